@@ -1,0 +1,105 @@
+"""The steps that a procedure is made of: plain data, executed by the engine.
+
+A procedure is a generator of steps. It gets the result of each step sent back, holds no device and no clock, and is
+tested by iterating it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Generator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from analysis.records import Direction, Point, ZeroFlow
+
+
+class WindowKind(StrEnum):
+    """What an averaging window is for."""
+
+    ZERO_BEFORE = "zero before"
+    POINT = "point"
+    ZERO_AFTER = "zero after"
+
+
+@dataclass(frozen=True, slots=True)
+class BeginRun:
+    """Start to record one direction; a fan that can turn by itself is told the direction."""
+
+    direction: Direction
+
+
+@dataclass(frozen=True, slots=True)
+class EndRun:
+    """End the recording of the direction and seal it with its digest."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """Put a question to the person at the screen. The result is the chosen label, one of `choices`.
+
+    The first choice is the way on: it is the primary button, and the answer that a simulated rig gives by itself.
+    """
+
+    id: str
+    text: str
+    choices: tuple[str, ...]
+    caution: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MeasureZero:
+    """Read the zero-flow pressure with the fan at rest and covered. The result is a `ZeroFlow`."""
+
+    kind: WindowKind
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class Approach:
+    """Raise the fan from rest, gently, until the first target can be predicted. `target_pa` has the run's sign."""
+
+    target_pa: float
+
+
+@dataclass(frozen=True, slots=True)
+class GoTo:
+    """Make `target_pa` the target of the controller (induced plus zero-flow pressure is what the gauge then shows)."""
+
+    target_pa: float
+
+
+@dataclass(frozen=True, slots=True)
+class Settle:
+    """Wait until the pressure stands at the target, or until the time is up. The result is true when it settled."""
+
+    timeout_s: float = 25.0
+
+
+@dataclass(frozen=True, slots=True)
+class Average:
+    """Hold the fan and average. The result is a `Point`."""
+
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class StopFan:
+    """Bring the fan to rest and wait until it is."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """Write a remark into the record."""
+
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Checkpoint:
+    """From here the engine goes on after an interruption: the steps since are done again."""
+
+
+Step = BeginRun | EndRun | Ask | MeasureZero | Approach | GoTo | Settle | Average | StopFan | Mark | Checkpoint
+StepResult = ZeroFlow | Point | str | bool | None
+Procedure = Generator[Step, StepResult, None]

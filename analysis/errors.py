@@ -1,0 +1,24 @@
+"""The one error of the analysis: input that cannot be used, said in one sentence."""
+
+from __future__ import annotations
+
+
+class InvalidInput(ValueError):
+    """A field whose value cannot be used.
+
+    The message names the field, the value and what is allowed: `runs[0].points[3].flow_m3_h is -4: a number greater
+    than 0 is needed`.
+    """
+
+    def __init__(self, field: str, value: object, allowed: str) -> None:
+        """Keep the three parts; `allowed` is the end of the sentence."""
+        shown = "missing" if value is None else _short(value)
+        super().__init__(f"{field} is {shown}: {allowed}")
+        self.field = field
+        self.value = value
+        self.allowed = allowed
+
+
+def _short(value: object) -> str:
+    text = repr(value)
+    return text if len(text) <= 60 else text[:57] + "..."

@@ -1,0 +1,217 @@
+"""The records of the trade: what was tested, what was read, what came out. All frozen, all in SI units.
+
+Signs: an envelope pressure is indoor minus outdoor, negative when depressurizing. A flow is the volume flow through
+the fan, positive, at the density of the air that passes the fan, after the flow element's own calibration and density
+correction. A *zero-flow pressure* is the envelope pressure with the fan covered.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+
+class Direction(StrEnum):
+    """Which way the fan blows."""
+
+    DEPRESSURIZE = "depressurize"
+    PRESSURIZE = "pressurize"
+
+    @property
+    def sign(self) -> int:
+        """Sign of the induced pressure: -1 when depressurizing, +1 when pressurizing."""
+        return -1 if self is Direction.DEPRESSURIZE else 1
+
+
+@dataclass(frozen=True, slots=True)
+class Building:
+    """The tested building. What is not known is None; what needs it then is None too."""
+
+    name: str
+    volume_m3: float | None = None
+    envelope_area_m2: float | None = None
+    floor_area_m2: float | None = None
+    height_m: float | None = None
+    altitude_m: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Air:
+    """Air and weather during a run. Humidity 0..1; barometric pressure absolute at the site."""
+
+    indoor_c: float
+    outdoor_c: float
+    indoor_rh: float | None = None
+    outdoor_rh: float | None = None
+    barometric_pa: float | None = None
+    wind_m_s: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FlowRange:
+    """A flow range with its calibration: `q = coefficient * dp**exponent` in m3/h and Pa at the reference density.
+
+    The calibration holds for element pressures from `min_pa` to `max_pa`.
+    """
+
+    name: str
+    coefficient_m3_h_pa_n: float
+    exponent: float
+    min_pa: float
+    max_pa: float
+    reference_density_kg_m3: float = 1.2041
+
+
+@dataclass(frozen=True, slots=True)
+class ZeroFlow:
+    """A record of the zero-flow pressure.
+
+    `positive_mean_pa` and `negative_mean_pa` are the means of the positive and of the negative readings, None where
+    there were none. `readings_pa` is empty where only the means were given.
+    """
+
+    mean_pa: float
+    positive_mean_pa: float | None
+    negative_mean_pa: float | None
+    count: int
+    seconds: float | None = None
+    readings_pa: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """Means over one averaging window; the pressure is not yet corrected by the zero-flow pressure."""
+
+    envelope_pa: float
+    flow_m3_h: float
+    seconds: float | None = None
+    target_pa: float | None = None
+    count: int | None = None
+    envelope_sd_pa: float | None = None
+    flow_sd_m3_h: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """One direction: zero, points, zero."""
+
+    direction: Direction
+    air: Air
+    points: tuple[Point, ...]
+    zero_before: ZeroFlow | None = None
+    zero_after: ZeroFlow | None = None
+    started: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Test:
+    """A test of a building at one stage: one run, or one in each direction."""
+
+    building: Building
+    runs: tuple[Run, ...]
+    stage: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Estimate:
+    """A value with its 95 % interval; `extrapolated` when it lies outside the measured pressures."""
+
+    value: float
+    low: float
+    high: float
+    extrapolated: bool = False
+
+    @property
+    def half_width(self) -> float:
+        """Half of the interval."""
+        return (self.high - self.low) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One requirement of a method, as far as it was checked.
+
+    `ok` is None where it could not be checked (yet): `text` then says what is missing. `source` says where the
+    requirement was read, or "from memory".
+    """
+
+    id: str
+    clause: str
+    text: str
+    value: float | None
+    limit: float | None
+    unit: str
+    ok: bool | None
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class RunResult:
+    """What came out of one direction. Quantities that lack an input (volume, area) are None."""
+
+    direction: Direction
+    zero_pa: float
+    n: Estimate
+    c_env_m3_h_pa_n: Estimate
+    c_l_m3_h_pa_n: Estimate
+    r2: float
+    q50_m3_h: Estimate
+    n50_per_h: Estimate | None
+    qe50_m3_h_m2: Estimate | None
+    qf50_m3_h_m2: Estimate | None
+    ela4_cm2: Estimate
+    eqla10_cm2: Estimate
+    induced_pa: tuple[float, ...]
+    envelope_flow_m3_h: tuple[float, ...]
+    checks: tuple[Check, ...]
+
+    @property
+    def valid(self) -> bool:
+        """True when no check failed; a check that could not be made does not count as met."""
+        return all(check.ok for check in self.checks)
+
+
+@dataclass(frozen=True, slots=True)
+class MeanResult:
+    """Mean of both directions."""
+
+    q50_m3_h: Estimate
+    n50_per_h: Estimate | None
+    qe50_m3_h_m2: Estimate | None
+    qf50_m3_h_m2: Estimate | None
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """A limit or target: the quantity must be at most `value`. `quantity` names a field of `MeanResult`."""
+
+    id: str
+    quantity: str
+    value: float
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """A limit held against a result: `probability` that the true value is within the limit (JCGM 106)."""
+
+    limit: Limit
+    probability: float
+    verdict: str
+    """One of "meets", "does not meet", "cannot tell"."""
+
+
+@dataclass(frozen=True, slots=True)
+class TestResult:
+    """The result of a test under one method. `mean` stands for a single run too (it then repeats the run)."""
+
+    method: str
+    fit: str
+    runs: tuple[RunResult, ...]
+    mean: MeanResult
+    verdicts: tuple[Verdict, ...] = ()
+
+    @property
+    def valid(self) -> bool:
+        """True when every check of every run is met."""
+        return all(run.valid for run in self.runs)

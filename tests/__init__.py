@@ -1,0 +1,1 @@
+"""Tests, laid out like the program; reference/ holds the checks against the outside world."""
