@@ -39,7 +39,8 @@ class RigSpec:
     """A rig as its file describes it; stored with every test as used.
 
     `fan` names the instrument that drives the fan, empty for a fan by hand. `fitted` names the flow range in use.
-    `time_factor` other than 1 is for simulated rigs only.
+    `shutter` says that the fan closes by itself at rest, so that nobody has to cover it. `time_factor` other than 1 is
+    for simulated rigs only.
     """
 
     name: str
@@ -47,6 +48,19 @@ class RigSpec:
     fan: str
     ranges: tuple[FlowRange, ...]
     fitted: str
+    shutter: bool = False
     simulated: bool = False
     time_factor: float = 1.0
-    note: str = ""
+
+    @property
+    def fitted_range(self) -> FlowRange:
+        """The flow range in use."""
+        return next(item for item in self.ranges if item.name == self.fitted)
+
+    def role_channels(self) -> dict[Role, str]:
+        """The channel of each role, as `INSTRUMENT.CHANNEL`."""
+        return {
+            role: f"{instrument.name}.{channel}"
+            for instrument in self.instruments
+            for channel, role in instrument.channels
+        }

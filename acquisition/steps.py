@@ -55,6 +55,13 @@ class MeasureZero:
 
 
 @dataclass(frozen=True, slots=True)
+class SetTargets:
+    """Announce the targets that will be taken, in their order, with the run's sign."""
+
+    targets_pa: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Approach:
     """Raise the fan from rest, gently, until the first target can be predicted. `target_pa` has the run's sign."""
 
@@ -100,6 +107,19 @@ class Checkpoint:
     """From here the engine goes on after an interruption: the steps since are done again."""
 
 
-Step = BeginRun | EndRun | Ask | MeasureZero | Approach | GoTo | Settle | Average | StopFan | Mark | Checkpoint
+Step = (
+    BeginRun
+    | EndRun
+    | Ask
+    | MeasureZero
+    | SetTargets
+    | Approach
+    | GoTo
+    | Settle
+    | Average
+    | StopFan
+    | Mark
+    | Checkpoint
+)
 StepResult = ZeroFlow | Point | str | bool | None
 Procedure = Generator[Step, StepResult, None]

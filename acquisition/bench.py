@@ -1,0 +1,110 @@
+"""What the running step works with: the rig, the buffer, the controller and what is known so far."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from acquisition.control import STANDARD_PRESSURE_PA, PressureController
+from acquisition.live import LiveBuffer
+from acquisition.openrig import OpenRig
+from acquisition.progress import TestProgress
+from acquisition.rig import RigSpec, Role
+from acquisition.steadiness import WINDOW_S, Trend, trend
+from analysis.air import moist_air_density
+from analysis.flow import element_flow_m3_h
+from analysis.records import Air, Direction
+
+SMOOTHING_S = 0.5
+
+
+@dataclass(slots=True)
+class Bench:
+    """State of the test that the step executors share. Lives in the engine's loop only."""
+
+    rig: OpenRig
+    live: LiveBuffer
+    progress: TestProgress
+    controller: PressureController
+    direction: Direction | None = None
+    zero_pa: float | None = None
+    target_pa: float | None = None
+    targets_pa: tuple[float, ...] = ()
+    dt_s: float = 0.1
+    slack_s: float = 0.0
+    """What the clock may lose on a busy machine."""
+    stood: list[tuple[float, float]] = field(default_factory=list)
+    """Pressure and flow of the points taken: the leakage line as far as it is known."""
+
+    @property
+    def sign(self) -> int:
+        """Sign of the induced pressure of the run."""
+        return self.direction.sign if self.direction is not None else 1
+
+    def induced(self, envelope_pa: float) -> float:
+        """Return the induced pressure in the direction of the run (positive when all is well)."""
+        return self.sign * (envelope_pa - (self.zero_pa or 0.0))
+
+    def induced_now(self, now_ns: int) -> float | None:
+        """Return the induced pressure smoothed over half a second, None without readings."""
+        mean = self.live.mean(Role.ENVELOPE, SMOOTHING_S, now_ns)
+        return None if mean is None else self.induced(mean)
+
+    def flow_now(self, now_ns: int) -> float | None:
+        """Return the flow through the fan in m3/h smoothed over half a second, None without readings."""
+        return live_flow_m3_h(self.live, self.rig.spec, self.progress.plan.air, self.direction, now_ns)
+
+    def leak_flow_now(self, now_ns: int) -> tuple[float | None, float]:
+        """Return the flow that leaks (m3/h, None without readings), and the fan's flow as a share of the range's top.
+
+        While the pressure still rises in a tight house most of the fan's flow goes into its air.
+        """
+        flow, now = self.flow_now(now_ns), self.induced_trend(now_ns, 1.0)
+        if flow is None or now is None:
+            return None, 0.0
+        stored = self.controller.plant.storage_m3_h(now.slope_pa_s)
+        fitted = self.rig.spec.fitted_range
+        top = fitted.coefficient_m3_h_pa_n * fitted.max_pa**fitted.exponent
+        return flow - max(stored, 0.0), flow / top
+
+    def induced_trend(self, now_ns: int, seconds: float = WINDOW_S) -> Trend | None:
+        """Return mean and slope of the induced pressure over the last seconds."""
+        times, values = self.live.window(Role.ENVELOPE, seconds, now_ns)
+        return trend(times, self.sign * (values - (self.zero_pa or 0.0)))
+
+    def expected_pa(self, leak_flow_m3_h: float) -> float | None:
+        """Return the pressure that the leakage line so far gives for a flow, None before the first point."""
+        if not self.stood or leak_flow_m3_h <= 0:
+            return None
+        pressures, flows = np.log(np.array(self.stood)).T
+        exponent = 0.65
+        if len(self.stood) > 2 and float(np.ptp(pressures)) > 0.5:
+            exponent = min(max(float(np.polyfit(pressures, flows, 1)[0]), 0.5), 1.0)
+        level = float(np.mean(flows - exponent * pressures))
+        return float(np.exp((np.log(leak_flow_m3_h) - level) / exponent))
+
+
+def live_flow_m3_h(
+    live: LiveBuffer,
+    spec: RigSpec,
+    air: Air | None,
+    direction: Direction | None,
+    now_ns: int,
+    seconds: float = SMOOTHING_S,
+) -> float | None:
+    """Return the flow through the fan over the last seconds (m3/h), None without readings.
+
+    Without air data the reference density of the flow range stands in for the density in the fan.
+    """
+    direct = live.mean(Role.FLOW, seconds, now_ns)
+    if direct is not None:
+        return direct
+    element_pa = live.mean(Role.FLOW_ELEMENT, seconds, now_ns)
+    if element_pa is None:
+        return None
+    density = spec.fitted_range.reference_density_kg_m3
+    if air is not None:
+        celsius = air.outdoor_c if direction is Direction.PRESSURIZE else air.indoor_c
+        density = moist_air_density(celsius, None, air.barometric_pa or STANDARD_PRESSURE_PA)
+    return float(element_flow_m3_h(max(element_pa, 0.0), spec.fitted_range, density))

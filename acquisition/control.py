@@ -1,0 +1,226 @@
+"""The pressure controller: a set point in, a fan speed out. Pure: it holds no device and reads no clock.
+
+Pressure against speed is a power law (fan laws and leakage curve together), so the controller works in the linearised
+variable `y = a * d**m`, in which the plant has the gain 1 at 10 Pa and at 60 Pa alike: one tuning fits all. A
+feed-forward from the points seen so far does the work; a model of the plant says what the pressure should be doing by
+now, and a PI term acts on the difference between the two alone, so that a step of the target winds nothing up.
+
+Tuning by the SIMC rule (S. Skogestad, Journal of Process Control 13, 2003). All pressures here are magnitudes: induced
+pressure in the direction of the run.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import deque
+from dataclasses import dataclass
+
+FAN_LAG_S = 1.1
+LATENCY_S = 0.25
+GAUGE_LAG_S = 0.25
+LOWEST_SPEED = 0.06
+HIGHEST_SPEED = 1.0
+QUANTUM = 0.002
+SLEW_PER_S = 0.6
+GENTLE_SLEW_PER_S = 0.10
+START_SPEED = 0.08
+PRIOR_EXPONENT = 0.58
+PRIOR_WEIGHT = 0.05
+"""Ridge of the exponent in ln^2 units: about what two points 20 % apart in pressure weigh."""
+POLYTROPIC = 1.2
+STANDARD_PRESSURE_PA = 101_325.0
+TYPICAL_EXPONENT = 0.65
+CALM_PA = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Plant:
+    """What is known of the building: its volume, and the wind as spread of 3 s means of the zero-flow pressure."""
+
+    volume_m3: float
+    wind_spread_pa: float = 0.0
+
+    def lag_s(self, pressure_pa: float, flow_m3_h: float) -> float:
+        """Return the time constant of the air in the building at a pressure and flow: V dp/(k p n q)."""
+        flow_m3_s = max(flow_m3_h, 1.0) / 3600.0
+        lag = (
+            self.volume_m3 * max(pressure_pa, 1.0) / (POLYTROPIC * STANDARD_PRESSURE_PA * TYPICAL_EXPONENT * flow_m3_s)
+        )
+        return min(max(lag, 0.05), 60.0)
+
+    def storage_m3_h(self, slope_pa_s: float) -> float:
+        """Return the flow that goes into the building's air while its pressure changes: V/(k p) dP/dt."""
+        return self.volume_m3 / (POLYTROPIC * STANDARD_PRESSURE_PA) * slope_pa_s * 3600.0
+
+
+class SpeedCurve:
+    """Speed against pressure, `s = a * d**m`, learned from the points at which the pressure stood."""
+
+    def __init__(self) -> None:
+        """Know nothing yet."""
+        self._points: list[tuple[float, float]] = []
+        self.exponent = PRIOR_EXPONENT
+        self._level = 0.0
+
+    @property
+    def known(self) -> bool:
+        """Whether there is a point."""
+        return bool(self._points)
+
+    def learn(self, speed: float, pressure_pa: float, *, windy: bool) -> None:
+        """Take a point at which speed and pressure belonged together; in wind the level trusts all points more."""
+        if speed <= 0 or pressure_pa <= 0.5:
+            return
+        self._points.append((math.log(pressure_pa), math.log(speed)))
+        mean_x = sum(x for x, _ in self._points) / len(self._points)
+        mean_y = sum(y for _, y in self._points) / len(self._points)
+        sxx = sum((x - mean_x) ** 2 for x, _ in self._points)
+        sxy = sum((x - mean_x) * (y - mean_y) for x, y in self._points)
+        self.exponent = (sxy + PRIOR_WEIGHT * PRIOR_EXPONENT) / (sxx + PRIOR_WEIGHT)
+        levels = [y - self.exponent * x for x, y in self._points]
+        latest = 0.3 if windy else 1.0
+        self._level = latest * levels[-1] + (1 - latest) * sum(levels) / len(levels)
+
+    def speed(self, pressure_pa: float) -> float:
+        """Return the speed that holds a pressure; also the linearised variable y. Needs a point."""
+        return math.exp(self._level + self.exponent * math.log(max(pressure_pa, 1e-9)))
+
+
+class _Model:
+    """What the linearised pressure should do: latency, the lag of the fan, the lag of the building."""
+
+    def __init__(self, value: float) -> None:
+        self._delay: deque[tuple[float, float]] = deque()
+        self._time_s = 0.0
+        self._delayed = value
+        self._fan = value
+        self.value = value
+
+    def step(self, command: float, dt_s: float, building_lag_s: float) -> None:
+        self._time_s += dt_s
+        self._delay.append((self._time_s + LATENCY_S, command))
+        while self._delay and self._delay[0][0] <= self._time_s:
+            self._delayed = self._delay.popleft()[1]
+        self._fan += (self._delayed - self._fan) * (1 - math.exp(-dt_s / FAN_LAG_S))
+        self.value += (self._fan - self.value) * (1 - math.exp(-dt_s / (building_lag_s + GAUGE_LAG_S)))
+
+
+class PressureController:
+    """Brings the building to a target and holds it there.
+
+    Use: `start` at rest, `approach` until it returns true, then `aim` for each target; call `update` once per tick.
+    `hold` freezes the fan for averaging: chasing gusts adds nothing to a mean and spoils it for better estimators.
+    """
+
+    def __init__(self, plant: Plant) -> None:
+        """Begin at rest."""
+        self._plant = plant
+        self.curve = SpeedCurve()
+        self.command = 0.0
+        self.target_pa: float | None = None
+        self._held: float | None = None
+        self._integral = 0.0
+        self._model = _Model(0.0)
+        self._lag_s = 1.0
+        self._motor = 0.0
+        self._gentle = True
+
+    @property
+    def plant(self) -> Plant:
+        """What is known of the building."""
+        return self._plant
+
+    @property
+    def speed_now(self) -> float:
+        """The speed that the fan should have by now, its own lag allowed for."""
+        return self._motor
+
+    @property
+    def saturated(self) -> bool:
+        """Whether the fan is commanded as fast as it can."""
+        return self.command >= HIGHEST_SPEED - QUANTUM
+
+    @property
+    def building_lag_s(self) -> float:
+        """The time constant of the building where it stands."""
+        return self._lag_s
+
+    def know(self, plant: Plant) -> None:
+        """Replace what is known of the building, for instance after the zero-flow pressure was read."""
+        self._plant = plant
+
+    def rest(self) -> None:
+        """Command zero at once and forget the target; what was learned stays."""
+        self.command = 0.0
+        self.target_pa = None
+        self._held = None
+        self._gentle = True
+
+    def aim(self, target_pa: float) -> None:
+        """Take a new target; the curve has to be known."""
+        self.target_pa = target_pa
+        self._held = None
+        self._integral = 0.0
+        self._model = _Model(self._model.value)
+
+    def hold(self) -> None:
+        """Freeze the fan where feed-forward and integral have brought it."""
+        if self.target_pa is not None:
+            self._held = _quantised(self.curve.speed(self.target_pa) + self._integral)
+
+    def raise_gently(self, dt_s: float) -> None:
+        """One tick of the first approach: raise the speed slowly from rest."""
+        self._move(max(self.command + GENTLE_SLEW_PER_S * dt_s, START_SPEED), dt_s, GENTLE_SLEW_PER_S)
+
+    def stand(self, dt_s: float) -> None:
+        """One tick at the present speed."""
+        self._move(self.command, dt_s, SLEW_PER_S)
+
+    def update(self, pressure_pa: float, flow_m3_h: float, dt_s: float) -> None:
+        """One tick towards the target, or of holding.
+
+        `pressure_pa` is the induced pressure in the direction of the run, `flow_m3_h` the flow through the fan.
+        """
+        if self.target_pa is None:
+            self.rest()
+            return
+        self._lag_s = self._plant.lag_s(pressure_pa, flow_m3_h)
+        if self._held is not None:
+            self._move(self._held, dt_s, SLEW_PER_S)
+            return
+        goal = self.curve.speed(self.target_pa)
+        reached = self.curve.speed(pressure_pa)
+        wanted = goal + self._push() * (goal - self._model.value)
+        gain, reset_s = self._tuning()
+        error = self._model.value - reached
+        output = wanted + gain * error + self._integral
+        if self._gentle and pressure_pa > 0.6 * self.target_pa:
+            self._gentle = False
+        self._move(output, dt_s, 2 * GENTLE_SLEW_PER_S if self._gentle else SLEW_PER_S)
+        # Back-calculation: what the fan could not do must not pile up. The model gets what the fan was really given.
+        change = gain / reset_s * error + (self.command - output) / reset_s
+        self._integral = min(max(self._integral + change * dt_s, -0.3), 0.3)
+        self._model.step(self.command - (output - wanted), dt_s, self._lag_s)
+
+    def _push(self) -> float:
+        """Model feedback that brings fan and building, two lags in series, to a damping of 0.9."""
+        lag = self._lag_s
+        return min(max(((1.4 + lag) / 1.8) ** 2 / (1.4 * lag) - 1.0, 0.0), 2.5)
+
+    def _tuning(self) -> tuple[float, float]:
+        """Return gain and reset time by the SIMC rule for two lags and a dead time, the shorter lag split by half."""
+        longer, shorter = max(FAN_LAG_S, self._lag_s), min(FAN_LAG_S, self._lag_s)
+        lag = longer + shorter / 2
+        dead = LATENCY_S + GAUGE_LAG_S + 0.05 + shorter / 2
+        closed = (2.0 if self._plant.wind_spread_pa > CALM_PA else 1.2) * dead
+        return min(lag / (closed + dead), 2.5), min(lag, 4 * (closed + dead))
+
+    def _move(self, wanted: float, dt_s: float, slew_per_s: float) -> None:
+        step = slew_per_s * dt_s
+        limited = min(max(wanted, self.command - SLEW_PER_S * dt_s), self.command + step)
+        self.command = _quantised(min(max(limited, LOWEST_SPEED), HIGHEST_SPEED))
+        self._motor += (self.command - self._motor) * (1 - math.exp(-dt_s / FAN_LAG_S))
+
+
+def _quantised(speed: float) -> float:
+    return min(max(round(speed / QUANTUM) * QUANTUM, LOWEST_SPEED), HIGHEST_SPEED)

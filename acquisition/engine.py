@@ -1,0 +1,360 @@
+"""The engine: one loop that reads the rig, runs a procedure, steers the fan and keeps everybody safe.
+
+The loop is a pump of the clock. At every tick it does what was asked of it since the last one, takes the readings,
+lets the watchdog look, runs the step that is due, commands the fan and publishes a snapshot. Whatever happens, a run
+that ends in any way leaves the fan in its safe state.
+"""
+
+from __future__ import annotations
+
+import logging
+import threading
+from collections import deque
+from collections.abc import Callable
+
+from acquisition.bench import Bench
+from acquisition.control import Plant, PressureController
+from acquisition.executors import Done, Executor, executor_for
+from acquisition.job.recorder import Recorder
+from acquisition.job.records import Ending
+from acquisition.live import LiveBuffer
+from acquisition.multipoint import multipoint
+from acquisition.openrig import OpenRig
+from acquisition.plan import TestPlan
+from acquisition.progress import TestProgress
+from acquisition.publish import LoopView, Publisher
+from acquisition.rig import Role
+from acquisition.snapshot import EngineState, Severity, Snapshot
+from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult
+from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
+from analysis.errors import InvalidInput
+from analysis.records import Air
+from drivers.clock import Clock, Hosted, seconds
+from drivers.instrument import LinkState
+
+PERIOD_S = 0.1
+REST_REPEAT_S = 0.5
+AUTO_RESUME_S = 2.0
+DEFAULT_VOLUME_M3 = 400.0
+"""Only for the controller's first guess where no volume is known yet."""
+LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK)
+STEPS_PER_TICK = 20
+
+log = logging.getLogger(__name__)
+
+
+class Engine:
+    """Runs tests on one rig. Every public call is thread-safe and returns at once; the loop does the work."""
+
+    def __init__(self, rig: OpenRig, clock: Clock, *, auto_answer: bool = False) -> None:
+        """Take over a rig.
+
+        With `auto_answer` questions get their first choice, and a test goes on by itself when a lost link is back.
+        """
+        self.live = LiveBuffer()
+        self.fault: BaseException | None = None
+        self._rig = rig
+        self._clock = clock
+        self._auto_answer = auto_answer
+        self._mail: deque[Callable[[int], None]] = deque()
+        self._watchdog = Watchdog(clock.slack_s)
+        self._publisher = Publisher(rig, clock, self.live)
+        self._state = EngineState.IDLE
+        self._bench: Bench | None = None
+        self._procedure: Procedure | None = None
+        self._step: Step | None = None
+        self._executor: Executor | None = None
+        self._ask: Ask | None = None
+        self._since_checkpoint: list[Step] = []
+        self._again: deque[Step] = deque()
+        self._paused_reason = ""
+        self._paused_kind: AlarmKind | None = None
+        self._linked_since_ns: int | None = None
+        self._last_tick_ns: int | None = None
+        self._due_ns = 0
+        self._rest_sent_ns: int | None = None
+        self._commanded = False
+        self._last_error = ""
+        self._busy = threading.Event()
+        self._hosted: Hosted | None = None
+        self._snapshot = self._publish(clock.now_ns())
+
+    # --- what others ask ------------------------------------------------------------------------------------------
+
+    def start(self) -> None:
+        """Begin to tick."""
+        self._due_ns = self._clock.now_ns()
+        self._hosted = self._clock.host(self.tick, "engine")
+
+    def begin(self, plan: TestPlan, recorder: Recorder) -> None:
+        """Start a test; raises `InvalidInput` when the rig cannot run it or another one is running."""
+        if self._busy.is_set():
+            raise InvalidInput("test", "running", "one test at a time")
+        if not self._rig.has_fan:
+            raise InvalidInput("fan", None, "an automatic test needs a rig whose file names a fan drive")
+        self._busy.set()
+        self._mail.append(lambda now_ns: self._do_begin(plan, recorder))
+
+    @property
+    def busy(self) -> bool:
+        """Whether a test is running, asking or paused."""
+        return self._busy.is_set()
+
+    def answer(self, ask_id: str, choice: str) -> None:
+        """Answer the question that is open; an answer to another one is ignored."""
+        self._mail.append(lambda now_ns: self._do_answer(ask_id, choice, now_ns))
+
+    def pause(self) -> None:
+        """Stop the fan and pause the running test."""
+        self._mail.append(lambda now_ns: self._do_pause("Paused. The fan is at rest.", None, now_ns))
+
+    def resume(self) -> None:
+        """Go on with a paused test from its last checkpoint."""
+        self._mail.append(self._do_resume)
+
+    def stop_fan(self) -> None:
+        """Bring the fan to rest at once, from any thread, and pause a running test."""
+        self._rig.stop()
+        self._mail.append(lambda now_ns: self._do_pause("Stopped by hand. The fan is at rest.", None, now_ns))
+
+    def abandon(self) -> None:
+        """End the test where it is; what was recorded stays."""
+        self._mail.append(lambda now_ns: self._finish("stopped", now_ns))
+
+    def strike(self, window: int, reason: str) -> None:
+        """Leave a point out of the result, with a reason."""
+        self._mail.append(lambda now_ns: self._with_progress(lambda progress: progress.strike(window, reason)))
+
+    def restore(self, window: int) -> None:
+        """Take a struck point back."""
+        self._mail.append(lambda now_ns: self._with_progress(lambda progress: progress.restore(window)))
+
+    def accept_identity(self, link: str) -> None:
+        """Go on with the instrument that now answers on a link."""
+        self._mail.append(lambda now_ns: self._rig.accept_identity(link))
+
+    def set_air(self, air: Air) -> None:
+        """Tell the air data by which the live flow is shown while no test runs."""
+        self._publisher.air = air
+
+    def snapshot(self) -> Snapshot:
+        """Return the newest snapshot."""
+        return self._snapshot
+
+    def close(self) -> None:
+        """End a running test, bring the fan to its safe state, confirm it, close the rig."""
+        if self._hosted is not None:
+            self._hosted.stop()
+            self._hosted = None
+        if self._busy.is_set():
+            self._rig.stop()
+            self._finish("stopped", self._clock.now_ns())
+        self._rig.close()
+        self._snapshot = self._publish(self._clock.now_ns())
+
+    # --- the loop -------------------------------------------------------------------------------------------------
+
+    def tick(self, now_ns: int) -> int:
+        """Do one round and return the next deadline; deadlines are absolute, missed ones are skipped."""
+        try:
+            self._round(now_ns)
+        except Exception as error:
+            log.exception("the engine failed")
+            self.fault = error
+            self._rig.stop()
+            self._last_error = f"The test ended by a fault of the program ({type(error).__name__}: {error})."
+            self._finish("faulted", now_ns)
+        self._snapshot = self._publish(now_ns)
+        self._due_ns += seconds(PERIOD_S)
+        if self._due_ns <= now_ns:
+            self._due_ns = now_ns + seconds(PERIOD_S)
+        return self._due_ns
+
+    def _round(self, now_ns: int) -> None:
+        elapsed_s = PERIOD_S if self._last_tick_ns is None else (now_ns - self._last_tick_ns) / 1e9
+        self._last_tick_ns = now_ns
+        while self._mail:
+            self._mail.popleft()(now_ns)
+        batch = self._rig.take()
+        for role, reading in batch:
+            self.live.append(role, reading.monotonic_ns, reading.value)
+        if self._bench is not None:
+            self._bench.progress.note(batch)
+        envelope = tuple(reading.value for role, reading in batch if role is Role.ENVELOPE)
+        alarm = self._watchdog.look(self._observe(now_ns, envelope))
+        if alarm is not None and self._state is EngineState.RUNNING:
+            self._alarm(alarm, now_ns)
+        if self._state is EngineState.RUNNING and self._bench is not None:
+            self._bench.dt_s = min(elapsed_s, 0.5)
+            self._advance(self._bench, now_ns)
+        elif self._state is EngineState.PAUSED:
+            self._look_for_links(now_ns)
+        self._command(now_ns)
+
+    def _advance(self, bench: Bench, now_ns: int) -> None:
+        """Run the step that is due; steps that end at once are followed by the next in the same round."""
+        for _ in range(STEPS_PER_TICK):
+            if self._state is not EngineState.RUNNING or self._executor is None:
+                return
+            done = self._executor.tick(bench, now_ns)
+            if done is None:
+                return
+            self._next(done, now_ns)
+
+    def _next(self, done: Done, now_ns: int) -> None:
+        """Go to the next step: one that is done again after an interruption, or the procedure's next."""
+        if self._again:
+            self._perform(self._again.popleft(), now_ns)
+            return
+        self._send(done.result, now_ns)
+
+    def _send(self, result: StepResult, now_ns: int) -> None:
+        procedure = self._procedure
+        if procedure is None:
+            return
+        try:
+            step = procedure.send(result)
+        except StopIteration:
+            self._finish("complete", now_ns)
+            return
+        if isinstance(step, Checkpoint):
+            self._since_checkpoint.clear()
+            self._send(None, now_ns)
+            return
+        self._since_checkpoint.append(step)
+        self._perform(step, now_ns)
+
+    def _perform(self, step: Step, now_ns: int) -> None:
+        self._step = step
+        self._executor = executor_for(step)
+        if isinstance(step, Ask):
+            self._ask = step
+            self._state = EngineState.ASKING
+            if self._auto_answer:
+                self._do_answer(step.id, step.choices[0], now_ns)
+
+    # --- what was asked, done in the loop -------------------------------------------------------------------------
+
+    def _do_begin(self, plan: TestPlan, recorder: Recorder) -> None:
+        plant = Plant(plan.building.volume_m3 or DEFAULT_VOLUME_M3)
+        progress = TestProgress(plan, self._rig.spec, recorder, self._clock)
+        self._bench = Bench(self._rig, self.live, progress, PressureController(plant), slack_s=self._clock.slack_s)
+        self._procedure = multipoint(plan, shutter=self._rig.spec.shutter, turns=self._rig.turns)
+        self._since_checkpoint.clear()
+        self._again.clear()
+        self._last_error = ""
+        self._state = EngineState.RUNNING
+        self._send(None, self._clock.now_ns())
+
+    def _do_answer(self, ask_id: str, choice: str, now_ns: int) -> None:
+        ask = self._ask
+        if ask is None or ask.id != ask_id or choice not in ask.choices or self._bench is None:
+            return
+        self._ask = None
+        self._bench.progress.answer(ask, choice, now_ns)
+        self._state = EngineState.RUNNING
+        self._next(Done(choice), now_ns)
+
+    def _do_pause(self, reason: str, kind: AlarmKind | None, now_ns: int) -> None:
+        self._rig.stop()
+        if self._state is not EngineState.RUNNING or self._bench is None:
+            return
+        self._bench.controller.rest()
+        self._bench.target_pa = None
+        self._bench.progress.drop_open_window()
+        self._bench.progress.mark("paused", reason, now_ns)
+        self._state = EngineState.PAUSED
+        self._paused_reason, self._paused_kind = reason, kind
+        self._linked_since_ns = None
+
+    def _do_resume(self, now_ns: int) -> None:
+        if self._state is not EngineState.PAUSED or self._bench is None:
+            return
+        self._bench.progress.mark("resumed", "The test goes on from the beginning of the interrupted step.", now_ns)
+        self._watchdog = Watchdog(self._clock.slack_s)
+        self._paused_reason, self._paused_kind = "", None
+        self._state = EngineState.RUNNING
+        self._again = deque(self._since_checkpoint)
+        self._perform(self._again.popleft(), now_ns)
+
+    def _with_progress(self, act: Callable[[TestProgress], None]) -> None:
+        if self._bench is not None:
+            act(self._bench.progress)
+
+    def _finish(self, ending: Ending, now_ns: int) -> None:
+        """End the test, if there is one, with the fan at rest; its numbers stay on show."""
+        self._rig.stop()
+        if not self._busy.is_set():
+            return
+        if self._procedure is not None:
+            self._procedure.close()
+        self._procedure = self._step = self._executor = self._ask = None
+        self._state = EngineState.IDLE
+        self._paused_reason, self._paused_kind = "", None
+        if self._bench is not None:
+            self._bench.controller.rest()
+            self._bench.target_pa = None
+            try:
+                self._bench.progress.end_test(ending, now_ns)
+            finally:
+                self._busy.clear()
+        self._busy.clear()
+
+    # --- safety ---------------------------------------------------------------------------------------------------
+
+    def _observe(self, now_ns: int, envelope_pa: tuple[float, ...]) -> Observation:
+        bench = self._bench
+        linked = all(
+            status.state is LinkState.LINKED for status in self._rig.statuses() if status.name == self._rig.fan_name
+        )
+        if bench is None or self._state is not EngineState.RUNNING:
+            return Observation(now_ns, envelope_pa, None, 0.0, 0.0, None, linked)
+        leak, share = bench.leak_flow_now(now_ns)
+        induced = None if bench.zero_pa is None else bench.induced_now(now_ns)
+        expected = bench.expected_pa(leak) if leak is not None else None
+        return Observation(now_ns, envelope_pa, induced, bench.controller.command, share, expected, linked)
+
+    def _alarm(self, alarm: Alarm, now_ns: int) -> None:
+        """Stop the fan; only a person, or a link that is back on a rig that answers itself, goes on."""
+        if self._bench is not None:
+            self._bench.progress.flag(alarm.kind.value.replace(" ", "-"), Severity.ALARM, alarm.sentence)
+        self._do_pause(alarm.sentence, alarm.kind, now_ns)
+        if self._auto_answer and alarm.kind not in LINK_ALARMS:
+            self._last_error = alarm.sentence
+            self._finish("faulted", now_ns)
+
+    def _look_for_links(self, now_ns: int) -> None:
+        """Go on by itself after a lost link where nobody is there to say so, once every link has been back a while."""
+        if not self._auto_answer or self._paused_kind not in LINK_ALARMS:
+            return
+        statuses = self._rig.statuses()
+        wrong = [status for status in statuses if status.state is LinkState.WRONG_INSTRUMENT]
+        if wrong:
+            self._last_error = wrong[0].sentence
+            self._finish("faulted", now_ns)
+            return
+        newest = self.live.newest_ns(Role.ENVELOPE)
+        fresh = newest is not None and now_ns - newest < seconds(1.0 + self._clock.slack_s)
+        if not fresh or any(status.state is not LinkState.LINKED for status in statuses):
+            self._linked_since_ns = None
+        elif self._linked_since_ns is None:
+            self._linked_since_ns = now_ns
+        elif now_ns - self._linked_since_ns > seconds(AUTO_RESUME_S):
+            self._do_resume(now_ns)
+
+    def _command(self, now_ns: int) -> None:
+        """Command the fan: at every tick while it runs, now and then while it rests."""
+        speed = self._bench.controller.command if self._bench is not None else 0.0
+        if self._state is EngineState.RUNNING and speed > 0:
+            self._rig.set_fan(speed)
+            self._commanded = True
+            self._rest_sent_ns = None
+        elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
+            self._rig.set_fan(0.0)
+            self._rest_sent_ns = now_ns
+
+    def _publish(self, now_ns: int) -> Snapshot:
+        executor = self._executor if self._state is EngineState.RUNNING else None
+        return self._publisher.snapshot(
+            now_ns, LoopView(self._state, self._bench, executor, self._ask, self._paused_reason, self._last_error)
+        )

@@ -1,0 +1,328 @@
+"""How each step is carried out, one tick at a time. An executor never waits: it is asked again at the next tick."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Protocol, assert_never
+
+from acquisition.bench import Bench
+from acquisition.rig import Role
+from acquisition.snapshot import Activity, Severity
+from acquisition.steadiness import settled, spread_of_means
+from acquisition.steps import (
+    Approach,
+    Ask,
+    Average,
+    BeginRun,
+    Checkpoint,
+    EndRun,
+    GoTo,
+    Mark,
+    MeasureZero,
+    SetTargets,
+    Settle,
+    Step,
+    StepResult,
+    StopFan,
+    WindowKind,
+)
+from drivers.clock import NS_PER_S, seconds
+
+APPROACH_SHARE = 0.3
+APPROACH_HOLD_S = 2.0
+APPROACH_LIMIT_S = 60.0
+REST_SPEED = 0.02
+REST_SHORTEST_S = 3.0
+REST_LONGEST_S = 10.0
+CALM_DOWN_LONGEST_S = 30.0
+CALM_DOWN_SLOPE_PA_S = 0.15
+LATE_READING_S = 0.3
+SILENT_S = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """The step has ended with this result."""
+
+    result: StepResult = None
+
+
+class Executor(Protocol):
+    """One running step."""
+
+    activity: Activity
+    total_s: float | None
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Do what is due; return `Done` when the step has ended."""
+        ...
+
+
+class _Timed:
+    """Remembers when it was first asked."""
+
+    activity = Activity.NONE
+    total_s: float | None = None
+
+    def __init__(self) -> None:
+        self._start_ns: int | None = None
+
+    def elapsed_s(self, now_ns: int) -> float:
+        if self._start_ns is None:
+            self._start_ns = now_ns
+        return (now_ns - self._start_ns) / NS_PER_S
+
+
+class Immediately:
+    """Steps that only note something."""
+
+    activity = Activity.NONE
+    total_s: float | None = None
+
+    def __init__(self, step: BeginRun | EndRun | SetTargets | GoTo | Mark) -> None:
+        """Keep the step."""
+        self._step = step
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Note it."""
+        match self._step:
+            case BeginRun(direction):
+                bench.direction, bench.zero_pa, bench.targets_pa = direction, None, ()
+                bench.target_pa = None
+                bench.stood.clear()
+                bench.rig.set_direction(direction)
+                bench.progress.begin_run(direction, now_ns)
+            case EndRun():
+                bench.progress.end_run("complete", now_ns)
+            case SetTargets(targets):
+                taken = bench.progress.points_taken()
+                bench.targets_pa = tuple(bench.targets_pa[:taken]) + targets if taken else targets
+            case GoTo(target):
+                bench.target_pa = target
+                bench.controller.aim(abs(target))
+            case Mark(kind, text):
+                bench.progress.mark(kind, text, now_ns)
+            case _ as unreachable:
+                assert_never(unreachable)
+        return Done()
+
+
+class ZeroReading(_Timed):
+    """Waits until the building has come to rest, then reads the zero-flow pressure."""
+
+    activity = Activity.ZERO
+
+    def __init__(self, step: MeasureZero) -> None:
+        """Keep the step."""
+        super().__init__()
+        self._step = step
+        self.total_s = step.seconds
+        self._window_ns: int | None = None
+
+    def elapsed_s(self, now_ns: int) -> float:
+        """Return how much of the record there is."""
+        return 0.0 if self._window_ns is None else (now_ns - self._window_ns) / NS_PER_S
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Wait for rest, then for the record to be full."""
+        waited_s = super().elapsed_s(now_ns)
+        bench.controller.rest()
+        bench.target_pa = None
+        if self._window_ns is None:
+            now = bench.induced_trend(now_ns)
+            calm = now is not None and now.span_s > 2.5 and abs(now.slope_pa_s) < CALM_DOWN_SLOPE_PA_S
+            if _silent(bench, now_ns) or waited_s < REST_SHORTEST_S or not (calm or waited_s > CALM_DOWN_LONGEST_S):
+                return None
+            self._window_ns = now_ns
+            bench.progress.open_window(self._step.kind, now_ns, None)
+        if _silent(bench, now_ns):
+            # A record with a hole in it is no record: it begins again when the gauge is back.
+            bench.progress.drop_open_window()
+            bench.progress.flag("gauge-silent", Severity.ATTENTION, "The gauge went silent; the record begins again.")
+            self._window_ns = None
+            return None
+        end_ns = self._window_ns + seconds(self._step.seconds)
+        if not _arrived(bench, end_ns, now_ns):
+            return None
+        zero = bench.progress.close_zero(self._step.kind, self._window_ns, end_ns)
+        if zero is None:
+            self._window_ns = None
+            return None
+        if self._step.kind is WindowKind.ZERO_BEFORE:
+            bench.zero_pa = zero.mean_pa
+            times_ns, values = bench.live.since(Role.ENVELOPE, self._window_ns)
+            wind_pa = spread_of_means(times_ns / NS_PER_S, values)
+            bench.controller.know(replace(bench.controller.plant, wind_spread_pa=wind_pa))
+        return Done(zero)
+
+
+class FirstApproach(_Timed):
+    """Raises the fan gently until the steady pressure at the present speed can be told."""
+
+    activity = Activity.APPROACH
+
+    def __init__(self, step: Approach) -> None:
+        """Keep the step."""
+        super().__init__()
+        self._target_pa = abs(step.target_pa)
+        self._signed_target_pa = step.target_pa
+        self._held_since_ns: int | None = None
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Raise, hold, predict."""
+        controller = bench.controller
+        waited_s = self.elapsed_s(now_ns)
+        bench.target_pa = self._signed_target_pa
+        induced = bench.induced_now(now_ns)
+        if induced is None:
+            controller.stand(bench.dt_s)
+            return None
+        if self._held_since_ns is None:
+            controller.raise_gently(bench.dt_s)
+            if induced > APPROACH_SHARE * self._target_pa or controller.saturated or waited_s > APPROACH_LIMIT_S:
+                self._held_since_ns = now_ns
+            return None
+        controller.stand(bench.dt_s)
+        now = bench.induced_trend(now_ns, APPROACH_HOLD_S)
+        if now_ns - self._held_since_ns < seconds(APPROACH_HOLD_S) or now is None:
+            return None
+        lag_s = controller.plant.lag_s(max(induced, 1.0), bench.flow_now(now_ns) or 1.0)
+        steady_pa = max(induced + (lag_s + 1.0) * now.slope_pa_s, 0.5 * induced, 1.0)
+        controller.curve.learn(controller.command, steady_pa, windy=False)
+        return Done()
+
+
+class Settling(_Timed):
+    """Steers to the target until the pressure stands there."""
+
+    activity = Activity.SETTLE
+
+    def __init__(self, step: Settle) -> None:
+        """Keep the step."""
+        super().__init__()
+        self._timeout_s = step.timeout_s
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Steer, and look whether it stands."""
+        waited_s = self.elapsed_s(now_ns)
+        steer(bench, now_ns)
+        now = bench.induced_trend(now_ns)
+        controller = bench.controller
+        target_pa = abs(bench.target_pa or 0.0)
+        # A tick or two after a step the old pressure may still look steady at a nearby new target.
+        if (
+            now is not None
+            and waited_s >= 1.0
+            and settled(now, target_pa, controller.building_lag_s, controller.plant.wind_spread_pa)
+        ):
+            return Done(True)
+        if waited_s < self._timeout_s:
+            return None
+        where = "" if now is None else f" It stands at {now.mean_pa:.0f} Pa."
+        bench.progress.flag(
+            "not-settled",
+            Severity.ATTENTION,
+            f"The pressure did not settle at {target_pa:.0f} Pa within {self._timeout_s:.0f} s.{where}",
+        )
+        return Done(False)
+
+
+class Averaging(_Timed):
+    """Holds the fan and waits until the window is full."""
+
+    activity = Activity.AVERAGE
+
+    def __init__(self, step: Average) -> None:
+        """Keep the step."""
+        super().__init__()
+        self._start_ns = None
+        self.total_s = step.seconds
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Hold; close the window when its last reading is there."""
+        if self._start_ns is None:
+            bench.controller.hold()
+            bench.progress.open_window(WindowKind.POINT, now_ns, bench.target_pa)
+        elapsed_s = self.elapsed_s(now_ns)
+        steer(bench, now_ns)
+        assert self._start_ns is not None
+        assert self.total_s is not None
+        end_ns = self._start_ns + seconds(self.total_s)
+        if elapsed_s < self.total_s or not _arrived(bench, end_ns, now_ns):
+            return None
+        point = bench.progress.close_point(self._start_ns, end_ns, bench.target_pa)
+        if point is None:
+            return None
+        induced = bench.induced(point.envelope_pa)
+        windy = bench.controller.plant.wind_spread_pa > 1.0
+        bench.controller.curve.learn(bench.controller.command, induced, windy=windy)
+        if induced > 0 and point.flow_m3_h > 0:
+            bench.stood.append((induced, point.flow_m3_h))
+        return Done(point)
+
+
+class Stopping(_Timed):
+    """Brings the fan to rest."""
+
+    activity = Activity.STOPPING
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Command zero until the drive says that it is at rest."""
+        waited_s = self.elapsed_s(now_ns)
+        bench.controller.rest()
+        bench.target_pa = None
+        readback = bench.rig.speed_readback()
+        if waited_s >= REST_SHORTEST_S and (readback is None or readback < REST_SPEED):
+            return Done()
+        if waited_s < REST_LONGEST_S:
+            return None
+        bench.progress.flag(
+            "fan-not-at-rest",
+            Severity.ALARM,
+            f"The fan still reports {100 * (readback or 0.0):.0f} % after {REST_LONGEST_S:.0f} s. Unplug it.",
+        )
+        return Done()
+
+
+def executor_for(step: Step) -> Executor | None:
+    """Return the executor of a step; None for those that the engine itself answers."""
+    match step:
+        case BeginRun() | EndRun() | SetTargets() | GoTo() | Mark():
+            return Immediately(step)
+        case MeasureZero():
+            return ZeroReading(step)
+        case Approach():
+            return FirstApproach(step)
+        case Settle():
+            return Settling(step)
+        case Average():
+            return Averaging(step)
+        case StopFan():
+            return Stopping()
+        case Ask() | Checkpoint():
+            return None
+        case _ as unreachable:
+            assert_never(unreachable)
+
+
+def steer(bench: Bench, now_ns: int) -> None:
+    """Give the controller the newest pressure and flow; stand still while there are none."""
+    induced, flow = bench.induced_now(now_ns), bench.flow_now(now_ns)
+    if induced is None or flow is None:
+        bench.controller.stand(bench.dt_s)
+    else:
+        bench.controller.update(induced, flow, bench.dt_s)
+
+
+def _arrived(bench: Bench, end_ns: int, now_ns: int) -> bool:
+    """Tell whether the readings of a window that ends at `end_ns` are all there."""
+    newest = bench.live.newest_ns(Role.ENVELOPE)
+    if now_ns < end_ns:
+        return False
+    return (newest is not None and newest >= end_ns) or now_ns >= end_ns + seconds(LATE_READING_S)
+
+
+def _silent(bench: Bench, now_ns: int) -> bool:
+    """Tell whether the envelope gauge says nothing at present."""
+    newest = bench.live.newest_ns(Role.ENVELOPE)
+    return newest is None or now_ns - newest > seconds(SILENT_S + bench.slack_s)

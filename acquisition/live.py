@@ -1,0 +1,71 @@
+"""The live buffer: the last minutes of every role, written by the engine, copied out by whoever draws."""
+
+from __future__ import annotations
+
+import threading
+
+import numpy as np
+from numpy.typing import NDArray
+
+from acquisition.rig import Role
+from drivers.clock import NS_PER_S
+
+CAPACITY = 1 << 16
+"""Readings kept per role: about 11 minutes at 100 Hz, close to two hours at 10 Hz."""
+
+
+class _Ring:
+    """A ring of stamped values that is read as two views at most."""
+
+    def __init__(self) -> None:
+        self._time_ns = np.zeros(CAPACITY, np.int64)
+        self._value = np.zeros(CAPACITY, np.float64)
+        self._written = 0
+
+    def append(self, time_ns: int, value: float) -> None:
+        at = self._written % CAPACITY
+        self._time_ns[at] = time_ns
+        self._value[at] = value
+        self._written += 1
+
+    def since(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        count = min(self._written, CAPACITY)
+        order = np.arange(self._written - count, self._written) % CAPACITY
+        times = self._time_ns[order]
+        first = int(np.searchsorted(times, start_ns))
+        return times[first:], self._value[order[first:]]
+
+
+class LiveBuffer:
+    """The last readings of every role."""
+
+    def __init__(self) -> None:
+        """Start empty."""
+        self._lock = threading.Lock()
+        self._rings = {role: _Ring() for role in Role}
+        self._newest_ns: dict[Role, int] = {}
+
+    def append(self, role: Role, time_ns: int, value: float) -> None:
+        """Add a reading (SI units)."""
+        with self._lock:
+            self._rings[role].append(time_ns, value)
+            self._newest_ns[role] = max(time_ns, self._newest_ns.get(role, time_ns))
+
+    def newest_ns(self, role: Role) -> int | None:
+        """Return the stamp of the newest reading."""
+        return self._newest_ns.get(role)
+
+    def since(self, role: Role, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        """Return copies of the stamps (ns) and values from `start_ns` on, both of shape (n,)."""
+        with self._lock:
+            return self._rings[role].since(start_ns)
+
+    def window(self, role: Role, seconds: float, end_ns: int) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+        """Return seconds before `end_ns` (0 down to -`seconds`, oldest first) and values, both of shape (n,)."""
+        times, values = self.since(role, end_ns - round(seconds * NS_PER_S))
+        return (times - end_ns) / NS_PER_S, values
+
+    def mean(self, role: Role, seconds: float, end_ns: int) -> float | None:
+        """Return the mean of the last `seconds` before `end_ns`, None without a reading."""
+        _, values = self.window(role, seconds, end_ns)
+        return float(values.mean()) if len(values) else None

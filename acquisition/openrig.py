@@ -1,0 +1,151 @@
+"""A connected rig: readings come out in their roles, the fan takes a speed, everything can be brought to rest."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from acquisition.rig import RigSpec, Role
+from analysis.errors import InvalidInput
+from analysis.records import Air, Building, Direction
+from drivers.clock import Clock
+from drivers.device import Drive, Gauge, connect
+from drivers.errors import ProfileError
+from drivers.instrument import LinkStatus
+from drivers.profile import Profile, load_profile
+from drivers.reading import Reading
+from drivers.transport import TransportOpener
+
+
+class OpenRig:
+    """The instruments of a rig, each with its link running. Used by the engine's loop only, but for `statuses`."""
+
+    def __init__(self, spec: RigSpec, gauges: Sequence[Gauge], fan: Drive | None) -> None:
+        """Take over connected instruments; `start` opens their links."""
+        self.spec = spec
+        self._gauges = tuple(gauges)
+        self._fan = fan
+        self._roles = {channel: role for role, channel in spec.role_channels().items()}
+
+    def start(self) -> None:
+        """Open the links."""
+        for item in self._linked():
+            item.start()
+
+    def take(self) -> list[tuple[Role, Reading]]:
+        """Return the readings of all channels with a role since the last call, oldest first."""
+        batch = [
+            (self._roles[reading.channel], reading)
+            for gauge in self._gauges
+            for reading in gauge.take()
+            if reading.channel in self._roles
+        ]
+        batch.sort(key=lambda pair: pair[1].monotonic_ns)
+        return batch
+
+    @property
+    def has_fan(self) -> bool:
+        """Whether the program drives the fan; else a person does."""
+        return self._fan is not None
+
+    @property
+    def turns(self) -> bool:
+        """Whether the fan changes its direction by itself."""
+        return self._fan is not None and self._fan.turns
+
+    def set_fan(self, fraction: float) -> None:
+        """Command the fan speed 0..1; to be repeated, since a drive stops by itself when it hears nothing."""
+        if self._fan is not None:
+            self._fan.set(fraction)
+
+    def set_direction(self, direction: Direction) -> None:
+        """Tell a fan that turns by itself which way to blow; only at rest."""
+        if self._fan is not None and self._fan.turns:
+            self._fan.set_direction(direction.value)
+
+    def stop(self) -> None:
+        """Bring the fan to its safe state, ahead of anything queued."""
+        if self._fan is not None:
+            self._fan.to_safe_state()
+
+    def speed_readback(self) -> float | None:
+        """Return the speed that the drive itself reports, None when it does not."""
+        return self._fan.speed_readback() if self._fan is not None else None
+
+    def statuses(self) -> tuple[LinkStatus, ...]:
+        """Return the state of every link."""
+        return tuple(item.status() for item in self._linked())
+
+    @property
+    def fan_name(self) -> str:
+        """The name of the fan drive's link, empty without one."""
+        return self._fan.name if self._fan is not None else ""
+
+    def accept_identity(self, name: str) -> None:
+        """Go on with the instrument that now answers on the link `name`: a person decided so."""
+        for item in self._linked():
+            if item.name == name:
+                item.accept_identity()
+
+    def close(self) -> None:
+        """Bring the fan to its safe state, confirm it, and close every link."""
+        if self._fan is not None:
+            self._fan.close()
+        for gauge in self._gauges:
+            gauge.close()
+
+    @property
+    def stopped_safely(self) -> bool | None:
+        """After `close`: whether the drive confirmed that it is at rest; None when it was never commanded."""
+        return self._fan.closed_safely if self._fan is not None else None
+
+    def _linked(self) -> tuple[Gauge | Drive, ...]:
+        return self._gauges if self._fan is None else (*self._gauges, self._fan)
+
+
+def open_rig(spec: RigSpec, clock: Clock, opener: TransportOpener) -> OpenRig:
+    """Connect the instruments of `spec` and start their links; raises `InvalidInput` for what the file gets wrong."""
+    gauges: list[Gauge] = []
+    fan: Drive | None = None
+    for instrument in spec.instruments:
+        try:
+            profile = load_profile(instrument.profile)
+        except ProfileError as error:
+            raise InvalidInput(f"profile of {instrument.name}", instrument.profile, str(error)) from error
+        device = connect(instrument.name, profile, opener(instrument.port), clock, serial=instrument.serial)
+        if isinstance(device, Gauge):
+            _check_channels(instrument.name, profile, [channel for channel, _ in instrument.channels])
+            gauges.append(device)
+        elif instrument.name == spec.fan:
+            fan = device
+        else:
+            raise InvalidInput("fan", spec.fan or None, f"instrument {instrument.name} is a fan drive: name it here")
+    if spec.fan and fan is None:
+        raise InvalidInput("fan", spec.fan, "the name of a fan drive is needed; that instrument is a gauge")
+    rig = OpenRig(spec, gauges, fan)
+    rig.start()
+    return rig
+
+
+def _check_channels(name: str, profile: Profile, channels: list[str]) -> None:
+    known = [channel.name for channel in profile.channels]
+    for channel in channels:
+        if channel not in known:
+            allowed = f"the channels of profile {profile.id} are: {', '.join(known)}"
+            raise InvalidInput(f"channels of {name}", channel, allowed)
+
+
+@dataclass(frozen=True, slots=True)
+class RigSource:
+    """A rig that can be opened by a click: the simulated houses, made by the front door.
+
+    `open` gets the time factor (1 is real time) and returns the rig and the clock that it lives on. `building` and
+    `air` are what a new job may start from.
+    """
+
+    id: str
+    title: str
+    description: str
+    open: Callable[[float], tuple[OpenRig, Clock]]
+    building: Building | None = None
+    air: Air | None = None

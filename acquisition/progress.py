@@ -1,0 +1,244 @@
+"""The test as far as it has come: readings, windows, points, flags and the result, recomputed from the readings.
+
+Everything that is noted here goes to the recorder too, in the same order, and every number comes out of the same
+functions that read a job file: the live result and a replay have the same digits.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+
+from acquisition.derive import derive_run, derive_test, has_readings
+from acquisition.job.recorder import Recorder
+from acquisition.job.records import Ending
+from acquisition.plan import TestPlan
+from acquisition.rig import RigSpec, Role
+from acquisition.series import RunData, WindowRecord
+from acquisition.snapshot import Flag, Severity, WindowView
+from acquisition.steps import Ask, WindowKind
+from analysis.errors import InvalidInput
+from analysis.methods import analyse
+from analysis.records import Direction, Point, Run, Test, TestResult, ZeroFlow
+from drivers.clock import Clock
+from drivers.reading import Reading
+
+ZERO_LIMIT_PA = 5.0
+"""Zero-flow pressure up to which ISO 9972 calls a test valid (from memory)."""
+ZERO_DRIFT_PA = 1.0
+"""Change between the two zero-flow records that is worth a word (common practice, no source)."""
+
+
+@dataclass(slots=True)
+class RunInProgress:
+    """One direction being recorded."""
+
+    direction: Direction
+    started: datetime
+    data: RunData = field(default_factory=RunData)
+    windows: list[WindowRecord] = field(default_factory=list)
+    open_window: WindowView | None = None
+    run: Run | None = None
+    complete: bool = False
+    points: dict[int, Point] = field(default_factory=dict)
+    """The point of each window that ever gave one, struck or not."""
+
+    def derive(self, plan: TestPlan, spec: RigSpec) -> None:
+        """Derive the run from its readings."""
+        self.run = derive_run(
+            self.direction, plan.air, self.data, self.windows, spec.fitted_range, plan.building, self.started
+        )
+        used = [
+            item.id
+            for item in self.windows
+            if item.kind is WindowKind.POINT and not item.struck and has_readings(self.data, item)
+        ]
+        self.points.update(zip(used, self.run.points, strict=True))
+
+
+class TestProgress:
+    """One test from its first question to its end. Lives in the engine's loop only."""
+
+    def __init__(self, plan: TestPlan, spec: RigSpec, recorder: Recorder, clock: Clock) -> None:
+        """Begin with nothing read."""
+        self.plan = plan
+        self.spec = spec
+        self.recorder = recorder
+        self.runs: list[RunInProgress] = []
+        self.flags: list[Flag] = []
+        self.test: Test | None = None
+        self.result: TestResult | None = None
+        self.result_gap = "Nothing has been read yet."
+        self.ended: Ending | None = None
+        self._clock = clock
+        self._recording = False
+        self._next_window = 1
+
+    @property
+    def current(self) -> RunInProgress | None:
+        """The run that is being recorded, None between runs."""
+        return self.runs[-1] if self._recording else None
+
+    def begin_run(self, direction: Direction, now_ns: int) -> None:
+        """Start to record a direction."""
+        utc = self._clock.utc()
+        self.runs.append(RunInProgress(direction, utc))
+        self.recorder.begin_run(direction, self.plan.air, now_ns, utc)
+        self._recording = True
+
+    def end_run(self, ending: Ending, now_ns: int) -> None:
+        """End the recording of the direction, if one is being recorded."""
+        run = self.current
+        if run is None:
+            return
+        run.open_window = None
+        run.complete = ending == "complete"
+        self._recording = False
+        self.recorder.end_run(ending, now_ns, self._clock.utc())
+        self._recompute()
+
+    def end_test(self, ending: Ending, now_ns: int) -> None:
+        """End run and test."""
+        self.end_run(ending, now_ns)
+        self.ended = ending
+        self.recorder.end_test(ending)
+
+    def note(self, batch: Sequence[tuple[Role, Reading]]) -> None:
+        """Take the readings of a tick."""
+        run = self.current
+        if run is None or not batch:
+            return
+        for role, reading in batch:
+            run.data.append(reading, role)
+        self.recorder.readings(batch)
+
+    def open_window(self, kind: WindowKind, now_ns: int, target_pa: float | None) -> None:
+        """Show that averaging has begun."""
+        if self.current is not None:
+            self.current.open_window = WindowView(kind, now_ns, None, target_pa)
+
+    def drop_open_window(self) -> None:
+        """Forget an averaging that was interrupted; its readings stay in the record."""
+        if self.current is not None:
+            self.current.open_window = None
+
+    def close_zero(self, kind: WindowKind, start_ns: int, end_ns: int) -> ZeroFlow | None:
+        """Close a zero-flow window and return what it gave, None when there was no reading in it."""
+        run = self._close(kind, start_ns, end_ns, None).run
+        assert run is not None
+        before, after = run.zero_before, run.zero_after
+        zero = before if kind is WindowKind.ZERO_BEFORE else after
+        if zero is not None and abs(zero.mean_pa) > ZERO_LIMIT_PA:
+            text = f"The zero-flow pressure {_when(kind)} is {zero.mean_pa:+.1f} Pa: more than {ZERO_LIMIT_PA:g} Pa."
+            self.flag("zero-high", Severity.ATTENTION, text)
+        if kind is WindowKind.ZERO_AFTER and before is not None and after is not None:
+            drift = after.mean_pa - before.mean_pa
+            if abs(drift) > ZERO_DRIFT_PA:
+                text = f"The zero-flow pressure moved by {drift:+.1f} Pa during the points."
+                self.flag("zero-drift", Severity.ATTENTION, text)
+        return zero
+
+    def close_point(self, start_ns: int, end_ns: int, target_pa: float | None) -> Point | None:
+        """Close the window of a point and return the point, None when there was no reading in it."""
+        run = self._close(WindowKind.POINT, start_ns, end_ns, target_pa)
+        point = run.points.get(run.windows[-1].id)
+        if point is not None:
+            self._look_at_range(run, start_ns, end_ns)
+        return point
+
+    def strike(self, window: int, reason: str) -> None:
+        """Leave a point out of the result, with a reason; it stays in the record."""
+        if self._replace_window(window, reason):
+            self.recorder.strike(window, reason)
+            self._recompute()
+
+    def restore(self, window: int) -> None:
+        """Take a struck point back."""
+        if self._replace_window(window, None):
+            self.recorder.restore(window)
+            self._recompute()
+
+    def mark(self, kind: str, text: str, now_ns: int) -> None:
+        """Write a remark into the record."""
+        self.recorder.mark(now_ns, self._clock.utc(), kind, text)
+        self.flag(kind, Severity.NOTE, text)
+
+    def answer(self, ask: Ask, choice: str, now_ns: int) -> None:
+        """Write down what a person answered."""
+        self.recorder.answer(now_ns, self._clock.utc(), ask.id, ask.text, choice)
+
+    def flag(self, flag_id: str, severity: Severity, sentence: str) -> None:
+        """Raise a flag."""
+        flag = Flag(flag_id, severity, sentence, self._clock.utc())
+        self.flags.append(flag)
+        self.recorder.flag(flag)
+
+    def points_taken(self) -> int:
+        """Return how many points the current run has, struck ones included."""
+        run = self.current
+        return 0 if run is None else sum(item.kind is WindowKind.POINT for item in run.windows)
+
+    def windows(self) -> tuple[WindowView, ...]:
+        """Return the averaging windows of all runs, the open one last."""
+        closed = [
+            WindowView(item.kind, item.start_ns, item.end_ns, item.target_pa)
+            for run in self.runs
+            for item in run.windows
+        ]
+        opened = [run.open_window for run in self.runs if run.open_window is not None]
+        return (*closed, *opened)
+
+    def _close(self, kind: WindowKind, start_ns: int, end_ns: int, target_pa: float | None) -> RunInProgress:
+        run = self.current
+        if run is None:
+            raise RuntimeError("a window closes only inside a run")
+        run.open_window = None
+        record = WindowRecord(self._next_window, kind, start_ns, end_ns, target_pa)
+        self._next_window += 1
+        run.windows.append(record)
+        self.recorder.window(record)
+        self._recompute()
+        return run
+
+    def _replace_window(self, window: int, reason: str | None) -> bool:
+        for run in self.runs:
+            for at, item in enumerate(run.windows):
+                if item.id == window and item.struck_reason != reason:
+                    run.windows[at] = replace(item, struck_reason=reason)
+                    return True
+        return False
+
+    def _recompute(self) -> None:
+        """Derive runs, test and result from the readings."""
+        for item in self.runs:
+            item.derive(self.plan, self.spec)
+        with_points = [item.run for item in self.runs if item.run is not None and item.run.points]
+        if not with_points:
+            self.test, self.result, self.result_gap = None, None, "No point has been taken yet."
+            return
+        try:
+            self.test = derive_test(self.plan, with_points)
+            limits = () if self.plan.limit is None else (self.plan.limit,)
+            self.result, self.result_gap = analyse(self.test, self.plan.method, limits=limits), ""
+        except InvalidInput as gap:
+            self.result, self.result_gap = None, str(gap)
+
+    def _look_at_range(self, run: RunInProgress, start_ns: int, end_ns: int) -> None:
+        """Flag a point whose element pressure lies outside the calibrated range."""
+        _, values = run.data.slice(Role.FLOW_ELEMENT, start_ns, end_ns)
+        if not len(values):
+            return
+        mean, fitted = float(values.mean()), self.spec.fitted_range
+        if mean < fitted.min_pa:
+            end, advice = f"below the {fitted.min_pa:g} Pa", "Fit the next smaller flow range."
+        elif mean > fitted.max_pa:
+            end, advice = f"above the {fitted.max_pa:g} Pa", "Fit the next larger flow range."
+        else:
+            return
+        text = f"The flow element reads {mean:.1f} Pa, {end} for which range {fitted.name} is calibrated. {advice}"
+        self.flag("out-of-range", Severity.ATTENTION, text)
+
+
+def _when(kind: WindowKind) -> str:
+    return "before the points" if kind is WindowKind.ZERO_BEFORE else "after the points"

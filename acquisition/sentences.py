@@ -1,0 +1,55 @@
+"""What the engine says: one full sentence of the trade for every moment, the same in the window and on a terminal."""
+
+from __future__ import annotations
+
+from acquisition.snapshot import Activity
+from acquisition.steps import WindowKind
+
+
+def pressure(value_pa: float) -> str:
+    """Return a target pressure in words, with a true minus sign: `−40 Pa`."""
+    return f"{value_pa:.0f} Pa".replace("-", "−")
+
+
+def idle_sentence(*, linked: bool, complete: bool, stopped: bool) -> str:
+    """Return what to do while no test runs."""
+    if complete:
+        return "The test is complete. Put the building back: seals off, flames on, dampers and alarms as they were."
+    if stopped:
+        return "The test has ended before it was complete; what was read is kept."
+    return "Ready to test." if linked else "Waiting for the instruments to answer."
+
+
+def running_sentence(
+    activity: Activity,
+    *,
+    kind: WindowKind | None,
+    target_pa: float | None,
+    elapsed_s: float,
+    total_s: float | None,
+    saturated: bool,
+) -> str:
+    """Return what is happening."""
+    goal = pressure(target_pa) if target_pa is not None else ""
+    match activity:
+        case Activity.ZERO if kind is None:
+            return "Waiting for the building to come to rest."
+        case Activity.ZERO:
+            when = "before the points" if kind is WindowKind.ZERO_BEFORE else "after the points"
+            return f"Reading the zero-flow pressure {when}: {_progress(elapsed_s, total_s)}. Keep the fan covered."
+        case Activity.APPROACH:
+            return f"Raising the fan gently towards {goal}. Watch sheeting and ceilings."
+        case Activity.SETTLE if saturated:
+            return f"Fan at full speed towards {goal}. Look for an open window or door."
+        case Activity.SETTLE:
+            return f"Going to {goal}; waiting until the pressure stands."
+        case Activity.AVERAGE:
+            return f"Holding {goal}, averaging: {_progress(elapsed_s, total_s)}. Keep doors and windows closed."
+        case Activity.STOPPING:
+            return "Bringing the fan to rest."
+        case _:
+            return "Going on to the next step."
+
+
+def _progress(elapsed_s: float, total_s: float | None) -> str:
+    return f"{elapsed_s:.0f} s" if total_s is None else f"{min(elapsed_s, total_s):.0f} s of {total_s:.0f} s"

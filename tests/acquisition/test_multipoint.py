@@ -1,0 +1,123 @@
+"""The procedure is tested by iterating it: no device, no clock."""
+
+from __future__ import annotations
+
+from acquisition.multipoint import DO_NOT_TEST, GO_ON, multipoint, usable_targets
+from acquisition.plan import STANDARD_TARGETS_PA, TestPlan
+from acquisition.steps import (
+    Approach,
+    Ask,
+    Average,
+    BeginRun,
+    Checkpoint,
+    EndRun,
+    GoTo,
+    Mark,
+    MeasureZero,
+    SetTargets,
+    Settle,
+    Step,
+    StepResult,
+    StopFan,
+    WindowKind,
+)
+from analysis.records import Air, Building, Direction, Point, ZeroFlow
+
+BOTH = (Direction.DEPRESSURIZE, Direction.PRESSURIZE)
+
+
+def a_plan(directions: tuple[Direction, ...] = (Direction.DEPRESSURIZE,)) -> TestPlan:
+    return TestPlan(Building("Invented house", 300.0), Air(21.0, 11.0), directions=directions)
+
+
+def zero(mean_pa: float) -> ZeroFlow:
+    return ZeroFlow(mean_pa, mean_pa if mean_pa > 0 else None, mean_pa if mean_pa < 0 else None, 600, 60.0)
+
+
+def walk(plan: TestPlan, *, zero_pa: float = -1.0, reach_pa: float = 1000.0, shutter: bool = False) -> list[Step]:
+    """Iterate the procedure with a perfect house that the fan brings to `reach_pa` at most."""
+    procedure = multipoint(plan, shutter=shutter)
+    steps: list[Step] = []
+    target = 0.0
+    result: StepResult = None
+    while True:
+        try:
+            step = procedure.send(result)
+        except StopIteration:
+            return steps
+        steps.append(step)
+        match step:
+            case Ask(choices=choices):
+                result = choices[0]
+            case MeasureZero():
+                result = zero(zero_pa)
+            case GoTo(target_pa):
+                target, result = target_pa, None
+            case Settle():
+                result = abs(target) <= reach_pa
+            case Average(seconds):
+                sign = 1 if target > 0 else -1
+                result = Point(zero_pa + sign * min(abs(target), reach_pa), 1000.0, seconds)
+            case _:
+                result = None
+
+
+def test_one_direction_is_zero_points_zero_between_two_covers() -> None:
+    steps = walk(a_plan())
+    kinds = [step.kind for step in steps if isinstance(step, MeasureZero)]
+    assert kinds == [WindowKind.ZERO_BEFORE, WindowKind.ZERO_AFTER]
+    assert [step.id for step in steps if isinstance(step, Ask)] == ["safety", "cover-fan", "uncover-fan", "cover-fan"]
+    assert [step.target_pa for step in steps if isinstance(step, GoTo)] == [-t for t in STANDARD_TARGETS_PA]
+    order = [type(step) for step in steps if not isinstance(step, Ask | Checkpoint)]
+    assert order[:4] == [BeginRun, MeasureZero, SetTargets, Approach]
+    assert order[-3:] == [StopFan, MeasureZero, EndRun]
+
+
+def test_every_point_begins_at_a_checkpoint() -> None:
+    steps = walk(a_plan())
+    for at, step in enumerate(steps):
+        if isinstance(step, GoTo):
+            assert isinstance(steps[at - 1], Checkpoint)
+            assert isinstance(steps[at + 1], Settle)
+            assert isinstance(steps[at + 2], Average)
+
+
+def test_both_directions_ask_to_turn_fan_and_hoses_in_between() -> None:
+    steps = walk(a_plan(BOTH))
+    assert [step.direction for step in steps if isinstance(step, BeginRun)] == list(BOTH)
+    at = next(i for i, step in enumerate(steps) if isinstance(step, Ask) and step.id == "turn-fan")
+    assert isinstance(steps[at - 1], EndRun)
+    assert isinstance(steps[at + 1], BeginRun)
+    signs = {step.target_pa > 0 for step in steps[at:] if isinstance(step, GoTo)}
+    assert signs == {True}
+
+
+def test_a_shutter_saves_the_covering() -> None:
+    assert [step.id for step in walk(a_plan(), shutter=True) if isinstance(step, Ask)] == ["safety"]
+
+
+def test_an_unsafe_building_is_not_tested_and_the_fan_never_asked_to_move() -> None:
+    procedure = multipoint(a_plan())
+    asked = next(procedure)
+    assert isinstance(asked, Ask)
+    assert asked.choices == (GO_ON, DO_NOT_TEST)
+    remaining = [procedure.send(DO_NOT_TEST)]
+    remaining += list(procedure)
+    assert [type(step) for step in remaining] == [Mark]
+
+
+def test_the_lowest_target_is_raised_to_five_times_the_zero_flow_pressure() -> None:
+    # ISO 9972, lowest pressure (from memory), with a tenth of margin for the closing record.
+    targets = usable_targets(STANDARD_TARGETS_PA, zero(-4.0))
+    assert targets == (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0)
+    assert usable_targets((60.0, 50.0, 40.0, 30.0, 20.0, 10.0), zero(-4.5)) == (60.0, 50.0, 40.0, 30.0, 25.0)
+    assert len(usable_targets(STANDARD_TARGETS_PA, zero(-9.0))) >= 5
+    assert usable_targets(STANDARD_TARGETS_PA, zero(0.5)) == STANDARD_TARGETS_PA
+
+
+def test_targets_beyond_the_reach_of_the_fan_are_left_out() -> None:
+    steps = walk(a_plan(), reach_pa=44.0)
+    asked = [abs(step.target_pa) for step in steps if isinstance(step, GoTo)]
+    assert asked[0] == 60.0
+    assert max(asked[1:]) <= 0.97 * 44.0
+    assert any(isinstance(step, Mark) and step.kind == "reach" for step in steps)

@@ -1,0 +1,86 @@
+"""The watchdog, told what was read; limits from the table of the controller's design."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+
+from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
+from drivers.clock import NS_PER_S, seconds
+
+CALM = Observation(
+    now_ns=0, readings_pa=(-50.0,), induced_pa=50.0, speed=0.5, flow_share=0.5, expected_pa=50.0, fan_linked=True
+)
+
+
+def watch(
+    change: Callable[[float, Observation], Observation], *, until_s: float = 12.0, slack_s: float = 0.0
+) -> tuple[float, Alarm] | None:
+    """Let ten readings a second pass, changed by `change`; return when the watchdog barked, and why."""
+    dog = Watchdog(slack_s)
+    for tick in range(round(until_s * 10)):
+        time_s = tick / 10
+        wiggle = 0.01 * (tick % 7)
+        seen = replace(CALM, now_ns=round(time_s * NS_PER_S), readings_pa=(-50.0 - wiggle,))
+        alarm = dog.look(change(time_s, seen))
+        if alarm is not None:
+            return time_s, alarm
+    return None
+
+
+def after(start_s: float, **changes: object) -> Callable[[float, Observation], Observation]:
+    return lambda time_s, seen: replace(seen, **changes) if time_s >= start_s else seen  # type: ignore[arg-type]
+
+
+def test_a_quiet_test_raises_nothing() -> None:
+    assert watch(lambda time_s, seen: seen, until_s=60.0) is None
+
+
+@pytest.mark.parametrize(
+    ("kind", "changes", "within_s"),
+    [
+        (AlarmKind.TOO_HIGH, {"readings_pa": (-100.5,)}, 0.0),
+        (AlarmKind.TOO_HIGH, {"readings_pa": (-81.0,)}, 1.2),
+        (AlarmKind.SILENT, {"readings_pa": ()}, 1.2),
+        (AlarmKind.FROZEN, {"readings_pa": (-49.99,)}, 2.0),
+        (AlarmKind.WRONG_SIGN, {"induced_pa": -3.5, "expected_pa": None}, 3.2),
+        (AlarmKind.NO_PRESSURE, {"induced_pa": 1.5, "expected_pa": None}, 5.2),
+        (AlarmKind.COLLAPSE, {"induced_pa": 5.0}, 1.2),
+        (AlarmKind.FAN_LINK, {"fan_linked": False}, 1.2),
+    ],
+)
+def test_each_fault_stops_the_fan_in_time(kind: AlarmKind, changes: dict[str, object], within_s: float) -> None:
+    barked = watch(after(3.0, **changes))
+    assert barked is not None
+    at_s, alarm = barked
+    assert alarm.kind is kind
+    assert 3.0 <= at_s <= 3.0 + within_s
+    assert alarm.sentence.endswith(".")
+
+
+def test_a_reading_above_80_pa_for_half_a_second_is_a_gust() -> None:
+    gust = replace(CALM, readings_pa=(-85.0,))
+    assert watch(lambda t, seen: replace(gust, now_ns=seen.now_ns) if 3.0 <= t < 3.5 else seen) is None
+
+
+def test_at_rest_only_the_pressure_itself_matters() -> None:
+    assert watch(after(1.0, speed=0.0, readings_pa=(), fan_linked=False)) is None
+    barked = watch(after(1.0, speed=0.0, readings_pa=(120.0,)))
+    assert barked is not None
+    assert barked[1].kind is AlarmKind.TOO_HIGH
+
+
+def test_a_scaled_clock_gets_its_slack() -> None:
+    assert watch(lambda t, seen: replace(seen, readings_pa=()) if 3.0 <= t < 5.5 else seen, slack_s=2.0) is None
+    barked = watch(after(3.0, readings_pa=()), slack_s=2.0)
+    assert barked is not None
+    assert barked[0] == pytest.approx(6.1, abs=0.15)
+
+
+def test_the_silence_is_the_age_of_the_newest_reading() -> None:
+    dog = Watchdog()
+    dog.look(CALM)
+    dog.look(replace(CALM, now_ns=seconds(0.7), readings_pa=()))
+    assert dog.silence_s(seconds(0.7)) == pytest.approx(0.7)
