@@ -1,0 +1,177 @@
+"""From readings and windows to the records of the analysis: one code for the live result and for the job file."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime
+
+import numpy as np
+from numpy.typing import NDArray
+
+from acquisition.plan import TestPlan
+from acquisition.rig import Role
+from acquisition.series import RunData, WindowRecord
+from acquisition.steps import WindowKind
+from analysis.air import moist_air_density, pressure_at_altitude
+from analysis.errors import InvalidInput
+from analysis.flow import element_flow_m3_h
+from analysis.records import Air, Building, Direction, FlowRange, Point, Run, Test, ZeroFlow
+from analysis.zeroflow import zero_flow
+from drivers.clock import NS_PER_S
+
+STORAGE_EXPONENT = 1.2
+"""Between the slow (1.0) and the fast (1.4) compression of the air inside, which gives way with its walls."""
+
+_SECONDS_PER_HOUR = 3600.0
+
+
+def derive_zero(data: RunData, window: WindowRecord) -> ZeroFlow:
+    """Return the zero-flow record of a window; raises `InvalidInput` without usable readings."""
+    _, envelope_pa = data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+    if not len(envelope_pa):
+        raise _no_readings(window)
+    return replace(zero_flow(tuple(envelope_pa.tolist())), seconds=window.seconds)
+
+
+def derive_point(
+    direction: Direction,
+    air: Air,
+    data: RunData,
+    window: WindowRecord,
+    flow_range: FlowRange,
+    building: Building,
+) -> Point:
+    """Return the means over a window; raises `InvalidInput` without usable readings.
+
+    Every element pressure becomes a flow at the density of the air in the fan before it is averaged. The flow that
+    goes into the change of pressure of the building, V/(1.2 p) dP/dt, is taken off: the point holds what leaks.
+    """
+    times_ns, envelope_pa = data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+    air = _air_in(air, data, window.start_ns, window.end_ns, latest=True)
+    flows_m3_h = _flows(direction, air, data, window, flow_range, building)
+    if not len(envelope_pa) or not len(flows_m3_h):
+        raise _no_readings(window)
+    stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, _pressure_pa(air, building))
+    return Point(
+        envelope_pa=float(envelope_pa.mean()),
+        flow_m3_h=float(flows_m3_h.mean()) - direction.sign * stored_m3_h,
+        seconds=window.seconds,
+        target_pa=window.target_pa,
+        count=len(envelope_pa),
+        envelope_sd_pa=_spread(envelope_pa),
+        flow_sd_m3_h=_spread(flows_m3_h),
+    )
+
+
+def derive_run(
+    direction: Direction,
+    air: Air,
+    data: RunData,
+    windows: Sequence[WindowRecord],
+    flow_range: FlowRange,
+    building: Building,
+    started: datetime | None = None,
+) -> Run:
+    """Return a run without its struck windows and those that hold no usable reading.
+
+    Of several zero-flow records of a kind the last one counts. Measured temperatures and barometric pressure take the
+    place of those entered by hand, as means from the first of the windows to the last.
+    """
+    kept = [window for window in windows if not window.struck and has_readings(data, window)]
+    points = [window for window in kept if window.kind is WindowKind.POINT]
+    zeros = {window.kind: derive_zero(data, window) for window in kept if window.kind is not WindowKind.POINT}
+    return Run(
+        direction=direction,
+        air=run_air(air, data, kept),
+        points=tuple(derive_point(direction, air, data, window, flow_range, building) for window in points),
+        zero_before=zeros.get(WindowKind.ZERO_BEFORE),
+        zero_after=zeros.get(WindowKind.ZERO_AFTER),
+        started=started,
+    )
+
+
+def derive_test(plan: TestPlan, runs: Sequence[Run]) -> Test:
+    """Return the test of the runs; of several in one direction the last with points. Raises `InvalidInput` if none."""
+    last = {run.direction: run for run in runs if run.points}
+    if not last:
+        raise InvalidInput("runs", 0, "at least one run with a point that is not struck is needed")
+    return Test(building=plan.building, runs=tuple(last.values()), stage=plan.stage)
+
+
+def has_readings(data: RunData, window: WindowRecord) -> bool:
+    """Return whether the window holds what its kind is derived from."""
+    pressures = len(data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)[0])
+    if window.kind is not WindowKind.POINT:
+        return pressures > 0
+    return pressures > 0 and len(data.slice(_flow_role(data), window.start_ns, window.end_ns)[0]) > 0
+
+
+def run_air(air: Air, data: RunData, windows: Sequence[WindowRecord]) -> Air:
+    """Return `air` with the means of what was measured from the first of the windows to the last."""
+    if not windows:
+        return air
+    return _air_in(air, data, min(w.start_ns for w in windows), max(w.end_ns for w in windows), latest=False)
+
+
+def _air_in(air: Air, data: RunData, start_ns: int, end_ns: int, *, latest: bool) -> Air:
+    """Return `air` with the means in a span; with `latest`, the last value before its end where the span has none."""
+
+    def mean(role: Role) -> float | None:
+        _, values = data.slice(role, start_ns, end_ns)
+        if not len(values) and latest:
+            values = data.slice(role, -(2**63), end_ns)[1][-1:]
+        return float(values.mean()) if len(values) else None
+
+    indoor_c, outdoor_c, barometric_pa = mean(Role.INDOOR), mean(Role.OUTDOOR), mean(Role.BAROMETER)
+    return replace(
+        air,
+        indoor_c=air.indoor_c if indoor_c is None else indoor_c,
+        outdoor_c=air.outdoor_c if outdoor_c is None else outdoor_c,
+        barometric_pa=air.barometric_pa if barometric_pa is None else barometric_pa,
+    )
+
+
+def _flow_role(data: RunData) -> Role:
+    return Role.FLOW if data.count(Role.FLOW) else Role.FLOW_ELEMENT
+
+
+def _flows(
+    direction: Direction, air: Air, data: RunData, window: WindowRecord, flow_range: FlowRange, building: Building
+) -> NDArray[np.float64]:
+    """Return the flow of each reading at the density of the air in the fan: from indoors when depressurizing."""
+    role = _flow_role(data)
+    _, values = data.slice(role, window.start_ns, window.end_ns)
+    if role is Role.FLOW:
+        return values
+    inward = direction is Direction.PRESSURIZE
+    temperature_c, rh = (air.outdoor_c, air.outdoor_rh) if inward else (air.indoor_c, air.indoor_rh)
+    density_kg_m3 = moist_air_density(temperature_c, rh, _pressure_pa(air, building))
+    return np.asarray(element_flow_m3_h(values, flow_range, density_kg_m3), np.float64)
+
+
+def _storage_flow_m3_h(
+    times_ns: NDArray[np.int64], envelope_pa: NDArray[np.float64], building: Building, pressure_pa: float
+) -> float:
+    """Return the flow that fills the building, positive while its pressure rises; 0 where the volume is not known."""
+    if building.volume_m3 is None or len(times_ns) < 2:
+        return 0.0
+    elapsed_s = (times_ns - times_ns[0]) / NS_PER_S
+    elapsed_s -= elapsed_s.mean()
+    spread = float(elapsed_s @ elapsed_s)
+    if spread == 0:
+        return 0.0
+    slope_pa_s = float(elapsed_s @ (envelope_pa - envelope_pa.mean())) / spread
+    return building.volume_m3 / (STORAGE_EXPONENT * pressure_pa) * slope_pa_s * _SECONDS_PER_HOUR
+
+
+def _pressure_pa(air: Air, building: Building) -> float:
+    return air.barometric_pa if air.barometric_pa is not None else pressure_at_altitude(building.altitude_m)
+
+
+def _spread(values: NDArray[np.float64]) -> float | None:
+    return float(values.std(ddof=1)) if len(values) > 1 else None
+
+
+def _no_readings(window: WindowRecord) -> InvalidInput:
+    return InvalidInput(f"window {window.id}", "empty", f"a {window.kind} needs at least one usable reading")

@@ -1,0 +1,116 @@
+"""The readings of one run and the spans over which they are averaged: the same live and out of the job file."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from acquisition.rig import Role
+from acquisition.steps import WindowKind
+from drivers.clock import NS_PER_S
+from drivers.reading import Quality, Reading
+
+_FIRST_CAPACITY = 1024
+
+
+@dataclass(frozen=True, slots=True)
+class WindowRecord:
+    """A span of readings that is averaged, from `start_ns` up to and not including `end_ns`.
+
+    `id` is unique within the test. `target_pa` is the induced pressure aimed at, with its sign; None for a zero-flow
+    record. `struck_reason` is None unless the window is struck.
+    """
+
+    id: int
+    kind: WindowKind
+    start_ns: int
+    end_ns: int
+    target_pa: float | None = None
+    struck_reason: str | None = None
+
+    @property
+    def struck(self) -> bool:
+        """Whether the window is left out of the result."""
+        return self.struck_reason is not None
+
+    @property
+    def seconds(self) -> float:
+        """Length of the window."""
+        return (self.end_ns - self.start_ns) / NS_PER_S
+
+
+class Series:
+    """Stamped values of one role that grow at the end; usable or not by their quality."""
+
+    def __init__(self) -> None:
+        """Start empty."""
+        self._count = 0
+        self._time_ns = np.zeros(_FIRST_CAPACITY, np.int64)
+        self._value = np.zeros(_FIRST_CAPACITY, np.float64)
+        self._usable = np.zeros(_FIRST_CAPACITY, np.bool_)
+
+    def __len__(self) -> int:
+        return self._count
+
+    def append(self, time_ns: int, value: float, usable: bool) -> None:
+        """Add one value; a value that is no number is never usable."""
+        if self._count == len(self._time_ns):
+            self._time_ns = np.concatenate([self._time_ns, np.zeros_like(self._time_ns)])
+            self._value = np.concatenate([self._value, np.zeros_like(self._value)])
+            self._usable = np.concatenate([self._usable, np.zeros_like(self._usable)])
+        self._time_ns[self._count] = time_ns
+        self._value[self._count] = value
+        self._usable[self._count] = usable and math.isfinite(value)
+        self._count += 1
+
+    def inside(self, start_ns: int, end_ns: int) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+        """Return two masks of shape (n,): in `[start_ns, end_ns)` and usable; in there and not usable."""
+        times = self._time_ns[: self._count]
+        inside = (times >= start_ns) & (times < end_ns)
+        usable = self._usable[: self._count]
+        return inside & usable, inside & ~usable
+
+    def at(self, mask: NDArray[np.bool_]) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        """Return copies of the stamps and values where `mask` is true."""
+        return self._time_ns[: self._count][mask], self._value[: self._count][mask]
+
+
+class RunData:
+    """The readings of one run by role, in the order in which they came."""
+
+    def __init__(self) -> None:
+        """Start empty."""
+        self._series: dict[Role, Series] = {}
+
+    def append(self, reading: Reading, role: Role) -> None:
+        """Add a reading. One that is over range or no number is kept and never averaged."""
+        self.append_value(role, reading.monotonic_ns, reading.value, reading.quality is Quality.GOOD)
+
+    def append_value(self, role: Role, time_ns: int, value: float, usable: bool = True) -> None:
+        """Add a value (SI units) stamped with the clock of the run."""
+        self._series.setdefault(role, Series()).append(time_ns, value, usable)
+
+    @property
+    def roles(self) -> tuple[Role, ...]:
+        """The roles that have readings."""
+        return tuple(self._series)
+
+    def count(self, role: Role) -> int:
+        """Return how many readings of the role there are, usable or not."""
+        return len(self._series[role]) if role in self._series else 0
+
+    def slice(self, role: Role, start_ns: int, end_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        """Return stamps (ns) and values of the usable readings in `[start_ns, end_ns)`, both of shape (n,)."""
+        series = self._series.get(role)
+        if series is None:
+            return np.zeros(0, np.int64), np.zeros(0, np.float64)
+        usable, _ = series.inside(start_ns, end_ns)
+        return series.at(usable)
+
+    def unusable(self, role: Role, start_ns: int, end_ns: int) -> int:
+        """Return how many readings in `[start_ns, end_ns)` were over range or no number."""
+        series = self._series.get(role)
+        return 0 if series is None else int(np.count_nonzero(series.inside(start_ns, end_ns)[1]))
