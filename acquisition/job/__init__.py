@@ -1,0 +1,40 @@
+"""The job file: one SQLite file per building, written while the test runs. schema.sql describes it."""
+
+from acquisition.job.job import SUFFIX, Job
+from acquisition.job.recorder import Recorder
+from acquisition.job.records import (
+    AnswerRecord,
+    BuildingVersion,
+    Edit,
+    Ending,
+    FanRecord,
+    JobDetails,
+    LoadedRun,
+    LoadedTest,
+    MarkRecord,
+    RecordState,
+    RunRecord,
+    StrikeRecord,
+    TestRecord,
+    Verification,
+)
+
+__all__ = [
+    "SUFFIX",
+    "AnswerRecord",
+    "BuildingVersion",
+    "Edit",
+    "Ending",
+    "FanRecord",
+    "Job",
+    "JobDetails",
+    "LoadedRun",
+    "LoadedTest",
+    "MarkRecord",
+    "RecordState",
+    "Recorder",
+    "RunRecord",
+    "StrikeRecord",
+    "TestRecord",
+    "Verification",
+]

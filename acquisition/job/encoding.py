@@ -1,0 +1,94 @@
+"""Plan, rig, air and time as the text that the job file holds."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict
+from datetime import UTC, datetime
+from typing import Any
+
+from acquisition.plan import TestPlan
+from acquisition.rig import InstrumentSpec, RigSpec, Role
+from analysis.errors import InvalidInput
+from analysis.records import Air, Building, Direction, FlowRange, Limit
+
+
+def utc_text(moment: datetime) -> str:
+    """Return ISO 8601 in UTC, to the microsecond."""
+    return moment.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
+
+
+def utc_from(text: str) -> datetime:
+    """Read what `utc_text` wrote."""
+    return datetime.fromisoformat(text).astimezone(UTC)
+
+
+def document_text(record: TestPlan | RigSpec | Air) -> str:
+    """Return JSON with sorted keys and no blanks; raises `InvalidInput` for a number that JSON cannot hold."""
+    try:
+        return json.dumps(asdict(record), sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+    except ValueError as error:
+        name = type(record).__name__
+        raise InvalidInput(name, "not finite", "every number must be finite") from error
+
+
+def plan_from(text: str) -> TestPlan:
+    """Read a plan; raises `InvalidInput`."""
+    table = _table("plan", text)
+    try:
+        limit = table.pop("limit", None)
+        return TestPlan(
+            building=Building(**table.pop("building")),
+            air=Air(**table.pop("air")),
+            limit=None if limit is None else Limit(**limit),
+            directions=tuple(Direction(item) for item in table.pop("directions")),
+            targets_pa=tuple(float(item) for item in table.pop("targets_pa")),
+            **table,
+        )
+    except (KeyError, TypeError, ValueError) as error:
+        raise _unreadable("plan", error) from error
+
+
+def rig_from(text: str) -> RigSpec:
+    """Read a rig; raises `InvalidInput`."""
+    table = _table("rig", text)
+    try:
+        return RigSpec(
+            instruments=tuple(_instrument(item) for item in table.pop("instruments")),
+            ranges=tuple(FlowRange(**item) for item in table.pop("ranges")),
+            **table,
+        )
+    except (KeyError, TypeError, ValueError) as error:
+        raise _unreadable("rig", error) from error
+
+
+def air_from(text: str) -> Air:
+    """Read the air of a run; raises `InvalidInput`."""
+    try:
+        return Air(**_table("air", text))
+    except TypeError as error:
+        raise _unreadable("air", error) from error
+
+
+def _instrument(table: Mapping[str, object]) -> InstrumentSpec:
+    fields = dict(table)
+    channels = fields.pop("channels")
+    if not isinstance(channels, list):
+        raise TypeError("channels")
+    texts = {key: str(value) for key, value in fields.items()}
+    return InstrumentSpec(channels=tuple((str(name), Role(role)) for name, role in channels), **texts)
+
+
+def _table(name: str, text: str) -> dict[str, Any]:
+    try:
+        table = json.loads(text)
+    except json.JSONDecodeError as error:
+        raise _unreadable(name, error) from error
+    if not isinstance(table, dict):
+        raise _unreadable(name, TypeError("no table"))
+    return table
+
+
+def _unreadable(name: str, error: Exception) -> InvalidInput:
+    return InvalidInput(f"job file, {name}", "unreadable", f"a {name} that this version knows is needed ({error})")

@@ -1,0 +1,253 @@
+"""A job: one file, one building, every test made of it."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+from pathlib import Path
+from typing import Self, TypeVar
+
+from acquisition.job.encoding import utc_text
+from acquisition.job.ledger import Contents, Ledger
+from acquisition.job.loading import StoredReading, compute_digest, read_contents, read_readings, read_test
+from acquisition.job.recorder import Recorder
+from acquisition.job.records import (
+    BuildingVersion,
+    Edit,
+    JobDetails,
+    LoadedTest,
+    RecordState,
+    RunRecord,
+    TestRecord,
+    Verification,
+)
+from acquisition.job.results import result_text
+from acquisition.job.schema import create_database, open_database
+from acquisition.job.verify import verify_file, verify_result, verify_run
+from acquisition.job.writer import Writer
+from acquisition.plan import TestPlan
+from acquisition.rig import RigSpec
+from acquisition.version import PROGRAM_VERSION
+from analysis.errors import InvalidInput
+from analysis.records import Air, Building
+from drivers.clock import Clock
+
+SUFFIX = ".airseam"
+T = TypeVar("T")
+
+
+class Job:
+    """An open job file. Everything may be called from any thread; edits are visible at once and never wait.
+
+    Reading a test (`load`, `readings`, `verify`) first brings what is queued to the disk.
+    """
+
+    def __init__(self, path: Path, clock: Clock, writer: Writer, contents: Contents, *, read_only: bool) -> None:
+        """Use `create` or `open`."""
+        self.path = path
+        self.read_only = read_only
+        self._clock = clock
+        self._writer = writer
+        self._ledger = Ledger(contents, writer)
+
+    @classmethod
+    def create(cls, path: Path, clock: Clock, name: str) -> Self:
+        """Make a new job; raises `InvalidInput` when the file exists or cannot be made."""
+        connection = create_database(path)
+        writer = Writer(connection, clock, path)
+        about = [("format", "airseam-job-1"), ("created_utc", utc_text(clock.utc())), ("program", PROGRAM_VERSION)]
+        writer.post("INSERT INTO about VALUES (?, ?)", about)
+        writer.post("INSERT INTO details VALUES (?, ?)", [("name", name)])
+        job = cls(path, clock, writer, Contents(JobDetails(name)), read_only=False)
+        if not writer.flush():
+            sentence = writer.alarm(clock.now_ns())
+            connection.close()
+            path.unlink()
+            raise InvalidInput("job file", str(path), f"it cannot be written: {sentence}")
+        writer.start()
+        return job
+
+    @classmethod
+    def open(cls, path: Path, clock: Clock, *, read_only: bool = False) -> Self:
+        """Open a job; a run that a crash left open is sealed as it stands.
+
+        Raises `InvalidInput` when the file is no job, is damaged, is open elsewhere or comes from a newer version.
+        With `read_only` nothing in the file changes.
+        """
+        connection = open_database(path, read_only=read_only)
+        try:
+            contents = read_contents(connection)
+        except (sqlite3.Error, ValueError, TypeError) as error:
+            connection.close()
+            raise InvalidInput("job file", str(path), f"it is damaged ({error})") from error
+        writer = Writer(connection, clock, path)
+        job = cls(path, clock, writer, contents, read_only=read_only)
+        if not read_only:
+            job._seal_interrupted()
+            writer.start()
+        return job
+
+    @property
+    def details(self) -> JobDetails:
+        """Administrative data."""
+        return self._ledger.details
+
+    def edit_details(self, details: JobDetails) -> None:
+        """Replace the administrative data; each changed field is logged."""
+        self._check_writable()
+        self._ledger.edit_details(details, self._clock.utc())
+
+    @property
+    def edits(self) -> tuple[Edit, ...]:
+        """The edit log, oldest first."""
+        return self._ledger.edits
+
+    @property
+    def building(self) -> Building | None:
+        """The building as it is known now; None before the first version."""
+        versions = self._ledger.buildings
+        return versions[-1].building if versions else None
+
+    @property
+    def building_versions(self) -> tuple[BuildingVersion, ...]:
+        """All versions of the building, oldest first."""
+        return self._ledger.buildings
+
+    def add_building(self, building: Building, reason: str) -> None:
+        """Add a version of the building; tests keep the one that they were made with."""
+        self._check_writable()
+        self._ledger.add_building(BuildingVersion(self._clock.utc(), reason, building))
+
+    def draft(self) -> TestPlan:
+        """Return the next test as it is being prepared."""
+        draft = self._ledger.draft
+        return draft if draft is not None else TestPlan(self.building or Building(""), Air(20.0, 10.0))
+
+    def set_draft(self, plan: TestPlan) -> None:
+        """Keep the next test as it is being prepared."""
+        self._check_writable()
+        self._ledger.set_draft(plan)
+
+    def tests(self) -> tuple[TestRecord, ...]:
+        """Return all tests, oldest first."""
+        return self._ledger.tests
+
+    def runs(self, test_id: int) -> tuple[RunRecord, ...]:
+        """Return the runs of a test, oldest first."""
+        return tuple(run for run in self._ledger.runs if run.test_id == test_id)
+
+    def interrupted(self) -> tuple[RunRecord, ...]:
+        """Return the runs that a crash cut short, oldest first."""
+        unfinished = {RecordState.INTERRUPTED} | ({RecordState.RECORDING} if self.read_only else set())
+        return tuple(run for run in self._ledger.runs if run.state in unfinished)
+
+    def record(self, plan: TestPlan, rig: RigSpec) -> Recorder:
+        """Begin a test and return what records it."""
+        self._check_writable()
+        record = self._ledger.begin_test(plan, rig, self._clock.utc())
+        return Recorder(record, self._ledger, self._writer, self._clock)
+
+    def load(self, test_id: int) -> LoadedTest:
+        """Return a test with all its readings; raises `InvalidInput` when there is none of this number."""
+        record = self._record(test_id)
+        return self._read(lambda db: read_test(db, record))
+
+    def readings(self, run_id: int) -> list[StoredReading]:
+        """Return the readings of a run in the order in which they came."""
+        return self._read(lambda db: list(read_readings(db, run_id)))
+
+    def strike(self, test_id: int, window_id: int, reason: str) -> None:
+        """Take a point of an ended test out of the result; raises `InvalidInput` without a reason."""
+        if not reason.strip():
+            raise InvalidInput("reason", reason, "say why the point is struck")
+        self._judge(test_id, window_id, reason.strip())
+
+    def restore(self, test_id: int, window_id: int) -> None:
+        """Put a struck point of an ended test back."""
+        self._judge(test_id, window_id, None)
+
+    def verify(self) -> tuple[Verification, ...]:
+        """Hold the file against itself: its structure, the digest of every run, the result of every test."""
+        found = [self._read(verify_file)]
+        for record in self.tests():
+            found += [self._read(partial(verify_run, run=run)) for run in self.runs(record.id)]
+            found.append(self._read(partial(verify_result, record=record)))
+        return tuple(found)
+
+    def alarm(self) -> str:
+        """Return a sentence when the disk does not take the data, else an empty text."""
+        return self._writer.alarm(self._clock.now_ns())
+
+    def flush(self) -> bool:
+        """Bring everything queued to the disk; false when it does not take it."""
+        return self._writer.flush()
+
+    def close(self, rescue_folder: Path | None = None) -> str:
+        """Bring everything to the disk and close the file.
+
+        Returns a sentence when the disk did not take it: a copy of the whole job then is in `rescue_folder` (the
+        system's folder for temporary files). Else an empty text.
+        """
+        return self._writer.close(rescue_folder)
+
+    def _record(self, test_id: int) -> TestRecord:
+        tests = {record.id: record for record in self._ledger.tests}
+        if test_id not in tests:
+            known = ", ".join(str(number) for number in tests) or "none yet"
+            raise InvalidInput("test", test_id, f"the number of a test is needed, there are: {known}")
+        return tests[test_id]
+
+    def _judge(self, test_id: int, window_id: int, struck_reason: str | None) -> None:
+        self._check_writable()
+        loaded = self.load(test_id)
+        if loaded.record.state is RecordState.RECORDING:
+            raise InvalidInput("test", test_id, "it is being recorded, strike there")
+        windows = [window.id for run in loaded.runs for window in run.windows]
+        if window_id not in windows:
+            known = ", ".join(str(number) for number in windows) or "none"
+            raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")
+        database_id = self._read(lambda db: _window_id(db, test_id, window_id))
+        utc = self._clock.utc()
+        self._ledger.add_strike(database_id, utc, struck_reason or "", struck=struck_reason is not None)
+        runs = tuple(
+            replace(
+                run,
+                windows=tuple(
+                    replace(item, struck_reason=struck_reason) if item.id == window_id else item for item in run.windows
+                ),
+            )
+            for run in loaded.runs
+        )
+        document, gap = result_text(loaded.record, replace(loaded, runs=runs).test)
+        self._ledger.add_result(test_id, document, gap, utc)
+
+    def _seal_interrupted(self) -> None:
+        utc = self._clock.utc()
+        for run in self._ledger.runs:
+            if run.state is RecordState.RECORDING:
+                self._ledger.seal_interrupted(run.id, self._read(partial(compute_digest, run=run)), utc)
+        for record in self._ledger.tests:
+            if record.state is RecordState.RECORDING:
+                document, gap = result_text(record, self.load(record.id).test)
+                self._ledger.add_result(record.id, document, gap, utc)
+                self._ledger.interrupt_test(record.id, utc)
+
+    def _check_writable(self) -> None:
+        if self.read_only:
+            raise InvalidInput("job file", str(self.path), "it was opened for reading only")
+
+    def _read(self, query: Callable[[sqlite3.Connection], T]) -> T:
+        try:
+            return self._writer.read(query)
+        except sqlite3.Error as error:
+            raise InvalidInput("job file", str(self.path), f"it is damaged ({error})") from error
+
+
+def _window_id(db: sqlite3.Connection, test_id: int, number: int) -> int:
+    row = db.execute(
+        "SELECT span.id FROM averaging_window AS span JOIN run ON run.id = span.run WHERE run.test = ? AND number = ?",
+        (test_id, number),
+    ).fetchone()
+    return int(row[0])

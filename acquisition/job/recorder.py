@@ -1,0 +1,194 @@
+"""Records one test while it runs. Called from the engine's loop; never waits for the disk."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime
+
+from acquisition.job.digest import RunDigest, digest_inputs
+from acquisition.job.encoding import document_text
+from acquisition.job.ledger import Ledger, ReadingRow
+from acquisition.job.records import (
+    AnswerRecord,
+    Ending,
+    FanRecord,
+    MarkRecord,
+    RunRecord,
+    TestRecord,
+    test_of,
+)
+from acquisition.job.results import result_text
+from acquisition.job.writer import Writer
+from acquisition.rig import Role
+from acquisition.series import RunData, WindowRecord
+from acquisition.snapshot import Flag, RecordingView
+from analysis.errors import InvalidInput
+from analysis.records import Air, Direction, Test
+from drivers.clock import NS_PER_S, Clock
+from drivers.reading import Reading
+
+
+class _OpenRun:
+    """What the recorder keeps of the run in hand."""
+
+    def __init__(self, record: RunRecord) -> None:
+        self.record = record
+        self.data = RunData()
+        self.digest = RunDigest()
+        self.windows: list[WindowRecord] = []
+        self.fan: list[FanRecord] = []
+        self.series: dict[tuple[Role, str], int] = {}
+        self.ended = False
+
+
+class Recorder:
+    """One test: runs are begun and ended one after the other, then the test is ended.
+
+        --begin_run--> recording --end_run--> between runs --begin_run--> ... --end_test--> ended
+
+    Readings and fan commands between runs are not kept. Striking and restoring works until the end and after it.
+    """
+
+    def __init__(self, record: TestRecord, ledger: Ledger, writer: Writer, clock: Clock) -> None:
+        """Take over a test that the ledger has begun."""
+        self._record = record
+        self._ledger = ledger
+        self._writer = writer
+        self._clock = clock
+        self._started_ns = clock.now_ns()
+        self._ended_ns: int | None = None
+        self._runs: list[_OpenRun] = []
+        self._window_ids: dict[int, int] = {}
+
+    @property
+    def test_id(self) -> int:
+        """Number of the test in the job."""
+        return self._record.id
+
+    def begin_run(self, direction: Direction, air: Air, now_ns: int, utc: datetime) -> None:
+        """Begin to record one direction; `air` as entered by hand."""
+        self._check(self._open is None, "begin a run while one is recorded")
+        self._runs.append(_OpenRun(self._ledger.begin_run(self._record.id, direction, air, utc, now_ns)))
+
+    def readings(self, batch: Sequence[tuple[Role, Reading]]) -> None:
+        """Keep readings of the run in hand, in this order."""
+        run = self._open
+        if run is None or not batch:
+            return
+        self._ledger.add_readings([self._keep(run, role, reading) for role, reading in batch])
+
+    def fan(self, now_ns: int, fraction: float) -> None:
+        """Keep a fan command; one that repeats the last is not kept again."""
+        run = self._open
+        if run is None or (run.fan and run.fan[-1].fraction == fraction):
+            return
+        run.fan.append(FanRecord(now_ns, float(fraction)))
+        self._ledger.add_fan(run.record.id, now_ns, float(fraction))
+
+    def window(self, window: WindowRecord) -> None:
+        """Keep an averaging window that is complete."""
+        run = self._open
+        if run is None or window.id in self._window_ids:
+            raise self._misuse(f"keep window {window.id}")
+        run.windows.append(window)
+        self._window_ids[window.id] = self._ledger.add_window(run.record.id, window)
+
+    def strike(self, window_id: int, reason: str) -> None:
+        """Take a point out of the result; raises `InvalidInput` without a reason."""
+        if not reason.strip():
+            raise InvalidInput("reason", reason, "say why the point is struck")
+        self._judge(window_id, reason.strip())
+
+    def restore(self, window_id: int) -> None:
+        """Put a struck point back."""
+        self._judge(window_id, None)
+
+    def mark(self, now_ns: int, utc: datetime, kind: str, text: str) -> None:
+        """Keep a remark."""
+        self._ledger.add_mark(self._record.id, self._run_id, MarkRecord(now_ns, utc, kind, text))
+
+    def flag(self, flag: Flag) -> None:
+        """Keep a flag."""
+        self._ledger.add_flag(self._record.id, self._run_id, flag)
+
+    def answer(self, now_ns: int, utc: datetime, ask_id: str, text: str, choice: str) -> None:
+        """Keep what a person was asked and answered."""
+        self._ledger.add_answer(self._record.id, self._run_id, AnswerRecord(now_ns, utc, ask_id, text, choice))
+
+    def end_run(self, state: Ending, now_ns: int, utc: datetime) -> None:
+        """End the run in hand and seal it with its digest."""
+        run = self._open
+        if run is None:
+            raise self._misuse("end a run")
+        run.ended = True
+        plan_text, rig_text = document_text(self._record.plan), document_text(self._record.rig)
+        inputs = digest_inputs(run.record, plan_text, rig_text, document_text(run.record.air))
+        digest = run.digest.finish(run.fan, run.windows, inputs)
+        self._ledger.end_run(run.record.id, state, utc, now_ns, digest)
+
+    def end_test(self, state: Ending) -> None:
+        """End the test and store its result; a run still in hand ends with it."""
+        now_ns, utc = self._clock.now_ns(), self._clock.utc()
+        self._check(self._ended_ns is None, "end the test")
+        if self._open is not None:
+            self.end_run(state, now_ns, utc)
+        self._ended_ns = now_ns
+        self._store_result()
+        self._ledger.end_test(self._record.id, state, utc)
+
+    def test(self) -> Test:
+        """Return the test so far for the analysis; raises `InvalidInput` without any point."""
+        return test_of(self._record, [(run.record, run.data, run.windows) for run in self._runs])
+
+    def recording(self) -> RecordingView:
+        """Return the state of the record on the disk."""
+        now_ns = self._clock.now_ns()
+        end_ns = now_ns if self._ended_ns is None else self._ended_ns
+        elapsed_s = (end_ns - self._started_ns) / NS_PER_S
+        return RecordingView(elapsed_s, self._writer.saved_utc, self._writer.alarm(now_ns))
+
+    @property
+    def _open(self) -> _OpenRun | None:
+        return self._runs[-1] if self._runs and not self._runs[-1].ended else None
+
+    @property
+    def _run_id(self) -> int | None:
+        return self._open.record.id if self._open is not None else None
+
+    def _keep(self, run: _OpenRun, role: Role, reading: Reading) -> ReadingRow:
+        key = (role, reading.channel)
+        if key not in run.series:
+            run.series[key] = self._ledger.add_series(run.record.id, role, reading.channel)
+        value = None if math.isnan(reading.value) else float(reading.value)
+        rest = (reading.round_trip_s, reading.quality.value, reading.sequence)
+        run.data.append(reading, role)
+        run.digest.reading(role.value, reading.channel, reading.monotonic_ns, reading.utc_ns, value, *rest)
+        return (run.series[key], reading.monotonic_ns, reading.utc_ns, value, *rest)
+
+    def _judge(self, window_id: int, struck_reason: str | None) -> None:
+        """Strike or restore a window in memory and in the file."""
+        for run in self._runs:
+            for index, window in enumerate(run.windows):
+                if window.id == window_id:
+                    run.windows[index] = replace(window, struck_reason=struck_reason)
+        if window_id not in self._window_ids:
+            known = ", ".join(str(number) for number in self._window_ids) or "none yet"
+            raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")
+        struck = struck_reason is not None
+        utc = self._clock.utc()
+        self._ledger.add_strike(self._window_ids[window_id], utc, struck_reason or "", struck=struck)
+        if self._ended_ns is not None:
+            self._store_result()
+
+    def _store_result(self) -> None:
+        document, gap = result_text(self._record, self.test)
+        self._ledger.add_result(self._record.id, document, gap, self._clock.utc())
+
+    def _check(self, condition: bool, what: str) -> None:
+        if not condition:
+            raise self._misuse(what)
+
+    def _misuse(self, what: str) -> RuntimeError:
+        return RuntimeError(f"test {self._record.id}: cannot {what} now")

@@ -1,0 +1,156 @@
+"""Making and opening the database of a job; schema.sql describes what is in it."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sqlite3
+import struct
+import tempfile
+from importlib.resources import files
+from pathlib import Path
+
+from analysis.errors import InvalidInput
+
+APPLICATION_ID = 0x41495253
+USER_VERSION = 1
+
+_MAGIC = b"SQLite format 3\x00"
+_HEADER_BYTES = 100
+_VERSION_AT, _APPLICATION_AT = 60, 68
+_BUSY_S = 0.3
+
+
+def create_database(path: Path) -> sqlite3.Connection:
+    """Make an empty job at `path`, which must not exist; raises `InvalidInput`."""
+    _reserve(path)
+    try:
+        connection = _connect(path, "rw")
+        try:
+            # The first transaction goes past the log, so that the head of the file says from the start what it is.
+            connection.executescript(
+                "BEGIN;" + files(__package__).joinpath("schema.sql").read_text("utf-8") + "COMMIT;"
+            )
+            connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+            connection.execute(f"PRAGMA user_version = {USER_VERSION}")
+            _settle(connection)
+        except BaseException:
+            connection.close()
+            raise
+    except sqlite3.Error as error:
+        path.unlink(missing_ok=True)
+        raise InvalidInput("job file", str(path), f"it cannot be written ({error})") from error
+    return connection
+
+
+def open_database(path: Path, *, read_only: bool) -> sqlite3.Connection:
+    """Open a job and recover what an interrupted program left in its log; raises `InvalidInput`."""
+    _check_head(path)
+    try:
+        connection = _connect(path, "ro" if read_only else "rw")
+    except sqlite3.Error as error:
+        raise _cannot_open(path, error) from error
+    try:
+        if not read_only:
+            _settle(connection)
+        _check_body(connection, path)
+    except sqlite3.Error as error:
+        connection.close()
+        if read_only and any(word in str(error) for word in ("unable to open", "disk I/O", "readonly")):
+            return _open_copy(path)
+        raise _cannot_open(path, error) from error
+    except InvalidInput:
+        connection.close()
+        raise
+    return connection
+
+
+def _open_copy(path: Path) -> sqlite3.Connection:
+    """Read a job that lies where nothing can be written (a full disk, a read-only medium) into memory."""
+    memory = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+    try:
+        with tempfile.TemporaryDirectory() as folder:
+            for file in (path, path.with_name(path.name + "-wal")):
+                if file.exists():
+                    shutil.copyfile(file, Path(folder) / file.name)
+            copy = _connect(Path(folder) / path.name, "rw")
+            try:
+                _check_body(copy, path)
+                copy.backup(memory)
+            finally:
+                copy.close()
+    except sqlite3.Error as error:
+        memory.close()
+        raise _cannot_open(path, error) from error
+    except OSError as error:
+        memory.close()
+        raise InvalidInput("job file", str(path), f"it cannot be read ({error.strerror})") from error
+    except InvalidInput:
+        memory.close()
+        raise
+    return memory
+
+
+def _connect(path: Path, mode: str) -> sqlite3.Connection:
+    connection = sqlite3.connect(
+        f"{path.resolve().as_uri()}?mode={mode}",
+        uri=True,
+        timeout=_BUSY_S,
+        isolation_level=None,
+        check_same_thread=False,
+    )
+    connection.execute("PRAGMA foreign_keys = ON")
+    connection.execute("PRAGMA temp_store = MEMORY")
+    return connection
+
+
+def _settle(connection: sqlite3.Connection) -> None:
+    """Take the file for this process alone and make every commit reach the disk."""
+    connection.execute("PRAGMA locking_mode = EXCLUSIVE")
+    connection.execute("PRAGMA journal_mode = WAL")
+    connection.execute("PRAGMA synchronous = FULL")
+    connection.execute("SELECT count(*) FROM about").fetchone()
+
+
+def _reserve(path: Path) -> None:
+    try:
+        os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o666))
+    except FileExistsError as error:
+        raise InvalidInput("job file", str(path), "it exists already, open it or choose another name") from error
+    except OSError as error:
+        raise InvalidInput("job file", str(path), f"it cannot be made ({error.strerror})") from error
+
+
+def _check_head(path: Path) -> None:
+    try:
+        with path.open("rb") as file:
+            head = file.read(_HEADER_BYTES)
+    except OSError as error:
+        raise InvalidInput("job file", str(path), f"it cannot be read ({error.strerror})") from error
+    if len(head) < _HEADER_BYTES or not head.startswith(_MAGIC):
+        raise InvalidInput("job file", str(path), "it is no Airseam job")
+    if struct.unpack_from(">I", head, _APPLICATION_AT)[0] != APPLICATION_ID:
+        raise InvalidInput("job file", str(path), "it is a database of another program, no Airseam job")
+    version = struct.unpack_from(">I", head, _VERSION_AT)[0]
+    if version > USER_VERSION:
+        allowed = f"it was written by a newer Airseam (file version {version}, this one knows up to {USER_VERSION})"
+        raise InvalidInput("job file", str(path), allowed)
+
+
+def _check_body(connection: sqlite3.Connection, path: Path) -> None:
+    finding = connection.execute("PRAGMA quick_check(1)").fetchone()[0]
+    if finding != "ok":
+        raise InvalidInput("job file", str(path), f"it is damaged ({finding.splitlines()[-1]})")
+    if connection.execute("SELECT count(*) FROM sqlite_schema WHERE name = 'reading'").fetchone()[0] != 1:
+        raise InvalidInput("job file", str(path), "it is damaged (its tables are missing)")
+
+
+def _cannot_open(path: Path, error: sqlite3.Error) -> InvalidInput:
+    text = str(error)
+    if "locked" in text or "busy" in text:
+        return InvalidInput("job file", str(path), "it is open in another window of Airseam, close it there first")
+    if "readonly" in text:
+        return InvalidInput("job file", str(path), "it cannot be written: the file or its folder is read-only")
+    if "malformed" in text or "not a database" in text:
+        return InvalidInput("job file", str(path), "it is damaged or cut short")
+    return InvalidInput("job file", str(path), f"it cannot be opened ({text})")
