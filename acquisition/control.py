@@ -59,6 +59,7 @@ class SpeedCurve:
     def __init__(self) -> None:
         """Know nothing yet."""
         self._points: list[tuple[float, float]] = []
+        self._guessed = False
         self.exponent = PRIOR_EXPONENT
         self._level = 0.0
 
@@ -67,10 +68,19 @@ class SpeedCurve:
         """Whether there is a point."""
         return bool(self._points)
 
+    def guess(self, speed: float, pressure_pa: float) -> None:
+        """Take a point that was predicted on the way up; the first one that really stood replaces it."""
+        self._points.clear()
+        self.learn(speed, pressure_pa, windy=False)
+        self._guessed = True
+
     def learn(self, speed: float, pressure_pa: float, *, windy: bool) -> None:
         """Take a point at which speed and pressure belonged together; in wind the level trusts all points more."""
         if speed <= 0 or pressure_pa <= 0.5:
             return
+        if self._guessed:
+            self._points.clear()
+            self._guessed = False
         self._points.append((math.log(pressure_pa), math.log(speed)))
         mean_x = sum(x for x, _ in self._points) / len(self._points)
         mean_y = sum(y for _, y in self._points) / len(self._points)
@@ -156,12 +166,15 @@ class PressureController:
         self._held = None
         self._gentle = True
 
-    def aim(self, target_pa: float) -> None:
-        """Take a new target; the curve has to be known."""
+    def aim(self, target_pa: float, standing_pa: float) -> None:
+        """Take a new target while the pressure stands at `standing_pa`; the curve has to be known.
+
+        The model starts from where the building is, on the curve as it is now: the last point has moved it.
+        """
         self.target_pa = target_pa
         self._held = None
         self._integral = 0.0
-        self._model = _Model(self._model.value)
+        self._model = _Model(self.curve.speed(standing_pa))
 
     def hold(self) -> None:
         """Freeze the fan where feed-forward and integral have brought it."""

@@ -99,7 +99,7 @@ class Immediately:
                 bench.targets_pa = tuple(bench.targets_pa[:taken]) + targets if taken else targets
             case GoTo(target):
                 bench.target_pa = target
-                bench.controller.aim(abs(target))
+                bench.controller.aim(abs(target), bench.induced_now(now_ns) or 0.0)
             case Mark(kind, text):
                 bench.progress.mark(kind, text, now_ns)
             case _ as unreachable:
@@ -188,7 +188,7 @@ class FirstApproach(_Timed):
             return None
         lag_s = controller.plant.lag_s(max(induced, 1.0), bench.flow_now(now_ns) or 1.0)
         steady_pa = max(induced + (lag_s + 1.0) * now.slope_pa_s, 0.5 * induced, 1.0)
-        controller.curve.learn(controller.command, steady_pa, windy=False)
+        controller.curve.guess(controller.command, steady_pa)
         return Done()
 
 
