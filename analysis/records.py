@@ -115,7 +115,10 @@ class Test:
 
 @dataclass(frozen=True, slots=True)
 class Estimate:
-    """A value with its 95 % interval; `extrapolated` when it lies outside the measured pressures."""
+    """A value with its 95 % interval; `extrapolated` when it lies outside the measured pressures.
+
+    Without degrees of freedom (a line through two points) the interval is unbounded: `high` is infinite.
+    """
 
     value: float
     low: float
@@ -126,6 +129,27 @@ class Estimate:
     def half_width(self) -> float:
         """Half of the interval."""
         return (self.high - self.low) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class PowerLaw:
+    """A fitted leakage line `q = C dp**n` in m3/h and Pa, with what is needed to say how sure it is.
+
+    The variances and the covariance belong to the two parameters ln C and n. `dof` are the degrees of freedom of
+    Student's t (infinite for a normal distribution); with 0 the line has no interval. `residual_sd` is the standard
+    deviation of ln q about the line. The measured pressures lie between `low_pa` and `high_pa`.
+    """
+
+    ln_c: float
+    n: float
+    var_ln_c: float
+    var_n: float
+    cov_ln_c_n: float
+    dof: float
+    r2: float
+    residual_sd: float
+    low_pa: float
+    high_pa: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +172,10 @@ class Check:
 
 @dataclass(frozen=True, slots=True)
 class RunResult:
-    """What came out of one direction. Quantities that lack an input (volume, area) are None."""
+    """What came out of one direction. Quantities that lack an input (volume, area) are None.
+
+    `line` goes through `envelope_flow_m3_h` against the magnitudes of `induced_pa`.
+    """
 
     direction: Direction
     zero_pa: float
@@ -165,10 +192,11 @@ class RunResult:
     induced_pa: tuple[float, ...]
     envelope_flow_m3_h: tuple[float, ...]
     checks: tuple[Check, ...]
+    line: PowerLaw | None = None
 
     @property
     def valid(self) -> bool:
-        """True when no check failed; a check that could not be made does not count as met."""
+        """True when every check is met; one that could not be made does not count as met."""
         return all(check.ok for check in self.checks)
 
 

@@ -1,0 +1,60 @@
+"""A method: what a standard makes of a run. Data and small functions; the common way through them is in `run.py`."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from analysis.air import moist_air_density, pressure_at_altitude
+from analysis.methods.measures import Measure
+from analysis.methods.requirement import Requirement
+from analysis.records import Air, Building
+
+
+@dataclass(frozen=True, slots=True)
+class SiteAir:
+    """The air on both sides of the envelope."""
+
+    indoor_c: float
+    outdoor_c: float
+    indoor_kg_m3: float
+    outdoor_kg_m3: float
+
+
+@dataclass(frozen=True, slots=True)
+class Conversion:
+    """How a method brings flows to the envelope and the line to reference air.
+
+    `site_air` gives the densities. `to_reference(temperature_c, density)` of the air that enters the leaks gives
+    (a, b) such that ln C at reference conditions is ln C + a + b n.
+    """
+
+    site_air: Callable[[Air, Building], SiteAir]
+    to_reference: Callable[[float, float], tuple[float, float]]
+
+
+@dataclass(frozen=True, slots=True)
+class Method:
+    """A standard's way from readings to a result.
+
+    `not_in_record` lists what the standard asks for and no record of readings can show; a report has to say it.
+    """
+
+    id: str
+    title: str
+    official_fit: str
+    conversion: Conversion
+    requirements: Callable[[], tuple[Requirement, ...]]
+    measures: Mapping[str, Measure]
+    not_in_record: tuple[str, ...] = ()
+
+
+def moist_site_air(air: Air, building: Building) -> SiteAir:
+    """Return densities from temperature, humidity (dry where unknown) and barometric pressure or altitude."""
+    pressure = air.barometric_pa if air.barometric_pa is not None else pressure_at_altitude(building.altitude_m)
+    return SiteAir(
+        indoor_c=air.indoor_c,
+        outdoor_c=air.outdoor_c,
+        indoor_kg_m3=moist_air_density(air.indoor_c, air.indoor_rh, pressure),
+        outdoor_kg_m3=moist_air_density(air.outdoor_c, air.outdoor_rh, pressure),
+    )

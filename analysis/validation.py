@@ -1,0 +1,113 @@
+"""What the values of a test may be. Every test passes here, whether it was read from a file or taken by the engine."""
+
+from __future__ import annotations
+
+import math
+
+from analysis.errors import InvalidInput
+from analysis.records import Air, Building, Limit, Point, Run, Test, ZeroFlow
+
+_PRESSURE_PA = (-1000.0, 1000.0)
+_TEMPERATURE_C = (-60.0, 60.0)
+_BAROMETRIC_PA = (40_000.0, 115_000.0)
+
+
+def validate(test: Test) -> None:
+    """Raise `InvalidInput` for the first value that cannot be; fields are named as in the JSON form of a test."""
+    _building(test.building)
+    if not test.runs:
+        raise InvalidInput("runs", (), "one run, or one in each direction, is needed", shown="empty")
+    seen = set()
+    for at, run in enumerate(test.runs):
+        if run.direction in seen:
+            raise InvalidInput(
+                f"runs[{at}].direction", run.direction.value, "only one run in each direction is allowed"
+            )
+        seen.add(run.direction)
+        _run(run, f"runs[{at}]")
+
+
+def validate_limit(limit: Limit, field: str) -> None:
+    """Raise `InvalidInput` for a limit whose value is no number above 0."""
+    _above_zero(limit.value, f"{field}.value")
+
+
+def _building(building: Building) -> None:
+    for name in ("volume_m3", "envelope_area_m2", "floor_area_m2", "height_m"):
+        value: float | None = getattr(building, name)
+        if value is not None:
+            _above_zero(value, f"building.{name}")
+    _within(building.altitude_m, (-500.0, 6000.0), "building.altitude_m", "m")
+
+
+def _run(run: Run, path: str) -> None:
+    _air(run.air, f"{path}.air")
+    if run.zero_before is not None:
+        _zero(run.zero_before, f"{path}.zero_before")
+    for at, point in enumerate(run.points):
+        _point(point, f"{path}.points[{at}]")
+    if run.zero_after is not None:
+        _zero(run.zero_after, f"{path}.zero_after")
+
+
+def _air(air: Air, path: str) -> None:
+    _within(air.indoor_c, _TEMPERATURE_C, f"{path}.indoor_c", "degC")
+    _within(air.outdoor_c, _TEMPERATURE_C, f"{path}.outdoor_c", "degC")
+    for name in ("indoor_rh", "outdoor_rh"):
+        humidity: float | None = getattr(air, name)
+        if humidity is not None:
+            _within(humidity, (0.0, 1.0), f"{path}.{name}", "(relative humidity as a fraction)")
+    if air.barometric_pa is not None:
+        _within(air.barometric_pa, _BAROMETRIC_PA, f"{path}.barometric_pa", "Pa")
+    if air.wind_m_s is not None:
+        _within(air.wind_m_s, (0.0, 100.0), f"{path}.wind_m_s", "m/s")
+
+
+def _zero(zero: ZeroFlow, path: str) -> None:
+    for at, reading in enumerate(zero.readings_pa):
+        _within(reading, _PRESSURE_PA, f"{path}.readings_pa[{at}]", "Pa")
+    _within(zero.mean_pa, _PRESSURE_PA, f"{path}.mean_pa", "Pa")
+    positive, negative = zero.positive_mean_pa, zero.negative_mean_pa
+    if positive is not None:
+        _within(positive, (0.0, _PRESSURE_PA[1]), f"{path}.positive_mean_pa", "Pa")
+    if negative is not None:
+        _within(negative, (_PRESSURE_PA[0], 0.0), f"{path}.negative_mean_pa", "Pa")
+    if (positive is not None or negative is not None) and not (negative or 0.0) <= zero.mean_pa <= (positive or 0.0):
+        allowed = (
+            f"a mean between those of the negative and the positive readings, {negative or 0:g} and {positive or 0:g}"
+        )
+        raise InvalidInput(f"{path}.mean_pa", zero.mean_pa, allowed + ", is needed")
+    _count(zero.count, f"{path}.count")
+    if zero.seconds is not None:
+        _above_zero(zero.seconds, f"{path}.seconds")
+
+
+def _point(point: Point, path: str) -> None:
+    _within(point.envelope_pa, _PRESSURE_PA, f"{path}.envelope_pa", "Pa")
+    _above_zero(point.flow_m3_h, f"{path}.flow_m3_h")
+    if point.target_pa is not None:
+        _within(point.target_pa, _PRESSURE_PA, f"{path}.target_pa", "Pa")
+    if point.seconds is not None:
+        _above_zero(point.seconds, f"{path}.seconds")
+    if point.count is not None:
+        _count(point.count, f"{path}.count")
+    for name in ("envelope_sd_pa", "flow_sd_m3_h"):
+        spread: float | None = getattr(point, name)
+        if spread is not None and not 0.0 <= spread < math.inf:
+            raise InvalidInput(f"{path}.{name}", spread, "a number of at least 0 is needed")
+
+
+def _above_zero(value: float, field: str) -> None:
+    if not 0.0 < value < 1e9:
+        raise InvalidInput(field, value, "a number greater than 0 (and below 1e9) is needed")
+
+
+def _within(value: float, bounds: tuple[float, float], field: str, unit: str) -> None:
+    low, high = bounds
+    if not low <= value <= high:
+        raise InvalidInput(field, value, f"a number from {low:g} to {high:g} {unit} is needed")
+
+
+def _count(value: int, field: str) -> None:
+    if value < 1:
+        raise InvalidInput(field, value, "a whole number of at least 1 is needed")
