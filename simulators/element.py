@@ -1,0 +1,86 @@
+"""The flow element: five ranges of our own demonstration sheet (invented), and the turbulence of its signal."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from simulators.air import REFERENCE_DENSITY_KG_M3, FloatArray
+from simulators.fan import CURVE_B, CURVE_K, SHUT_OFF_PA
+
+LOWEST_PA = 8.0
+HIGHEST_PA = 250.0
+TURBULENCE = 0.012
+TURBULENCE_S = 0.3
+DESIGN_PA = 60.0
+"""Against this pressure the fan at full speed gives the top flow of each range."""
+
+
+@dataclass(frozen=True, slots=True)
+class ElementRange:
+    """A flow range: `Q = coefficient * dp**exponent`, m3/s in reference air, from `LOWEST_PA` to `HIGHEST_PA`."""
+
+    name: str
+    top_m3_s: float
+    exponent: float
+
+    @property
+    def coefficient(self) -> float:
+        """m3/s at 1 Pa."""
+        return float(self.top_m3_s / HIGHEST_PA**self.exponent)
+
+    @property
+    def loss(self) -> float:
+        """What its plate adds to the fan curve, Pa/(m3/s)2, so that the fan's full speed is the end of the range."""
+        free = SHUT_OFF_PA - DESIGN_PA - CURVE_B * self.top_m3_s
+        return max(free / self.top_m3_s**2 - CURVE_K, 0.0)
+
+
+RANGES = (
+    ElementRange("wide", 2.2, 0.500),
+    ElementRange("middle", 0.80, 0.498),
+    ElementRange("narrow", 0.30, 0.502),
+    ElementRange("slim", 0.10, 0.505),
+    ElementRange("trickle", 0.035, 0.510),
+)
+
+
+def range_named(name: str) -> ElementRange:
+    """Return a range; an unknown name raises `ValueError` that lists those there are."""
+    for item in RANGES:
+        if item.name == name:
+            return item
+    raise ValueError(f"flow range is {name!r}: one of these is needed: {', '.join(item.name for item in RANGES)}")
+
+
+class FlowElement:
+    """The fitted range of each fan, and the pressure that its flow makes."""
+
+    def __init__(self, fitted: Sequence[str], rng: np.random.Generator, calibration: float = 1.0) -> None:
+        """Fit a range to each fan. `calibration` is true over stated coefficient."""
+        self._rng = rng
+        self._calibration = calibration
+        self._unrest: FloatArray = rng.standard_normal(len(fitted))
+        self.fit(fitted)
+
+    def fit(self, fitted: Sequence[str]) -> None:
+        """Change the ranges."""
+        ranges = [range_named(name) for name in fitted]
+        self.loss: FloatArray = np.array([item.loss for item in ranges])
+        self._coefficient = np.array([item.coefficient for item in ranges]) * self._calibration
+        self._power = 1.0 / np.array([item.exponent for item in ranges])
+
+    def pressure(self, flow_m3_s: FloatArray, density: FloatArray) -> FloatArray:
+        """Return the mean pressure in Pa that a flow of this density makes; backwards is negative."""
+        reference = np.abs(flow_m3_s) / self._coefficient * np.sqrt(density / REFERENCE_DENSITY_KG_M3)
+        return np.copysign(reference**self._power, flow_m3_s)
+
+    def step(self, dt_s: float, flow_m3_s: FloatArray, density: FloatArray) -> FloatArray:
+        """Return the pressure at the taps, turbulence included."""
+        kept = math.exp(-dt_s / TURBULENCE_S)
+        noise = self._rng.standard_normal(self._unrest.shape)
+        self._unrest = kept * self._unrest + math.sqrt(1.0 - kept * kept) * noise
+        return self.pressure(flow_m3_s, density) * (1.0 + TURBULENCE * self._unrest)

@@ -1,0 +1,150 @@
+"""Wind: gusts with the spectrum of von Karman, a slow wander of speed and direction, and what the facades feel of it.
+
+Every process is a sum of real poles driven by white noise, scaled to unit variance and stepped exactly, whatever the
+step. Arrays have the houses in the leading axis B and the facades (order of `FACADES`) in the last axis F.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from simulators.air import FloatArray
+from simulators.house import FACADES, WALLS, House
+
+GUST_LENGTH_M = 35.0
+"""Length scale at about 6 m above ground, form of EN 1991-1-4 annex B (from memory)."""
+GUSTINESS = 0.28
+"""Turbulence intensity 1 / ln(z / z0), z = 6 m, z0 = 0.17 m (form of EN 1991-1-4)."""
+TURNING = 0.75 * GUSTINESS
+SPEED_WANDER, SPEED_WANDER_S = 0.12, 150.0
+DIRECTION_WANDER, DIRECTION_WANDER_S = 0.14, 200.0
+FACADE_UNREST, FACADE_UNREST_LENGTH = 0.10, 0.6
+TAP_UNREST, TAP_UNREST_LENGTH = 0.07, 0.25
+TAP_ERROR = 0.05
+ROOF_CP = -0.5
+WALL_CP_DEG = np.arange(0.0, 181.0, 30.0)
+WALL_CP = np.array([0.603, 0.469, 0.119, -0.443, -0.681, -0.39, -0.364])
+"""Pressure coefficient of a low wall by the angle of the wind to it (Swami and Chandra, 1987)."""
+GUST_POLES = (0.8403, 5.989)
+GUST_RESIDUES = (0.7721, 0.4861)
+"""Partial fractions of (1 + 0.25 Ts) / (1 + 1.357 Ts + 0.1987 T2s2), a rational form of von Karman's spectrum.
+
+From the aerospace turbulence standards (MIL-F-8785C family, from memory).
+"""
+STILL_M_S = 0.1
+"""Time scales do not grow beyond those at this speed."""
+
+
+class GustProcess:
+    """Unit-variance noise with von Karman's spectrum for the time scale `T` of each house."""
+
+    def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
+        """Start in the stationary state."""
+        self._rng = rng
+        self._pole = np.array(GUST_POLES) / scale_s[:, None]
+        residue = np.array(GUST_RESIDUES)
+        poles = np.array(GUST_POLES)
+        covariance = np.outer(residue, residue) / np.add.outer(poles, poles)
+        # Unit variance: the filter itself has 0.969.
+        self._weight = covariance / covariance.sum()
+        self._state: FloatArray = rng.standard_normal((len(scale_s), 2)) @ np.linalg.cholesky(self._weight).T
+        self._dt_s = 0.0
+        self._kept = self._mix = np.empty(0)
+
+    def step(self, dt_s: float) -> FloatArray:
+        """Advance; return the noise (B,)."""
+        if dt_s != self._dt_s:
+            self._prepare(dt_s)
+        noise = self._rng.standard_normal(self._state.shape)
+        fresh = np.matmul(self._mix, noise[:, :, None])[:, :, 0]
+        self._state = self._kept * self._state + fresh
+        return self._state[:, 0] + self._state[:, 1]
+
+    def _prepare(self, dt_s: float) -> None:
+        """Exact step of both poles, which share one driving noise."""
+        self._dt_s = dt_s
+        self._kept = np.exp(-self._pole * dt_s)
+        sums = self._pole[:, :, None] + self._pole[:, None, :]
+        self._mix = np.linalg.cholesky(self._weight * -np.expm1(-sums * dt_s))
+
+
+class WanderProcess:
+    """Unit-variance noise with one time scale: Ornstein-Uhlenbeck, any number in the last axis."""
+
+    def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
+        """Start in the stationary state; `scale_s` gives the shape."""
+        self._rng = rng
+        self._scale_s = scale_s
+        self._state: FloatArray = rng.standard_normal(scale_s.shape)
+        self._dt_s = 0.0
+        self._kept = self._fresh = np.empty(0)
+
+    def step(self, dt_s: float) -> FloatArray:
+        """Advance; return the noise."""
+        if dt_s != self._dt_s:
+            self._dt_s = dt_s
+            self._kept = np.exp(-dt_s / self._scale_s)
+            self._fresh = np.sqrt(-np.expm1(-2.0 * dt_s / self._scale_s))
+        self._state = self._kept * self._state + self._fresh * self._rng.standard_normal(self._scale_s.shape)
+        return self._state
+
+
+class Weather:
+    """The wind around each house and the pressures that it makes."""
+
+    def __init__(self, houses: Sequence[House], wind_m_s: Sequence[float], rng: np.random.Generator) -> None:
+        """Start in the middle of the weather, not at its beginning."""
+        self.mean_m_s = np.array(wind_m_s, dtype=float)
+        from_deg = np.array([house.climate.wind_from_deg for house in houses])
+        self._shelter = np.array([house.climate.shelter for house in houses])
+        self._towards = np.radians(from_deg[:, None] - 90.0 * np.arange(len(WALLS)))
+        height_m = np.array([house.height_m for house in houses])
+        speed = np.maximum(self.mean_m_s, STILL_M_S)
+        self._area_s = 0.35 * np.sqrt(9.0 * height_m) / speed
+        self._speed_gusts = GustProcess(GUST_LENGTH_M / speed, rng)
+        self._turn_gusts = GustProcess(GUST_LENGTH_M / speed / 2.0, rng)
+        walls_and_roof = len(WALLS) + 1
+        scales = [SPEED_WANDER_S * np.ones_like(speed), DIRECTION_WANDER_S * np.ones_like(speed)]
+        scales += [FACADE_UNREST_LENGTH * height_m / speed] * walls_and_roof
+        scales.append(TAP_UNREST_LENGTH * height_m / speed)
+        self._wander = WanderProcess(np.stack(scales, axis=1), rng)
+        self._tap_error = TAP_ERROR * rng.standard_normal(len(houses))
+        self.speed_m_s: FloatArray = self.mean_m_s.copy()
+        self.gust: FloatArray = np.zeros_like(speed)
+        """The von Karman part of the speed, unit variance."""
+        self.facade_pa: FloatArray = np.zeros((len(houses), len(FACADES)))
+        self.tap_pa: FloatArray = np.zeros(len(houses))
+        """What the far end of the outdoor hose feels: a tap on the ground, away from the house."""
+        self._filled = False
+
+    def step(self, dt_s: float, outdoor_density: FloatArray) -> None:
+        """Advance wind and pressures."""
+        self.gust = self._speed_gusts.step(dt_s)
+        turn = self._turn_gusts.step(dt_s)
+        wander = self._wander.step(dt_s)
+        self.speed_m_s = self.mean_m_s * (1.0 + GUSTINESS * self.gust + SPEED_WANDER * wander[:, 0])
+        swing = TURNING * turn + DIRECTION_WANDER * wander[:, 1]
+        dynamic = 0.5 * outdoor_density * self._shelter * self.speed_m_s * self.speed_m_s
+        felt = self._coefficients(swing)
+        felt[:, : len(WALLS) + 1] += FACADE_UNREST * wander[:, 2:-1]
+        felt[:, -1] = felt[:, : len(WALLS)].sum(axis=1) / len(WALLS)
+        self._average(dt_s, dynamic[:, None] * felt)
+        self.tap_pa = dynamic * (self._tap_error + TAP_UNREST * wander[:, -1])
+
+    def _coefficients(self, swing: FloatArray) -> FloatArray:
+        """Return the pressure coefficients (B, F) after a swing of so many radians, that of the floor left open."""
+        angle = np.degrees(np.arccos(np.cos(self._towards + swing[:, None])))
+        felt = np.empty((len(swing), len(FACADES)))
+        felt[:, : len(WALLS)] = np.interp(angle, WALL_CP_DEG, WALL_CP)
+        felt[:, len(WALLS)] = ROOF_CP
+        return felt
+
+    def _average(self, dt_s: float, pressures: FloatArray) -> None:
+        """A facade feels gusts averaged over its area, which takes a moment."""
+        if not self._filled:
+            self.facade_pa, self._filled = pressures, True
+            return
+        share = -np.expm1(-dt_s / self._area_s)[:, None]
+        self.facade_pa = self.facade_pa + share * (pressures - self.facade_pa)

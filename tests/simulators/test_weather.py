@@ -1,0 +1,126 @@
+"""Wind against von Karman's spectrum, its statistics, and pressures that can be worked out by hand."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from scipy import signal
+
+from simulators.air import FloatArray
+from simulators.house import FACADES, Facade, House
+from simulators.houses import load_house
+from simulators.weather import GustProcess, WanderProcess, Weather
+from tests.simulators.builders import REFERENCE_CLIMATE
+
+SPEED_M_S = 5.0
+LENGTH_M = 35.0
+AIR = np.array([1.2041])
+
+
+@pytest.fixture(scope="module")
+def gusts() -> FloatArray:
+    """Gusts of 600 houses at 5 m/s over 410 s, 10 a second, (steps, houses)."""
+    process = GustProcess(np.full(600, LENGTH_M / SPEED_M_S), np.random.default_rng(3))
+    return np.array([process.step(0.1) for _ in range(4096)])
+
+
+def test_gusts_have_unit_variance_from_the_start(gusts: FloatArray) -> None:
+    assert gusts.var() == pytest.approx(1.0, abs=0.02)
+    assert gusts[0].var() == pytest.approx(1.0, abs=0.15)
+    assert gusts.mean() == pytest.approx(0.0, abs=0.02)
+
+
+@pytest.mark.parametrize(
+    ("frequency_hz", "ratio"),
+    # Ratio of the prototype's sampled spectrum to von Karman's at 5 m/s; the fall-off above 0.3 Hz is the filter's.
+    [(0.01, 1.04), (0.1, 1.05), (0.3, 1.02), (1.0, 0.78), (3.0, 0.72)],
+)
+def test_gusts_have_von_karmans_spectrum(gusts: FloatArray, frequency_hz: float, ratio: float) -> None:
+    frequencies, power = signal.welch(gusts, fs=10.0, nperseg=2048, axis=0)
+    near = (frequencies > 0.8 * frequency_hz) & (frequencies < 1.25 * frequency_hz)
+    scale_s = LENGTH_M / SPEED_M_S
+    # Longitudinal spectrum 4 T / (1 + 70.8 (f T)^2)^(5/6) (textbook, from memory).
+    karman = 4 * scale_s / (1 + 70.8 * (frequencies * scale_s) ** 2) ** (5 / 6)
+    assert float((power.mean(axis=1)[near] / karman[near]).mean()) == pytest.approx(ratio, abs=0.06)
+
+
+def test_integral_time_is_that_of_the_length_scale(gusts: FloatArray) -> None:
+    spectrum = np.abs(np.fft.rfft(gusts, n=8192, axis=0)) ** 2
+    covariance = np.fft.irfft(spectrum, axis=0)[:400].mean(axis=1) / np.arange(4096, 3696, -1)
+    # 7.0 s by theory, 7.6 s in the prototype.
+    assert float(np.trapezoid(covariance / covariance[0], dx=0.1)) == pytest.approx(7.3, abs=0.5)
+
+
+def test_the_step_width_does_not_change_the_gusts() -> None:
+    coarse = GustProcess(np.full(2000, 7.0), np.random.default_rng(4))
+    series = np.array([coarse.step(1.0) for _ in range(60)])
+    fine = GustProcess(np.full(2000, 7.0), np.random.default_rng(5))
+    finer = np.array([fine.step(0.1) for _ in range(600)])[9::10]
+    for course in (series, finer):
+        assert course.var() == pytest.approx(1.0, abs=0.03)
+    lag1 = [(c[:-1] * c[1:]).mean() for c in (series, finer)]
+    assert lag1[0] == pytest.approx(lag1[1], abs=0.03)
+
+
+def test_wander_has_unit_variance_and_its_time_scale() -> None:
+    process = WanderProcess(np.full((4000, 1), 150.0), np.random.default_rng(6))
+    first = process.step(0.1).copy()
+    last = first
+    for _ in range(1500):
+        last = process.step(0.1)
+    assert last.var() == pytest.approx(1.0, abs=0.08)
+    assert float((first * last).mean()) == pytest.approx(np.exp(-1), abs=0.05)
+
+
+def house_in(wind_from_deg: float, shelter: float = 1.0) -> House:
+    climate = replace(REFERENCE_CLIMATE, wind_from_deg=wind_from_deg, shelter=shelter)
+    return replace(load_house("mill-row"), climate=climate)
+
+
+def means(house: House, wind_m_s: float, count: int = 100, seconds: float = 60.0) -> tuple[FloatArray, FloatArray]:
+    """Return mean facade pressures (F,) and all speeds."""
+    weather = Weather([house] * count, [wind_m_s] * count, np.random.default_rng(7))
+    pressures, speeds = np.zeros(len(FACADES)), []
+    air = np.full(count, 1.2041)
+    steps = round(seconds / 0.1)
+    for _ in range(steps):
+        weather.step(0.1, air)
+        pressures += weather.facade_pa.mean(axis=0) / steps
+        speeds.append(weather.speed_m_s.copy())
+    return pressures, np.array(speeds)
+
+
+def test_wind_presses_on_its_own_facade_and_sucks_at_the_others() -> None:
+    pressures, _ = means(house_in(90.0), 5.0)
+    by_facade = dict(zip(FACADES, pressures, strict=True))
+    assert by_facade[Facade.EAST] > 0
+    assert all(by_facade[facade] < 0 for facade in (Facade.NORTH, Facade.SOUTH, Facade.WEST, Facade.ROOF))
+    # 15.05125 Pa dynamic pressure at 5 m/s; gusts of 0.305 rms add 9 % to its mean.
+    assert by_facade[Facade.ROOF] == pytest.approx(-0.5 * 15.05125 * (1 + 0.28**2 + 0.12**2), rel=0.05)
+
+
+def test_the_floor_edge_feels_the_mean_of_the_walls() -> None:
+    pressures, _ = means(house_in(30.0), 4.0)
+    assert pressures[-1] == pytest.approx(pressures[:4].mean(), rel=1e-9)
+
+
+def test_shelter_takes_its_share_of_every_pressure() -> None:
+    open_site, _ = means(house_in(10.0), 4.0)
+    sheltered, _ = means(house_in(10.0, shelter=0.5), 4.0)
+    assert sheltered == pytest.approx(0.5 * open_site, rel=1e-9)
+
+
+def test_wind_speed_has_the_stated_turbulence() -> None:
+    _, speeds = means(house_in(0.0), 5.0, count=400, seconds=100.0)
+    assert speeds.mean() == pytest.approx(5.0, rel=0.02)
+    assert speeds.std() / 5.0 == pytest.approx(np.hypot(0.28, 0.12), rel=0.05)
+
+
+def test_calm_air_presses_on_nothing() -> None:
+    weather = Weather([house_in(0.0)], [0.0], np.random.default_rng(8))
+    for _ in range(100):
+        weather.step(0.1, AIR)
+        assert not weather.facade_pa.any()
+        assert not weather.tap_pa.any()
