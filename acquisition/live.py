@@ -29,11 +29,15 @@ class _Ring:
         self._written += 1
 
     def since(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
-        count = min(self._written, CAPACITY)
-        order = np.arange(self._written - count, self._written) % CAPACITY
-        times = self._time_ns[order]
-        first = int(np.searchsorted(times, start_ns))
-        return times[first:], self._value[order[first:]]
+        at = self._written % CAPACITY
+        newer = slice(int(np.searchsorted(self._time_ns[:at], start_ns)), at)
+        if self._written <= CAPACITY or newer.start > 0:
+            return self._time_ns[newer].copy(), self._value[newer].copy()
+        older = slice(at + int(np.searchsorted(self._time_ns[at:], start_ns)), CAPACITY)
+        return (
+            np.concatenate([self._time_ns[older], self._time_ns[newer]]),
+            np.concatenate([self._value[older], self._value[newer]]),
+        )
 
 
 class LiveBuffer:

@@ -6,21 +6,24 @@ functions that read a job file: the live result and a replay have the same digit
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
+from acquisition.control import TYPICAL_EXPONENT
 from acquisition.derive import derive_run, derive_test, has_readings
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData, WindowRecord
-from acquisition.snapshot import Flag, Severity, WindowView
+from acquisition.snapshot import Flag, PointState, PointView, Severity, WindowView
 from acquisition.steps import Ask, WindowKind
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Direction, Point, Run, Test, TestResult, ZeroFlow
+from analysis.statistics import standard_error_of_mean
 from drivers.clock import Clock
 from drivers.reading import Reading
 
@@ -43,6 +46,8 @@ class RunInProgress:
     complete: bool = False
     points: dict[int, Point] = field(default_factory=dict)
     """The point of each window that ever gave one, struck or not."""
+    views: tuple[PointView, ...] = ()
+    """The points as they are shown, in the order in which they were taken."""
 
     def derive(self, plan: TestPlan, spec: RigSpec) -> None:
         """Derive the run from its readings."""
@@ -55,6 +60,35 @@ class RunInProgress:
             if item.kind is WindowKind.POINT and not item.struck and has_readings(self.data, item)
         ]
         self.points.update(zip(used, self.run.points, strict=True))
+        self.views = tuple(self._view(item) for item in self.windows if item.id in self.points)
+
+    def _view(self, window: WindowRecord) -> PointView:
+        point = self.points[window.id]
+        return PointView(
+            target_pa=window.target_pa if window.target_pa is not None else point.envelope_pa,
+            state=PointState.STRUCK if window.struck else PointState.TAKEN,
+            window=window.id,
+            envelope_pa=point.envelope_pa,
+            flow_m3_h=point.flow_m3_h,
+            flow_error_pct=self._flow_error_pct(point, window),
+            seconds=point.seconds,
+            struck_reason=window.struck_reason or "",
+        )
+
+    def _flow_error_pct(self, point: Point, window: WindowRecord) -> float | None:
+        """Return the standard error of a point along the flow axis in percent, None when it cannot be told.
+
+        The scatter of the pressure counts with the exponent of the line (a typical one will do for a display), as the
+        standard error of an autocorrelated mean; that of the flow with its independent turbulence.
+        """
+        _, envelope_pa = self.data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+        zero_pa = self.run.zero_before.mean_pa if self.run is not None and self.run.zero_before is not None else 0.0
+        induced_pa = abs(point.envelope_pa - zero_pa)
+        if len(envelope_pa) < 10 or induced_pa < 1.0 or point.flow_m3_h <= 0 or point.flow_sd_m3_h is None:
+            return None
+        pressure_share = TYPICAL_EXPONENT * standard_error_of_mean(envelope_pa) / induced_pa
+        flow_share = point.flow_sd_m3_h / point.flow_m3_h / math.sqrt(max(point.count or 1, 1))
+        return 100.0 * math.hypot(pressure_share, flow_share)
 
 
 class TestProgress:

@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 from acquisition.bench import SMOOTHING_S, Bench, live_flow_m3_h
-from acquisition.control import TYPICAL_EXPONENT
 from acquisition.executors import Executor
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
-from acquisition.progress import RunInProgress
 from acquisition.rig import Role
 from acquisition.sentences import idle_sentence, running_sentence
-from acquisition.series import WindowRecord
 from acquisition.snapshot import Activity, EngineState, PointState, PointView, RunView, Snapshot, WindowView
 from acquisition.steps import Ask, WindowKind
-from analysis.records import Air, Point
-from analysis.statistics import standard_error_of_mean
+from analysis.records import Air
 from drivers.clock import NS_PER_S, Clock
 from drivers.instrument import LinkState
 
@@ -123,7 +118,7 @@ def run_views(bench: Bench, averaging: PointView | None) -> tuple[RunView, ...]:
     progress = bench.progress
     views = []
     for item in progress.runs:
-        points = taken_points(item)
+        points = list(item.views)
         if item is progress.current:
             to_come = [PointView(target, PointState.PENDING) for target in bench.targets_pa[len(points) :]]
             if averaging is not None:
@@ -141,41 +136,3 @@ def run_views(bench: Bench, averaging: PointView | None) -> tuple[RunView, ...]:
             )
         )
     return tuple(views)
-
-
-def taken_points(item: RunInProgress) -> list[PointView]:
-    """Return the points that a run has, struck ones included, in the order in which they were taken."""
-    views = []
-    for window in item.windows:
-        point = item.points.get(window.id)
-        if window.kind is not WindowKind.POINT or point is None:
-            continue
-        views.append(
-            PointView(
-                target_pa=window.target_pa if window.target_pa is not None else point.envelope_pa,
-                state=PointState.STRUCK if window.struck else PointState.TAKEN,
-                window=window.id,
-                envelope_pa=point.envelope_pa,
-                flow_m3_h=point.flow_m3_h,
-                flow_error_pct=flow_error_pct(item, point, window),
-                seconds=point.seconds,
-                struck_reason=window.struck_reason or "",
-            )
-        )
-    return views
-
-
-def flow_error_pct(item: RunInProgress, point: Point, window: WindowRecord) -> float | None:
-    """Return the standard error of a point along the flow axis in percent, None when it cannot be told.
-
-    The scatter of the pressure counts with the exponent of the line (0.65 will do for a display), both as standard
-    errors of autocorrelated means.
-    """
-    _, envelope_pa = item.data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
-    zero_pa = item.run.zero_before.mean_pa if item.run is not None and item.run.zero_before is not None else 0.0
-    induced_pa = abs(point.envelope_pa - zero_pa)
-    if len(envelope_pa) < 10 or induced_pa < 1.0 or point.flow_m3_h <= 0 or point.flow_sd_m3_h is None:
-        return None
-    pressure_share = TYPICAL_EXPONENT * standard_error_of_mean(envelope_pa) / induced_pa
-    flow_share = point.flow_sd_m3_h / point.flow_m3_h / math.sqrt(max(point.count or 1, 1))
-    return 100.0 * math.hypot(pressure_share, flow_share)
