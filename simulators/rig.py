@@ -1,0 +1,135 @@
+"""The simulated rig: a house with a gauge and a fan in it, ready to be opened like any other rig."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+
+from drivers.clock import Clock, ScaledClock
+from drivers.transport import Transport
+from simulators.element import HIGHEST_PA, LOWEST_PA, RANGES
+from simulators.house import House
+from simulators.instruments.device import Device
+from simulators.instruments.line_gauge import LineGauge
+from simulators.instruments.scpi_fan import ScpiFan
+from simulators.instruments.scpi_gauge import ScpiGauge
+from simulators.memory import MemoryPort, MemoryTransport
+from simulators.plant import Plant
+from simulators.world import World
+
+SCHEME = "sim:"
+PROTOCOLS = ("scpi", "lines")
+GAUGE_ROLES = {
+    "p1": "envelope-pressure",
+    "p2": "flow-element-pressure",
+    "t1": "indoor-temperature",
+    "t2": "outdoor-temperature",
+    "b1": "barometric-pressure",
+}
+LINE_GAUGE_CHANNELS = ("p1", "p2", "t1", "t2")
+DIRECTIONS = {"depressurize": -1, "pressurize": 1}
+
+
+class SimulatedRig:
+    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI or lines, `fan` SCPI."""
+
+    def __init__(
+        self, house: House, seed: int, clock: Clock, *, protocol: str = "scpi", wind_m_s: float | None = None
+    ) -> None:
+        """Put the house on a clock. `wind_m_s` replaces the wind of the house file; unknown protocol: `ValueError`."""
+        if protocol not in PROTOCOLS:
+            raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
+        self.house = house
+        self.clock = clock
+        self.protocol = protocol
+        self.wind_m_s = house.climate.wind_m_s if wind_m_s is None else wind_m_s
+        self.plant = Plant([house], seed, self.wind_m_s)
+        self.world = World(self.plant, clock.now_ns())
+        self.gauge: ScpiGauge | LineGauge = ScpiGauge(self.world) if protocol == "scpi" else LineGauge(self.world)
+        self.fan = ScpiFan(self.world)
+        self.devices: dict[str, Device] = {"gauge": self.gauge, "fan": self.fan}
+        self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
+
+    def open(self, url: str) -> Transport:
+        """Return a transport to `sim:gauge` or `sim:fan`, not yet opened; any other address: `ValueError`."""
+        if url not in self.ports:
+            raise ValueError(f"port is {url!r}: this simulated rig has {', '.join(self.ports)}")
+        return MemoryTransport(self.ports[url])
+
+    @property
+    def own_ports(self) -> dict[str, str]:
+        """The addresses for `open`, by instrument."""
+        return {name: SCHEME + name for name in self.devices}
+
+    def rig_toml(self, ports: Mapping[str, str]) -> str:
+        """Return a rig file with the instruments `gauge` and `fan` at these addresses.
+
+        The rig runs as fast as its clock: on a scaled clock the file says by how much.
+        """
+        lines = ['format = "airseam-rig-1"', f"name = {_quoted(f'Demo rig on {self.house.name}')}", "simulated = true"]
+        if isinstance(self.clock, ScaledClock):
+            lines.append(f"time_factor = {self.clock.factor!r}")
+        lines += ["shutter = true", f"fitted = {_quoted(self.house.fitted)}", 'fan = "fan"', ""]
+        profile = "scpi-gauge" if self.protocol == "scpi" else "line-gauge"
+        lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
+        lines.append("[instrument.channels]")
+        for channel, role in GAUGE_ROLES.items():
+            if self.protocol == "scpi" or channel in LINE_GAUGE_CHANNELS:
+                lines.append(f"{channel} = {_quoted(role)}")
+        lines += ["", *_instrument("fan", "scpi-fan", ports["fan"], self.fan.serial)]
+        for item in RANGES:
+            lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]
+            lines.append(f"coefficient_m3_h_pa_n = {3600.0 * item.coefficient:.8g}")
+            lines.append(f"exponent = {item.exponent!r}")
+            lines += [f"min_pa = {LOWEST_PA!r}", f"max_pa = {HIGHEST_PA!r}", "reference_density_kg_m3 = 1.2041"]
+        return "\n".join(lines) + "\n"
+
+    def true_q_m3_h(self, pa: float, direction: str) -> float:
+        """Return the true leakage flow at a pressure (its size) in reference air, without wind and stack."""
+        if direction not in DIRECTIONS:
+            raise ValueError(f"direction is {direction!r}: one of these is needed: {', '.join(DIRECTIONS)}")
+        return float(self.plant.true_flow_m3_h(DIRECTIONS[direction] * abs(pa))[0])
+
+    def true_n50(self) -> float:
+        """Return the true air change rate at 50 Pa in 1/h, mean of both directions."""
+        flows = [self.true_q_m3_h(50.0, direction) for direction in DIRECTIONS]
+        return sum(flows) / len(flows) / self.house.volume_m3
+
+    def air(self) -> dict[str, float]:
+        """Return what somebody would write down about air and weather, humidities 0..1."""
+        climate = self.house.climate
+        return {
+            "indoor_c": climate.indoor_c,
+            "outdoor_c": climate.outdoor_c,
+            "indoor_rh": climate.indoor_rh,
+            "outdoor_rh": climate.outdoor_rh,
+            "barometric_pa": climate.barometric_pa,
+            "wind_m_s": self.wind_m_s,
+        }
+
+    def building(self) -> dict[str, str | float]:
+        """Return what somebody would write down about the building."""
+        house = self.house
+        return {
+            "name": house.name,
+            "volume_m3": house.volume_m3,
+            "envelope_area_m2": house.envelope_area_m2,
+            "floor_area_m2": house.floor_area_m2,
+            "height_m": house.height_m,
+            "altitude_m": house.altitude_m,
+        }
+
+
+def _instrument(name: str, profile: str, port: str, serial: str) -> list[str]:
+    return [
+        "[[instrument]]",
+        f"name = {_quoted(name)}",
+        f"profile = {_quoted(profile)}",
+        f"port = {_quoted(port)}",
+        f"serial = {_quoted(serial)}",
+    ]
+
+
+def _quoted(text: str) -> str:
+    """Return a TOML basic string; what JSON writes is one."""
+    return json.dumps(text, ensure_ascii=False)

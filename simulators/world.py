@@ -1,0 +1,74 @@
+"""Joins the plant to its instruments: one plant, one clockwork, whoever asks first moves it.
+
+The plant advances in fixed steps on a grid of its own, never to the moment at which bytes happen to come, so that what
+happens does not depend on when somebody asks. Instruments may be served by different threads; each takes the lock.
+"""
+
+from __future__ import annotations
+
+import threading
+from typing import Protocol
+
+import numpy as np
+
+from drivers.clock import seconds
+from simulators.gauge import CHANNEL_NAMES
+from simulators.plant import Plant, PlantInputs
+
+STEP_S = 0.1
+STEP_NS = seconds(STEP_S)
+LONGEST_GAP_NS = seconds(30.0)
+"""Nobody asked for longer than this: the time before is skipped, or a sleeping computer would wake to hours of work."""
+
+
+class Follower(Protocol):
+    """An instrument that does something by itself."""
+
+    def follow(self, now_ns: int) -> None:
+        """Take notice that the plant has come to `now_ns`."""
+        ...
+
+
+class World:
+    """The plant on a clock, and what the drive tells it. Every method but `lock` is called with the lock held."""
+
+    def __init__(self, plant: Plant, now_ns: int) -> None:
+        """Start the grid at `now_ns`."""
+        self.plant = plant
+        self.lock = threading.RLock()
+        self.speed = 0.0
+        """Commanded fan speed 0..1."""
+        self.direction = -1
+        """+1 blows into the house, -1 out of it."""
+        self._followers: list[Follower] = []
+        self._next_ns = now_ns + STEP_NS
+        self._inputs = self._new_inputs()
+
+    def attach(self, follower: Follower) -> None:
+        """Tell an instrument about every step that the plant has taken."""
+        self._followers.append(follower)
+
+    @property
+    def next_ns(self) -> int:
+        """The time of the next step."""
+        return self._next_ns
+
+    def advance(self, now_ns: int) -> None:
+        """Bring the plant to the last step at or before `now_ns`."""
+        missed = (now_ns - self._next_ns - LONGEST_GAP_NS) // STEP_NS
+        if missed > 0:
+            self._next_ns += missed * STEP_NS
+        while self._next_ns <= now_ns:
+            if self._inputs.speed[0] != self.speed or self._inputs.direction[0] != self.direction:
+                self._inputs = self._new_inputs()
+            self.plant.step(STEP_S, self._inputs)
+            for follower in self._followers:
+                follower.follow(self._next_ns)
+            self._next_ns += STEP_NS
+
+    def reading(self, channel: str) -> float:
+        """Return what the gauge shows on a channel; not a number while it zeroes itself."""
+        return float(self.plant.gauge.shown[0, CHANNEL_NAMES.index(channel)])
+
+    def _new_inputs(self) -> PlantInputs:
+        return PlantInputs(np.array([self.speed]), np.array([float(self.direction)]))

@@ -1,0 +1,39 @@
+"""The houses that come with the program."""
+
+from __future__ import annotations
+
+import pytest
+
+from simulators.element import range_named
+from simulators.houses import FORMAT, house_names, load_house, read_house
+
+
+def test_the_demonstration_house_comes_first() -> None:
+    assert house_names()[0] == "mill-row"
+    assert "gable-barn" in house_names()
+
+
+@pytest.mark.parametrize("name", house_names())
+def test_every_house_is_whole_and_marked_as_invented(name: str) -> None:
+    house = load_house(name)
+    assert house.id == name
+    assert "nvented" in house.note
+    assert sum(leak.share for leak in house.leaks) == pytest.approx(1.0)
+    assert all(0.5 <= leak.exponent <= 0.85 for leak in house.leaks)
+    assert all(0 <= leak.height_m <= house.height_m for leak in house.leaks)
+    assert range_named(house.fitted).name == house.fitted
+
+
+def test_an_unknown_house_is_answered_with_those_there_are() -> None:
+    with pytest.raises(ValueError, match=r"'castle'.*mill-row, gable-barn"):
+        load_house("castle")
+
+
+def test_a_path_is_no_house_name() -> None:
+    with pytest.raises(ValueError, match="name of a simulated house"):
+        load_house("../houses/mill-row")
+
+
+def test_a_file_of_another_format_is_refused() -> None:
+    with pytest.raises(ValueError, match=f'"{FORMAT}" is needed'):
+        read_house("x", 'format = "something-else"')
