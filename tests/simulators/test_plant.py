@@ -97,11 +97,11 @@ def test_the_fitted_range_reaches_from_thirteen_to_sixty_pascal(name: str, direc
     run(plant, 30.0, 0.0, direction)
     rest = run(plant, 1.0, 0.0, direction)[-1, 0]
     element = []
-    for speed in np.arange(0.1, 0.9, 0.02):
+    for speed in np.arange(0.1, 0.9, 0.04):
         pressure = direction * (run(plant, 15.0, float(speed), direction)[-1, 0] - rest)
         if 13.0 < pressure < 60.0:
             element.append(float(plant.element.pressure(plant.flow_m3_s, plant.fan_density)[0]))
-    assert len(element) > 5
+    assert len(element) > 4
     assert min(element) > 8.0
     assert max(element) < 250.0
 
