@@ -1,0 +1,1 @@
+"""Instrument profiles that ship with the program, one TOML file each."""

@@ -1,0 +1,135 @@
+"""Reads one table of a profile, and knows the line of each key for the sentence about what is wrong with it."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Mapping
+from typing import NoReturn
+
+from drivers.errors import ProfileError
+
+
+class Table:
+    """One TOML table with typed access; `finish` complains about what nobody asked for."""
+
+    def __init__(self, content: Mapping[str, object], file: str, text: str, header: str, index: int = 0) -> None:
+        """`header` is the table's name with its dots, empty at the top; `index` counts tables of an array."""
+        self._content = content
+        self._file = file
+        self._text = text
+        self._header = header
+        self._index = index
+        self._asked: set[str] = set()
+
+    def fail(self, key: str, allowed: str) -> NoReturn:
+        """Raise the error about a key."""
+        name = f"{self._header}.{key}" if self._header else key
+        raise ProfileError(self._file, self._line_of(key), name, allowed)
+
+    def has(self, key: str) -> bool:
+        """Tell whether the key is there."""
+        self._asked.add(key)
+        return key in self._content
+
+    def text(self, key: str, default: str | None = None) -> str:
+        """Return a text; without a default it may not be empty."""
+        value = self._get(key, default)
+        if not isinstance(value, str) or (default is None and not value):
+            self.fail(key, f"a text in quotes is needed, not {_shown(value)}")
+        return value
+
+    def texts(self, key: str) -> tuple[str, ...]:
+        """Return a list of texts, not empty."""
+        value = self._get(key, None)
+        if not isinstance(value, list) or not value or not all(isinstance(item, str) and item for item in value):
+            self.fail(key, f"a list of texts is needed, not {_shown(value)}")
+        return tuple(value)
+
+    def boolean(self, key: str, default: bool) -> bool:
+        """Return true or false."""
+        value = self._get(key, default)
+        if not isinstance(value, bool):
+            self.fail(key, f"true or false is needed, not {_shown(value)}")
+        return value
+
+    def number(
+        self, key: str, default: float | None = None, above: float = -math.inf, at_most: float = math.inf
+    ) -> float:
+        """Return a finite number greater than `above` and at most `at_most`."""
+        value = self._get(key, default)
+        bounds = "a number" + (f" greater than {above:g}" if above > -math.inf else "")
+        bounds += f" and at most {at_most:g}" if at_most < math.inf else ""
+        if isinstance(value, bool) or not isinstance(value, int | float) or not math.isfinite(value):
+            self.fail(key, f"{bounds} is needed, not {_shown(value)}")
+        if not above < value <= at_most:
+            self.fail(key, f"{bounds} is needed, not {_shown(value)}")
+        return float(value)
+
+    def choice(self, key: str, allowed: tuple[str, ...], default: str | None = None) -> str:
+        """Return one of the allowed texts."""
+        value = self._get(key, default)
+        if not isinstance(value, str) or value not in allowed:
+            self.fail(key, f"one of these is needed: {', '.join(allowed)}; not {_shown(value)}")
+        return value
+
+    def command(self, key: str) -> bytes:
+        """Return a message with the table's terminator (a line feed unless it says otherwise)."""
+        message = self.text(key) + self.text("terminator", default="\n")
+        if not message.isascii():
+            self.fail(key, "only ASCII characters go over the wire")
+        return message.encode("ascii")
+
+    def pattern(self, key: str, group: str) -> re.Pattern[str]:
+        """Return a regular expression with a named group."""
+        try:
+            pattern = re.compile(self.text(key))
+        except re.error as error:
+            self.fail(key, f"a regular expression is needed ({error})")
+        if group not in pattern.groupindex:
+            self.fail(key, f"the group (?P<{group}>...) is missing")
+        return pattern
+
+    def table(self, key: str) -> Table:
+        """Return a table inside this one."""
+        value = self._get(key, None)
+        header = f"{self._header}.{key}" if self._header else key
+        if not isinstance(value, dict):
+            self.fail(key, f"a table [{header}] is needed")
+        return Table(value, self._file, self._text, header)
+
+    def tables(self, key: str) -> list[Table]:
+        """Return the tables of an array, none when it is missing."""
+        value = self._get(key, None)
+        if value is None:
+            return []
+        if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
+            self.fail(key, f"tables [[{key}]] are needed")
+        return [Table(item, self._file, self._text, key, index) for index, item in enumerate(value)]
+
+    def finish(self) -> None:
+        """Complain about keys that nobody asked for."""
+        for key in self._content:
+            if key not in self._asked:
+                self.fail(key, f"unknown; the keys here are: {', '.join(sorted(self._asked))}")
+
+    def _get(self, key: str, default: object) -> object:
+        self._asked.add(key)
+        return self._content.get(key, default)
+
+    def _line_of(self, key: str) -> int | None:
+        """Return the line of a key, or of the table's header when the key is not there."""
+        here, seen, header_line = self._header == "", -1, None
+        for number, line in enumerate(self._text.splitlines(), start=1):
+            header = re.match(r"\s*\[\[?\s*([^\]]+?)\s*\]", line)
+            if header:
+                seen += header.group(1) == self._header
+                here = header.group(1) == self._header and seen == self._index
+                header_line = number if here else header_line
+            elif here and re.match(rf"\s*\"?{re.escape(key)}\"?\s*=", line):
+                return number
+        return header_line
+
+
+def _shown(value: object) -> str:
+    return "missing" if value is None else repr(value)[:60]
