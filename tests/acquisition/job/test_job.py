@@ -230,7 +230,7 @@ def test_two_recordings_of_one_rehearsal_give_the_same_digest(tmp_path: Path) ->
     assert all(len(digest) == 64 for digest in digests[0])
 
 
-def test_verify_finds_a_changed_reading_and_a_changed_result(tmp_path: Path, clock: VirtualClock) -> None:
+def test_verify_finds_a_changed_reading(tmp_path: Path, clock: VirtualClock) -> None:
     path = tmp_path / "a.airseam"
     job = recorded(path, clock, OUT, IN)
     assert [item.ok for item in job.verify()] == [True, True, True, True]
@@ -246,8 +246,13 @@ def test_verify_finds_a_changed_reading_and_a_changed_result(tmp_path: Path, clo
     assert found["test 1, depressurize"].ok is False
     assert "were changed" in found["test 1, depressurize"].sentence
     assert found["test 1, pressurize"].ok
+    assert found["test 1, result"].ok is False
     job.close()
 
+
+def test_verify_finds_a_changed_result(tmp_path: Path, clock: VirtualClock) -> None:
+    path = tmp_path / "a.airseam"
+    recorded(path, clock).close()
     db = sqlite3.connect(path)
     db.execute("DROP TRIGGER result_is_final")
     document = json.loads(db.execute("SELECT document FROM result").fetchone()[0])
@@ -258,7 +263,7 @@ def test_verify_finds_a_changed_reading_and_a_changed_result(tmp_path: Path, clo
     job = Job.open(path, clock)
     result = next(item for item in job.verify() if item.subject == "test 1, result")
     assert result.ok is False
-    assert "runs[0]" in result.sentence
+    assert "runs[0].r2 is 0.5 in the file" in result.sentence
     job.close()
 
 

@@ -4,17 +4,21 @@ from __future__ import annotations
 
 import itertools
 import sqlite3
+import threading
 from pathlib import Path
 
 import pytest
 
-from acquisition.job import Job
+from acquisition.job import Job, JobDetails
 from acquisition.job.schema import create_database, open_database
 from acquisition.job.writer import Writer
+from acquisition.rig import Role
+from acquisition.series import WindowRecord
 from acquisition.steps import WindowKind
 from analysis.records import Direction
-from drivers.clock import VirtualClock, seconds
-from tests.acquisition.samples import RIG, START, Rehearsal, plan
+from drivers.clock import VirtualClock, WallClock, seconds
+from drivers.reading import Quality, Reading
+from tests.acquisition.samples import AIR, RIG, START, Rehearsal, plan
 
 OUT = Direction.DEPRESSURIZE
 
@@ -157,3 +161,46 @@ def test_a_statement_that_the_file_refuses_stays_visible(tmp_path: Path, clock: 
     assert "UNIQUE" in writer.alarm(seconds(1))
     assert connection.execute("SELECT count(*) FROM about").fetchone() == (0,)
     assert "lost" in writer.close(tmp_path)
+
+
+def test_on_real_time_edits_are_visible_at_once_and_no_thread_is_left(tmp_path: Path) -> None:
+    threads = threading.active_count()
+    job = Job.create(tmp_path / "x.airseam", WallClock(), "x")
+    job.edit_details(JobDetails("y"))
+    recorder = job.record(plan(), RIG)
+    recorder.begin_run(OUT, AIR, 0, START)
+    recorder.window(WindowRecord(1, WindowKind.ZERO_BEFORE, 0, 10))
+    assert job.details.name == "y"
+    assert len(job.load(1).runs[0].windows) == 1
+    recorder.end_test("stopped")
+    assert job.close() == ""
+    assert threading.active_count() == threads
+    again = Job.open(tmp_path / "x.airseam", WallClock())
+    assert again.details.name == "y"
+    assert again.close() == ""
+
+
+def test_two_threads_may_edit_and_record_at_once(tmp_path: Path) -> None:
+    job = Job.create(tmp_path / "x.airseam", WallClock(), "x")
+    recorder = job.record(plan(), RIG)
+    recorder.begin_run(OUT, AIR, 0, START)
+
+    def edit() -> None:
+        for number in range(200):
+            job.edit_details(JobDetails(f"name {number}"))
+            if number % 50 == 0:
+                job.load(1)
+
+    editor = threading.Thread(target=edit)
+    editor.start()
+    for number in range(2000):
+        recorder.readings([(Role.ENVELOPE, Reading("gauge.p1", 1.0, number, number, 0.0, Quality.GOOD, number))])
+    editor.join()
+    recorder.end_test("stopped")
+    assert [item.sequence for item in job.readings(1)] == list(range(2000))
+    assert all(item.ok is not False for item in job.verify())
+    assert job.close() == ""
+    again = Job.open(tmp_path / "x.airseam", WallClock(), read_only=True)
+    assert again.details.name == "name 199"
+    assert len(again.edits) == 200
+    again.close()
