@@ -1,0 +1,149 @@
+"""The report in words: turns the content into the texts that the page lays out. No text here is markup."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+
+from acquisition.report import wording
+from acquisition.report.content import ReportContent
+from acquisition.report.facts import fact_groups
+from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text, limit_text
+from acquisition.report.remarks import deviations, proof
+from acquisition.report.tables import checks_table, points_table, results_table
+from acquisition.report.typeface import printable
+from analysis.records import Estimate, Verdict
+from analysis.units import Display, Quantity, format_estimate, unit_symbol
+
+_FOOTER_CHARACTERS = 64
+
+
+def report_document(content: ReportContent, display: Display) -> Json:
+    """Return everything that the page prints, as JSON."""
+    building = printable(content.test.building.name) or wording.NO_NAME
+    verdicts = content.result.verdicts
+    return {
+        "title": wording.TITLE,
+        "building": building,
+        "author": printable(content.details.tester) or wording.PROGRAM,
+        "date": list(content.date.astimezone(UTC).timetuple()[:6]),
+        "mark": wording.SIMULATED if content.simulated else "",
+        "lines": _lines(content),
+        "hero": _hero(content, display),
+        "verdict": _verdict(verdicts[0], content, display) if verdicts else None,
+        "further": [_verdict(item, content, display) for item in verdicts[1:]],
+        "no-limit": wording.NO_LIMIT,
+        "validity": _validity(content),
+        "facts": fact_groups(content, display),
+        "figure-head": "Leakage curve with the 95 % band of the line",
+        "figure-alt": _figure_alt(content, display),
+        "points": [points_table(run, display) for run in content.runs],
+        "results": results_table(content, display),
+        "checks": checks_table(content, display),
+        "checked": wording.checked_sentence(content.result.method),
+        "deviations": {"head": "Deviations and gaps", "items": deviations(content, display)},
+        "cautions": {"head": "Limits of this report", "items": list(wording.CAUTIONS)},
+        "proof": {"head": "Proof", **proof(content)},
+        "attachments": [
+            {"name": "test.json", "description": "The test in the format airseam-test-1"},
+            {"name": "result.json", "description": "The result in the format airseam-result-1"},
+        ],
+        "footer": f"{_short(building)}  ·  {wording.TITLE}  ·  {wording.PROGRAM} {content.program}",
+    }
+
+
+def utc_words(moment: datetime, until: datetime | None = None) -> str:
+    """Return a date and time for people, in UTC."""
+    start = moment.astimezone(UTC)
+    end = "" if until is None else f" to {until.astimezone(UTC):%H:%M}"
+    return f"{start.day} {wording.MONTHS[start.month - 1]} {start.year}, {start:%H:%M}{end} UTC"
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= _FOOTER_CHARACTERS else f"{text[: _FOOTER_CHARACTERS - 1].rstrip()}…"
+
+
+def _lines(content: ReportContent) -> list[str]:
+    stage, site = printable(content.test.stage), printable(content.details.site)
+    number = "" if content.test_number is None else f"Test {content.test_number}"
+    when = "Date not recorded" if content.started is None else utc_words(content.started, content.ended)
+    return [line for line in (f"Stage: {stage}" if stage else "", site, when, number) if line]
+
+
+def _hero(content: ReportContent, display: Display) -> Json:
+    mean = content.result.mean
+    direction = wording.DIRECTIONS[content.runs[0].run.direction]
+    scope = "Mean of both directions" if len(content.runs) > 1 else direction
+    if mean.n50_per_h is not None:
+        name, estimate, words = "n50_per_h", mean.n50_per_h, "air changes per hour at 50 Pa"
+    else:
+        name, estimate, words = "q50_m3_h", mean.q50_m3_h, "leakage flow at 50 Pa"
+    text = format_estimate(estimate, KINDS[name], display)
+    interval = f"95 % interval {interval_text(text)} {text.unit}" if text.low else wording.NO_INTERVAL
+    return {
+        "symbol": SYMBOLS[name],
+        "value": text.value,
+        "unit": text.unit,
+        "words": words,
+        "interval": f"{interval}{', extrapolated' if estimate.extrapolated else ''}",
+        "scope": f"{scope}, {wording.method_title(content.result.method)}",
+    }
+
+
+def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json:
+    quantity = verdict.limit.quantity
+    kind = KINDS[quantity]
+    tone, word = wording.VERDICTS[verdict.verdict]
+    limit = limit_text(verdict.limit.value, kind, display)
+    probability = _probability(verdict.probability)
+    text = f"at most {limit} {unit_symbol(kind, display)}. Probability of meeting it: {probability}."
+    estimate = getattr(content.result.mean, quantity)
+    return {
+        "tone": tone,
+        "word": word,
+        "symbol": SYMBOLS[quantity],
+        "text": f"{text} {wording.WOULD_SETTLE}" if tone == "open" else text,
+        "strip": None if estimate is None else _strip(estimate, verdict.limit.value, f"limit {limit}", kind, display),
+    }
+
+
+def _strip(estimate: Estimate, limit: float, limit_words: str, kind: Quantity, display: Display) -> Json | None:
+    """Return positions 0..1 on a scale that starts at zero; None without an interval."""
+    text = format_estimate(estimate, kind, display)
+    if not text.low:
+        return None
+    full = 1.25 * max(limit, estimate.high)
+    return {
+        "low": max(estimate.low, 0.0) / full,
+        "value": estimate.value / full,
+        "high": estimate.high / full,
+        "limit": limit / full,
+        "limit-text": limit_words,
+        "value-text": f"{text.value} ({interval_text(text)})",
+    }
+
+
+def _validity(content: ReportContent) -> Json:
+    checks = [check for run in content.runs for check in run.result.checks]
+    failed = sum(check.ok is False for check in checks)
+    missing = sum(check.ok is None for check in checks)
+    if failed:
+        text = f"{failed} of {len(checks)} checks of the method {'is' if failed == 1 else 'are'} not met"
+        return {"tone": "bad", "text": text + (f", {missing} could not be made." if missing else ".")}
+    if missing:
+        return {"tone": "open", "text": f"{missing} of {len(checks)} checks of the method could not be made."}
+    return {"tone": "good", "text": f"All {len(checks)} checks of the method that are listed here are met."}
+
+
+def _probability(value: float) -> str:
+    if value > 0.99:
+        return "over 99 %"
+    return "under 1 %" if value < 0.01 else f"{100 * value:.0f} %"
+
+
+def _figure_alt(content: ReportContent, display: Display) -> str:
+    parts = [
+        f"{wording.DIRECTIONS[run.run.direction]}: {len(run.run.points)} points, exponent "
+        f"{format_estimate(run.result.n, Quantity.EXPONENT, display).value}"
+        for run in content.runs
+    ]
+    return f"Envelope flow against induced pressure on logarithmic scales. {'. '.join(parts)}."

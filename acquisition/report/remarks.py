@@ -1,0 +1,65 @@
+"""What the report admits and what it proves: deviations, gaps, digests."""
+
+from __future__ import annotations
+
+from acquisition.report import wording
+from acquisition.report.content import ReportContent, RunContent
+from acquisition.report.names import BLANK, Json, check_value
+from acquisition.report.typeface import printable
+from analysis.methods import method_of
+from analysis.units import Display, Quantity, format_with_unit
+
+
+def deviations(content: ReportContent, display: Display) -> list[str]:
+    """Return a sentence for everything that departs from the method or is not known."""
+    items = [wording.STATES[content.state.value]] if content.state.value in wording.STATES else []
+    if len(content.runs) == 1:
+        items.append(f"Measured in one direction only ({content.runs[0].run.direction}).")
+    for run in content.runs:
+        items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
+    if any(check.ok is None for run in content.runs for check in run.result.checks):
+        items.append("Not checked: what is marked with a question mark in the list of checks.")
+    items += [f"Noticed: {printable(flag.sentence)}" for flag in content.flags]
+    if missing := _missing(content):
+        items.append(f"Not recorded: {', '.join(missing)}.")
+    if unseen := method_of(content.result.method).not_in_record:
+        items.append(f"Not in the record of readings: {'; '.join(unseen)}.")
+    return items
+
+
+def proof(content: ReportContent) -> Json:
+    """Return the digests."""
+    rows = [[f"SHA-256 of readings and inputs, {run.run.direction}", run.digest] for run in content.runs if run.digest]
+    return {
+        "rows": [*rows, ["SHA-256 of the attached test.json", content.data_digest()]],
+        "note": "The test and the result are attached to this PDF as JSON: the result can be made anew from them.",
+    }
+
+
+def _run_deviations(run: RunContent, name: str, display: Display) -> list[str]:
+    items = []
+    for check in run.result.checks:
+        if check.ok is False:
+            found = f" (found {check_value(check, display)})" if check.value is not None else ""
+            items.append(f"Not met{name}: {printable(check.text)}{found}.")
+    for row in run.rows:
+        if row.struck_reason is not None:
+            target = BLANK if row.target_pa is None else format_with_unit(row.target_pa, Quantity.PRESSURE, display, 0)
+            items.append(f"Point struck{name}: {target}, {printable(row.struck_reason)}.")
+    return items
+
+
+def _missing(content: ReportContent) -> list[str]:
+    building = content.test.building
+    known = {
+        "site": content.details.site,
+        "client": content.details.client,
+        "tester": content.details.tester,
+        "volume": building.volume_m3,
+        "envelope area": building.envelope_area_m2,
+        "floor area": building.floor_area_m2,
+        "height": building.height_m,
+        "wind": content.runs[0].run.air.wind_m_s,
+        "rig": content.rig,
+    }
+    return [name for name, value in known.items() if value is None or value == ""]

@@ -1,0 +1,124 @@
+"""The tables of the report: points, results, checks."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from acquisition.report import wording
+from acquisition.report.content import PointRow, ReportContent, RunContent
+from acquisition.report.names import BLANK, KINDS, SYMBOLS, Json, Symbol, check_value, interval_text
+from acquisition.report.typeface import printable
+from analysis.numbertext import format_number
+from analysis.records import Check, Estimate
+from analysis.units import Display, Quantity, format_estimate, format_value, unit_symbol
+
+_TONES = {True: "good", False: "bad", None: "open"}
+
+
+def points_table(run: RunContent, display: Display) -> Json:
+    """Return the points of a direction, the struck ones with their reason."""
+    flow = unit_symbol(Quantity.FLOW, display)
+    names = ("Target", "Measured", "Induced", "Fan", "Envelope", "Off line")
+    struck = any(row.struck_reason is not None for row in run.rows)
+    return {
+        "head": f"Points, {wording.DIRECTIONS[run.run.direction].lower()}",
+        "columns": list(zip(names, ("Pa", "Pa", "Pa", flow, flow, "%"), strict=True)),
+        "rows": [_point(row, display) for row in run.rows],
+        "note": "Points crossed out are not in the result." if struck else "",
+    }
+
+
+def _point(row: PointRow, display: Display) -> Json:
+    def text(value: float | None, kind: Quantity, decimals: int) -> str:
+        return BLANK if value is None else format_value(value, kind, display, decimals)
+
+    point = row.point
+    off_line = BLANK if row.off_line is None else format_number(100 * row.off_line, 1, display.decimal_mark)
+    return {
+        "cells": [
+            text(row.target_pa, Quantity.PRESSURE, 0),
+            text(None if point is None else point.envelope_pa, Quantity.PRESSURE, 1),
+            text(row.induced_pa, Quantity.PRESSURE, 1),
+            text(None if point is None else point.flow_m3_h, Quantity.FLOW, 0),
+            text(row.envelope_flow_m3_h, Quantity.FLOW, 0),
+            off_line,
+        ],
+        "struck": "" if row.struck_reason is None else f"Struck: {printable(row.struck_reason)}",
+    }
+
+
+def results_table(content: ReportContent, display: Display) -> Json:
+    """Return all results with their intervals: a side for each direction, and the mean of two."""
+    runs = [run.result for run in content.runs]
+    mean = content.result.mean
+    rows = [
+        _result(symbol, KINDS[name], [*(getattr(run, name) for run in runs), getattr(mean, name)], display)
+        for name, symbol in SYMBOLS.items()
+    ]
+    single: tuple[tuple[Symbol, Quantity, Sequence[Estimate | None]], ...] = (
+        (("n", ""), Quantity.EXPONENT, [run.n for run in runs]),
+        (("C", "env"), Quantity.FLOW_COEFFICIENT, [run.c_env_m3_h_pa_n for run in runs]),
+        (("C", "L"), Quantity.FLOW_COEFFICIENT, [run.c_l_m3_h_pa_n for run in runs]),
+        (("ELA", "4"), Quantity.LEAKAGE_AREA, [run.ela4_cm2 for run in runs]),
+        (("EqLA", "10"), Quantity.LEAKAGE_AREA, [run.eqla10_cm2 for run in runs]),
+    )
+    rows += [_result(symbol, kind, [*values, None], display) for symbol, kind, values in single]
+    names = [wording.DIRECTIONS[run.direction] for run in runs]
+    if len(runs) == 1:
+        for row in rows:
+            row["cells"] = row["cells"][:1] if isinstance(row["cells"], list) else []
+    r2 = " and ".join(format_number(run.r2, 4, display.decimal_mark) for run in runs)
+    return {
+        "head": "Results with 95 % intervals",
+        "columns": [*names, "Mean"] if len(runs) > 1 else names,
+        "rows": rows,
+        "notes": [wording.AREAS, wording.COEFFICIENTS, f"Fit: {wording.fit_title(content.result.fit)}, r² {r2}."],
+    }
+
+
+def _result(symbol: Symbol, kind: Quantity, values: Sequence[Estimate | None], display: Display) -> Json:
+    outside = any(value is not None and value.extrapolated for value in values)
+    return {
+        "symbol": symbol,
+        "unit": unit_symbol(kind, display),
+        "note": "extrapolated" if outside else "",
+        "cells": [_cell(value, kind, display) for value in values],
+    }
+
+
+def _cell(estimate: Estimate | None, kind: Quantity, display: Display) -> Json | None:
+    if estimate is None:
+        return None
+    text = format_estimate(estimate, kind, display)
+    return {"value": text.value, "interval": interval_text(text)}
+
+
+def checks_table(content: ReportContent, display: Display) -> Json:
+    """Return one row for each check, with a side for each direction."""
+    runs = content.runs
+    found = [{check.id: check for check in run.result.checks} for run in runs]
+    ids = list(dict.fromkeys(check.id for run in runs for check in run.result.checks))
+    sources = {printable(check.source) for run in runs for check in run.result.checks}
+    shared = f", every requirement {min(sources)}" if len(sources) == 1 else ""
+    return {
+        "head": f"Checks of the method{shared}",
+        "sources": len(sources) > 1,
+        "columns": [wording.DIRECTIONS[run.run.direction] for run in runs],
+        "rows": [_check([checks.get(check_id) for checks in found], display) for check_id in ids],
+    }
+
+
+def _check(sides: Sequence[Check | None], display: Display) -> Json:
+    # Where a check could not be made its text says what is missing: that one is the fuller text.
+    first = max((check for check in sides if check is not None), key=lambda check: len(check.text))
+    return {
+        "text": printable(first.text),
+        "clause": f"§\u00a0{printable(first.clause)}" if first.clause else "",
+        "sides": [
+            {"value": "", "tone": "open"}
+            if check is None
+            else {"value": check_value(check, display), "tone": _TONES[check.ok]}
+            for check in sides
+        ],
+        "source": printable(first.source),
+    }

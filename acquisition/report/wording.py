@@ -1,0 +1,79 @@
+"""The fixed sentences of the report, and the words for what the records name by an id."""
+
+from __future__ import annotations
+
+from analysis.estimators import estimator, fit_ids
+from analysis.methods import method_of
+from analysis.records import Direction
+
+PROGRAM = "Airseam"
+TITLE = "Air leakage test"
+SIMULATED = "Simulated house, invented data"
+NOT_RECORDED = "not recorded"
+NO_NAME = "Building without a name"
+NO_INTERVAL = "No interval: too few points"
+NO_LIMIT = "No limit set for this stage"
+WOULD_SETTLE = "The interval reaches across the limit: more points, longer averages or less wind would narrow it."
+
+MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+    "December",
+)  # fmt: skip
+DIRECTIONS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
+
+EDITIONS = {"iso9972": "2015"}
+"""Editions as far as this program knows them."""
+
+ZERO_SIDES = "In brackets: means of the negative and of the positive readings."
+BY_ALTITUDE = "Air pressure by the altitude."
+
+VERDICTS = {
+    "meets": ("good", "Meets the limit"),
+    "does not meet": ("bad", "Does not meet the limit"),
+    "cannot tell": ("open", "Cannot tell today"),
+}
+"""Tone and word of each verdict."""
+
+STATES = {
+    "stopped": "The test was stopped by a person before its end.",
+    "faulted": "The test ended by a fault before its end.",
+    "interrupted": "The program or the machine went down during the test; what had been read by then is used.",
+    "recording": "The test is still being recorded.",
+}
+
+AREAS = (
+    "ELA4: leakage area at 4 Pa with discharge coefficient 1. "
+    "EqLA10: equivalent leakage area at 10 Pa with discharge coefficient 0.611."
+)
+COEFFICIENTS = (
+    "C env: leakage coefficient at the air of the test; C L, and what follows from it: at 20 °C and 101 325 Pa. "
+    "n: flow exponent."
+)
+
+_STATE_OF_THE_DAY = "The result describes the building as it stood, in the state in which it was tested, on that day."
+_LOCAL_CODE = (
+    "The local code and the authority that applies it decide the limit, the edition of the method, what is sealed or "
+    "closed, and who may test."
+)
+_LICENSED_PRACTICE = (
+    "Heating appliances, flues, gas, asbestos and electrical work are matters for those who are licensed for them: "
+    "have every appliance put back and proved before the building is used."
+)
+CAUTIONS = (_STATE_OF_THE_DAY, _LOCAL_CODE, _LICENSED_PRACTICE)
+
+
+def method_title(method: str) -> str:
+    """Return the name of a method with its edition as far as it is known."""
+    edition = EDITIONS.get(method)
+    return f"{method_of(method).title}:{edition}" if edition else method_of(method).title
+
+
+def fit_title(fit: str) -> str:
+    """Return the name of an estimator."""
+    return estimator(fit).TITLE if fit in fit_ids() else fit
+
+
+def checked_sentence(method: str) -> str:
+    """Say what the checks are worth."""
+    title = method_of(method).title
+    return f"Checked: the items listed, against {title} as remembered by this program; not a certificate of compliance."
