@@ -62,11 +62,15 @@ def _short(text: str) -> str:
     return text if len(text) <= _FOOTER_CHARACTERS else f"{text[: _FOOTER_CHARACTERS - 1].rstrip()}…"
 
 
-def _lines(content: ReportContent) -> list[str]:
+def _lines(content: ReportContent) -> list[list[str]]:
+    """Return the lines under the name: what and when, then who."""
     stage, site = printable(content.test.stage), printable(content.details.site)
     number = "" if content.test_number is None else f"Test {content.test_number}"
     when = "Date not recorded" if content.started is None else utc_words(content.started, content.ended)
-    return [line for line in (f"Stage: {stage}" if stage else "", site, when, number) if line]
+    client, tester = printable(content.details.client), printable(content.details.tester)
+    what = (f"Stage: {stage}" if stage else "", site, when, number)
+    who = (f"Client: {client}" if client else "", f"Tester: {tester}" if tester else "")
+    return [line for line in ([part for part in parts if part] for parts in (what, who)) if line]
 
 
 def _hero(content: ReportContent, display: Display) -> Json:

@@ -28,7 +28,7 @@ def fact_groups(content: ReportContent, display: Display) -> list[Json]:
 
 
 def _building(content: ReportContent, display: Display) -> list[list[str]]:
-    building, details = content.test.building, content.details
+    building, note = content.test.building, printable(content.details.note)
 
     def size(kind: Quantity, value: float | None) -> str:
         if value is None:
@@ -37,15 +37,14 @@ def _building(content: ReportContent, display: Display) -> list[list[str]]:
         decimals = 0 if shown >= 1000 or abs(shown - round(shown)) < 0.05 else 1
         return format_with_unit(value, kind, display, decimals)
 
-    texts = (("Client", details.client), ("Tester", details.tester), ("Note", details.note))
     height, altitude = size(Quantity.LENGTH, building.height_m), size(Quantity.LENGTH, building.altitude_m)
     return [
         ["Method", wording.method_title(content.result.method)],
-        *([name, printable(text)] for name, text in texts if printable(text)),
         ["Internal volume", size(Quantity.VOLUME, building.volume_m3)],
         ["Envelope area", size(Quantity.AREA, building.envelope_area_m2)],
         ["Floor area", size(Quantity.AREA, building.floor_area_m2)],
         ["Height, altitude", f"{height}, {altitude}"],
+        *([["Note", note]] if note else []),
     ]
 
 

@@ -9,6 +9,8 @@ from acquisition.report.typeface import printable
 from analysis.methods import method_of
 from analysis.units import Display, Quantity, format_with_unit
 
+_MOST_NOTICED = 5
+
 
 def deviations(content: ReportContent, display: Display) -> list[str]:
     """Return a sentence for everything that departs from the method or is not known."""
@@ -19,7 +21,7 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
         items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
     if any(check.ok is None for run in content.runs for check in run.result.checks):
         items.append("Not checked: what is marked with a question mark in the list of checks.")
-    items += [f"Noticed: {printable(flag.sentence)}" for flag in content.flags]
+    items += _noticed(content)
     if missing := _missing(content):
         items.append(f"Not recorded: {', '.join(missing)}.")
     if unseen := method_of(content.result.method).not_in_record:
@@ -47,6 +49,14 @@ def _run_deviations(run: RunContent, name: str, display: Display) -> list[str]:
             target = BLANK if row.target_pa is None else format_with_unit(row.target_pa, Quantity.PRESSURE, display, 0)
             items.append(f"Point struck{name}: {target}, {printable(row.struck_reason)}.")
     return items
+
+
+def _noticed(content: ReportContent) -> list[str]:
+    """Return what the program noticed during the test, each thing once."""
+    sentences = list(dict.fromkeys(printable(flag.sentence) for flag in content.flags))
+    shown = [f"Noticed: {sentence}" for sentence in sentences[:_MOST_NOTICED]]
+    more = len(sentences) - len(shown)
+    return [*shown, f"Noticed: {more} further things, all in the job file."] if more > 0 else shown
 
 
 def _missing(content: ReportContent) -> list[str]:

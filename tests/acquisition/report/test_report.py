@@ -22,6 +22,7 @@ from pypdf import PdfReader
 
 from acquisition.job import Job, JobDetails
 from acquisition.report import ReportContent, content_of, report_pages, report_pdf
+from acquisition.snapshot import Flag, Severity
 from acquisition.steps import WindowKind
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
@@ -271,3 +272,27 @@ def test_what_is_not_known_is_named() -> None:
     assert "Not recorded: site, client, tester, volume, envelope area, floor area, height, wind, rig." in text
     assert "leakage flow at 50 Pa" in text
     assert "extrapolated" in text
+
+
+def test_a_full_record_of_one_direction_still_is_one_page(tmp_path: Path) -> None:
+    job = recorded_job(tmp_path / "x.airseam")
+    note = "Scaffold in front of the north wall; the attic hatch was taped by the owner; rain until noon."
+    details = JobDetails("Mill Row 8", "Mill Lane 8, Hollow End", "A. Nobody and daughters", "T. Nobody", note)
+    made = content_of(job, 1)
+    flags = tuple(
+        Flag(
+            f"f{i}",
+            Severity.ATTENTION,
+            f"The zero-flow pressure moved by {1 + i / 10:.1f} Pa during the points.",
+            START,
+        )
+        for i in range(3)
+    )
+    full = replace(made, details=details, flags=(*flags, *flags))
+    assert len(report_pages(full, 8)) == 1
+    text = text_of(report_pdf(full))
+    assert note in text
+    assert text.count("Noticed:") == 3
+    many = tuple(replace(flags[0], sentence=f"Thing {i} happened.") for i in range(9))
+    assert "Noticed: 4 further things" in text_of(report_pdf(replace(made, flags=many)))
+    job.close()
