@@ -91,7 +91,10 @@ class RunData:
 
     def append_value(self, role: Role, time_ns: int, value: float, usable: bool = True) -> None:
         """Add a value (SI units) stamped with the clock of the run."""
-        self._series.setdefault(role, Series()).append(time_ns, value, usable)
+        series = self._series.get(role)
+        if series is None:
+            series = self._series[role] = Series()
+        series.append(time_ns, value, usable)
 
     @property
     def roles(self) -> tuple[Role, ...]:

@@ -175,9 +175,14 @@ def _runs(db: sqlite3.Connection) -> Iterator[RunRecord]:
 
 def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecord, ...]) -> LoadedRun:
     data = RunData()
-    for item in read_readings(db, run.id):
-        value = math.nan if item.value is None else item.value
-        data.append_value(item.role, item.t_ns, value, item.quality is Quality.GOOD)
+    rows = db.execute(
+        "SELECT role, t_ns, value, quality = ? FROM reading JOIN series ON series.id = reading.series"
+        " WHERE series.run = ? ORDER BY reading.id",
+        (Quality.GOOD.value, run.id),
+    )
+    roles = {role.value: role for role in Role}
+    for role, t_ns, value, good in rows:
+        data.append_value(roles[role], t_ns, math.nan if value is None else value, bool(good))
     # The newest judgement of each window holds.
     reasons = {strike.window_id: strike.reason if strike.struck else None for strike in strikes}
     windows = tuple(replace(item, struck_reason=reasons.get(item.id)) for item in _windows(db, run.id))

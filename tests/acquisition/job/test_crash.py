@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import signal
 import subprocess
@@ -12,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from acquisition.job import Job, RecordState
+from analysis.errors import InvalidInput
 from analysis.records import Direction
 from drivers.clock import VirtualClock, seconds
 from tests.acquisition.samples import RIG, START, Rehearsal, plan
@@ -149,3 +151,13 @@ def test_closing_on_a_disk_that_is_really_full_saves_a_copy(small_disk: Path, tm
     left = Job.open(small_disk / "x.airseam", clock, read_only=True)
     assert left.verify()[0].ok
     left.close()
+
+
+def test_no_job_is_made_on_a_full_disk(small_disk: Path) -> None:
+    ballast = (small_disk / "ballast").open("wb", buffering=0)
+    with ballast, contextlib.suppress(OSError):
+        while True:
+            ballast.write(b"x" * 4096)
+    with pytest.raises(InvalidInput, match="cannot be written"):
+        Job.create(small_disk / "x.airseam", VirtualClock(START), "x")
+    assert list(small_disk.glob("x*")) == []
