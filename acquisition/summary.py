@@ -1,0 +1,66 @@
+"""A result in a few lines of text, for a terminal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from analysis.numbertext import format_number
+from analysis.records import Estimate, RunResult, Test, TestResult
+from analysis.units import Display, Quantity, format_estimate, format_with_unit, unit_symbol
+
+VALUES: tuple[tuple[str, str, Quantity], ...] = (
+    ("n50", "n50_per_h", Quantity.AIR_CHANGE),
+    ("q50", "q50_m3_h", Quantity.FLOW),
+    ("qE50", "qe50_m3_h_m2", Quantity.FLOW_PER_AREA),
+    ("qF50", "qf50_m3_h_m2", Quantity.FLOW_PER_AREA),
+)
+OF_A_RUN: tuple[tuple[str, str, Quantity], ...] = (
+    *VALUES,
+    ("ELA4 (Cd 1)", "ela4_cm2", Quantity.LEAKAGE_AREA),
+    ("EqLA10 (Cd 0.611)", "eqla10_cm2", Quantity.LEAKAGE_AREA),
+    ("C at reference air", "c_l_m3_h_pa_n", Quantity.FLOW_COEFFICIENT),
+    ("n", "n", Quantity.EXPONENT),
+)
+
+
+def summary_lines(test: Test, result: TestResult, display: Display) -> Iterator[str]:
+    """Yield the result of a test: each direction, the mean of two, the checks that are not met, the verdicts."""
+    stage = f", {test.stage}" if test.stage else ""
+    yield f"{test.building.name or 'Building without a name'}{stage}: {result.method}, fit {result.fit}"
+    for run in result.runs:
+        yield from _run(run, display)
+    if len(result.runs) > 1:
+        yield "Mean of both directions"
+        yield from _values(result.mean, VALUES, display)
+    for run in result.runs:
+        yield from _checks(run)
+    for item in result.verdicts:
+        limit = f"{item.limit.quantity} at most {item.limit.value:g}"
+        yield f"{item.limit.id}: {item.verdict} ({limit}; probability of meeting it {item.probability:.2f})"
+
+
+def _run(run: RunResult, display: Display) -> Iterator[str]:
+    zero = format_with_unit(run.zero_pa, Quantity.PRESSURE, display)
+    r2 = format_number(run.r2, 5, display.decimal_mark)
+    yield f"{run.direction.capitalize()}: {len(run.induced_pa)} points, zero-flow pressure {zero}, r² {r2}"
+    yield from _values(run, OF_A_RUN, display)
+
+
+def _values(source: object, values: tuple[tuple[str, str, Quantity], ...], display: Display) -> Iterator[str]:
+    for name, field, kind in values:
+        estimate = getattr(source, field)
+        if not isinstance(estimate, Estimate):
+            continue
+        text = format_estimate(estimate, kind, display)
+        interval = f"95 %: {text.low} to {text.high}" if text.low else "no interval: too few points"
+        outside = ", extrapolated" if estimate.extrapolated else ""
+        yield f"  {name:<18} {f'{text.value} {unit_symbol(kind, display)}':<22} {interval}{outside}"
+
+
+def _checks(run: RunResult) -> Iterator[str]:
+    met = sum(check.ok is True for check in run.checks)
+    yield f"Checks, {run.direction}: {met} of {len(run.checks)} met"
+    for check in run.checks:
+        if not check.ok:
+            found = "" if check.value is None else f" (found {check.value:g} {check.unit})".replace(" )", ")")
+            yield f"  {'not met' if check.ok is False else 'not checked'}: {check.text}{found}"

@@ -1,0 +1,152 @@
+"""A test seen from a terminal: a bar for long work, and questions to the person who sits there."""
+
+from __future__ import annotations
+
+import signal
+import sys
+import threading
+from collections.abc import Callable
+from types import FrameType
+from typing import Self, TextIO
+
+from acquisition.conduct import Conclusion, Outcome, await_links, conduct
+from acquisition.engine import Engine
+from acquisition.job.recorder import Recorder
+from acquisition.plan import TestPlan
+from acquisition.snapshot import EngineState, PointState, Snapshot
+from acquisition.steps import Ask, WindowKind
+from drivers.clock import NS_PER_S, Clock
+
+BAR_CELLS = 24
+SETTLING_S = 12.0
+"""Typical time between two points; for the bar only."""
+
+
+class Bar:
+    """A line that is drawn over itself, on a terminal only."""
+
+    def __init__(self, stream: TextIO) -> None:
+        """Draw on `stream`, or nothing when it is no terminal."""
+        self._stream = stream
+        self._live = stream.isatty()
+        self._drawn = ""
+
+    def show(self, share: float, text: str) -> None:
+        """Draw a share 0..1 of the work and what is being done."""
+        if not self._live:
+            return
+        full = round(min(max(share, 0.0), 1.0) * BAR_CELLS)
+        line = f"[{'#' * full}{'.' * (BAR_CELLS - full)}] {100 * share:3.0f} %  {text}"[:118]
+        if line != self._drawn:
+            self._stream.write(f"\r\x1b[K{line}")
+            self._stream.flush()
+            self._drawn = line
+
+    def clear(self) -> None:
+        """Take the line away."""
+        if self._drawn:
+            self._stream.write("\r\x1b[K")
+            self._stream.flush()
+            self._drawn = ""
+
+
+def share_done(shown: Snapshot, plan: TestPlan) -> float:
+    """Return about how much of a test is done, 0..1, by the time that its parts take."""
+    point_s = plan.average_s + SETTLING_S
+    whole_s = len(plan.directions) * (2 * plan.zero_s + len(plan.targets_pa) * point_s)
+    done_s = 0.0
+    for run in shown.runs:
+        taken = sum(point.state in (PointState.TAKEN, PointState.STRUCK) for point in run.points)
+        share = taken / len(run.points) if run.points else 0.0
+        done_s += share * len(plan.targets_pa) * point_s
+    for window in shown.windows:
+        if window.kind is not WindowKind.POINT or window.end_ns is None:
+            end_ns = shown.now_ns if window.end_ns is None else window.end_ns
+            done_s += (end_ns - window.start_ns) / NS_PER_S
+    return min(done_s / whole_s, 1.0) if whole_s > 0 else 1.0
+
+
+def doing(shown: Snapshot) -> str:
+    """Return what the test is doing, in one line."""
+    if shown.state is EngineState.ASKING:
+        return "A question waits for its answer."
+    return shown.sentence
+
+
+def ask_on(ask: Ask, out: TextIO, answers: TextIO) -> str | None:
+    """Put a question and read the number of the choice; an empty line takes the first. None at the end of input."""
+    print(f"\n{ask.text}", file=out)
+    if ask.caution:
+        print(ask.caution, file=out)
+    for number, choice in enumerate(ask.choices, 1):
+        print(f"  {number}  {choice}", file=out)
+    while True:
+        print(f"Number of the answer (1 to {len(ask.choices)}, Enter for 1): ", end="", file=out, flush=True)
+        line = answers.readline()
+        if not line:
+            return None
+        text = line.strip() or "1"
+        if text.isdecimal() and 1 <= int(text) <= len(ask.choices):
+            return ask.choices[int(text) - 1]
+
+
+class Interrupts:
+    """While entered, Ctrl+C and a request to end set `cancel` instead of tearing the program down."""
+
+    def __init__(self) -> None:
+        """Change nothing yet."""
+        self.cancel = threading.Event()
+        self._asking = False
+        self._earlier: dict[int, Callable[[int, FrameType | None], object] | int | None] = {}
+
+    def __enter__(self) -> Self:
+        """Begin to catch the signals; only the main thread may."""
+        if threading.current_thread() is threading.main_thread():
+            for name in ("SIGINT", "SIGTERM", "SIGHUP"):
+                if hasattr(signal, name):
+                    number = getattr(signal, name)
+                    self._earlier[number] = signal.signal(number, self._caught)
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        """Give the signals back."""
+        for number, handler in self._earlier.items():
+            signal.signal(number, handler)
+
+    def ask(self, question: Ask) -> str | None:
+        """Put a question on the terminal; None when the person interrupts it or the input ends."""
+        self._asking = True
+        try:
+            return ask_on(question, sys.stderr, sys.stdin)
+        except KeyboardInterrupt:
+            return None
+        finally:
+            self._asking = False
+
+    def _caught(self, number: int, frame: FrameType | None) -> None:
+        self.cancel.set()
+        if self._asking:
+            raise KeyboardInterrupt
+
+
+def attend(engine: Engine, clock: Clock, plan: TestPlan, record: Callable[[], Recorder], *, auto: bool) -> Outcome:
+    """Run a test on an engine that has not been started yet, with a bar and with questions on the terminal.
+
+    `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself.
+    """
+    bar = Bar(sys.stderr)
+
+    def progress(shown: Snapshot) -> None:
+        bar.show(share_done(shown, plan), doing(shown))
+
+    with Interrupts() as interrupts:
+        engine.start()
+        bar.show(0.0, "Waiting for the instruments to answer.")
+        try:
+            silent = await_links(engine, clock, interrupts.cancel)
+            if silent:
+                return Outcome(Conclusion.FAULTED, engine.snapshot(), silent)
+            ask = None if auto else interrupts.ask
+            return conduct(engine, clock, plan, record(), ask, progress, interrupts.cancel)
+        finally:
+            bar.clear()

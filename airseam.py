@@ -1,0 +1,411 @@
+"""The front door of Airseam: builds the parts and joins them; what they do, they do themselves.
+
+Everything heavy is imported by the command that needs it: `airseam analyse` never loads the window's libraries.
+The commands and their options are in `acquisition.options`.
+"""
+
+from __future__ import annotations
+
+import argparse
+import io
+import json
+import os
+import sys
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import asdict, dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from acquisition import options as words
+from analysis.errors import InvalidInput
+from simulators.houses import house_names
+
+if TYPE_CHECKING:
+    from acquisition.job import Job
+    from acquisition.openrig import OpenRig, RigSource
+    from acquisition.preparation import Wishes
+    from acquisition.rig import RigSpec
+    from analysis.records import Air, Building, Test, TestResult
+    from analysis.units import Display
+    from drivers.clock import Clock
+    from drivers.transport import TransportOpener
+    from simulators.rig import SimulatedRig
+
+VALID, NOT_VALID, UNUSABLE, RIG_FAULT = 0, 1, 2, 3
+BUILT_IN = "sim:"
+SEED = 1
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command; return its exit status."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8", errors="replace")
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    if not given or (given[0] not in COMMANDS and not given[0].startswith("-")):
+        given = ["window", *given]
+    options = words.parser(house_names()).parse_args(given)
+    try:
+        return COMMANDS[options.command](options)
+    except InvalidInput as error:
+        print(f"airseam: {error}".replace("\n", " "), file=sys.stderr)
+        return UNUSABLE
+    except BrokenPipeError:
+        # Whoever read the output has had enough of it; nothing more can be said there.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return VALID
+    except KeyboardInterrupt:
+        return NOT_VALID
+
+
+# --- the commands -----------------------------------------------------------------------------------------------------
+
+
+def window(options: argparse.Namespace) -> int:
+    """Open the window on the simulated rig, with a job if one is named."""
+    job: Path | None = options.job
+    if job is not None and not job.exists():
+        raise InvalidInput("job", str(job), f"a job file, or a command, is needed; commands: {', '.join(COMMANDS)}")
+    from gui.app import run
+
+    return run(job, sources(options.seed))
+
+
+def pictures(options: argparse.Namespace) -> int:
+    """Save a picture of each place of the window, in both themes."""
+    from gui.pictures import save_pictures
+
+    for path in save_pictures(options.job, options.to, sources(options.seed)):
+        print(path)
+    return VALID
+
+
+def test(options: argparse.Namespace) -> int:
+    """Run an automatic test without a window."""
+    from acquisition.engine import Engine
+    from acquisition.openrig import open_rig
+    from acquisition.preparation import prepare
+    from acquisition.terminal import attend
+
+    wishes = wishes_of(options)
+    site = site_of(options)
+    if not site.spec.fan:
+        raise InvalidInput("fan", None, "an automatic test needs a rig whose file names a fan drive")
+    auto = site.spec.simulated or options.yes
+    engine = Engine(open_rig(site.spec, site.clock, site.opener), site.clock, auto_answer=auto)
+    try:
+        with opened_job(options.job, site) as job:
+            plan = prepare(job, wishes, site.spec, site.building, site.air)
+            outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto)
+            engine.close()
+            shown = outcome.snapshot
+            if options.report is not None and shown.result is not None:
+                write_report(job, job.tests()[-1].id, options.report, options.units)
+    finally:
+        engine.close()
+    for line in (outcome.sentence, shown.result_gap):
+        if line:
+            print(f"airseam: {line}", file=sys.stderr)
+    status = NOT_VALID
+    if shown.test is not None and shown.result is not None:
+        status = show_result(options, shown.test, shown.result)
+    if outcome.conclusion == "faulted":
+        return RIG_FAULT
+    return status if outcome.conclusion == "complete" else NOT_VALID
+
+
+def analyse(options: argparse.Namespace) -> int:
+    """Work out a test that is in a file."""
+    from acquisition.testfile import load_stored_test
+    from drivers.clock import WallClock
+
+    stored = load_stored_test(options.file, WallClock(), options.test)
+    result = stored.result(options.method, options.fit)
+    return show_result(options, stored.test, result)
+
+
+def simulate(options: argparse.Namespace) -> int:
+    """Serve a simulated house on ports of this machine until interrupted."""
+    from acquisition.rigfile import write_rig
+    from acquisition.terminal import Interrupts
+    from drivers.clock import ScaledClock, WallClock, seconds
+    from simulators.server import serve_pty, serve_tcp
+
+    clock: Clock = WallClock() if options.time_factor == 1.0 else ScaledClock(options.time_factor)
+    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind)
+    with Interrupts() as interrupts:
+        try:
+            server = serve_pty(rig) if options.pty else serve_tcp(rig, *options.listen)
+        except (OSError, ImportError) as error:
+            where, value = ("--pty", "not to be had") if options.pty else ("--listen", "{}:{}".format(*options.listen))
+            raise InvalidInput(where, value, f"these ports cannot be opened here ({error})", shown=value) from error
+        try:
+            for name, address in server.items():
+                print(f"{name} {address}", flush=True)
+            if options.rig_file is not None:
+                write(options.rig_file, write_rig(spec_of(rig, server)).encode(), "the rig file")
+                print(f"rig file {options.rig_file}", flush=True)
+            if options.job_file is not None:
+                prepare_job(options.job_file, rig)
+                print(f"job file {options.job_file}", flush=True)
+            print(f"ready: {rig.house.name}, {options.time_factor:g} times real time; Ctrl+C ends it", flush=True)
+            waiting = WallClock()
+            while waiting.wait_until(waiting.now_ns() + seconds(0.5), interrupts.cancel):
+                pass
+        finally:
+            server.close()
+    return VALID
+
+
+def report(options: argparse.Namespace) -> int:
+    """Write the report of a test as PDF."""
+    from acquisition.job import Job
+    from acquisition.testfile import chosen, is_job, load_stored_test
+    from drivers.clock import WallClock
+
+    if is_job(options.file):
+        job = Job.open(options.file, WallClock(), read_only=True)
+        try:
+            write_report(job, chosen(job, options.test), options.output, options.units)
+        finally:
+            job.close()
+    else:
+        from acquisition.report import content_of_test, report_pdf
+
+        stored = load_stored_test(options.file, WallClock(), options.test)
+        content = content_of_test(stored.test, stored.result())
+        write(options.output, report_pdf(content, display_of(options.units)), "the report")
+    print(options.output)
+    return VALID
+
+
+def export(options: argparse.Namespace) -> int:
+    """Write a job for spreadsheets or a test for other programs."""
+    from acquisition.job import Job
+    from acquisition.job.export import write_csv
+    from acquisition.testfile import load_stored_test
+    from analysis.testjson import write_test
+    from drivers.clock import WallClock
+
+    if options.json is None and options.csv is None:
+        raise InvalidInput("export", None, "--csv DIR, --json FILE or both are needed")
+    if options.json is not None:
+        document = write_test(load_stored_test(options.file, WallClock(), options.test).test)
+        write(options.json, (json.dumps(document, indent=1, ensure_ascii=False) + "\n").encode(), "the test")
+        print(options.json)
+    if options.csv is not None:
+        job = Job.open(options.file, WallClock(), read_only=True)
+        try:
+            print(*write_csv(job, options.csv), sep="\n")
+        finally:
+            job.close()
+    return VALID
+
+
+def verify(options: argparse.Namespace) -> int:
+    """Hold a job against its own digests and results."""
+    from acquisition.job import Job
+    from drivers.clock import WallClock
+
+    job = Job.open(options.file, WallClock(), read_only=True)
+    try:
+        found = job.verify()
+    finally:
+        job.close()
+    words = {True: "holds", False: "FAILS", None: "open"}
+    for item in found:
+        print(f"{words[item.ok]:<6} {item.subject}: {item.sentence}")
+    return NOT_VALID if any(item.ok is False for item in found) else VALID
+
+
+def ports(options: argparse.Namespace) -> int:
+    """List the serial ports of this machine."""
+    from drivers.ports import list_ports
+
+    found = list_ports()
+    if options.json:
+        print(json.dumps(asdict(found), ensure_ascii=False, indent=1))
+        return VALID
+    for port in found.ports:
+        print("  ".join(text for text in (port.name, port.description, port.usb_id, port.usb_serial) if text))
+    if not found.ports:
+        print(found.note or "There is no serial port on this machine.")
+    return VALID
+
+
+# --- joining the parts ------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """Where a test is made: a rig, its clock, how its ports are opened, and what is known of building and air."""
+
+    spec: RigSpec
+    clock: Clock
+    opener: TransportOpener
+    building: Building | None = None
+    air: Air | None = None
+
+
+def site_of(options: argparse.Namespace) -> Site:
+    """Return the site that `--rig` names."""
+    from acquisition.rigfile import load_rig
+    from drivers.clock import ScaledClock, VirtualClock, WallClock
+
+    if options.rig.startswith(BUILT_IN):
+        clock: Clock = WallClock() if options.real_time else VirtualClock(WallClock().utc().replace(microsecond=0))
+        seed = SEED if options.seed is None else options.seed
+        rig = simulated_rig(options.rig.removeprefix(BUILT_IN), seed, clock, wind_m_s=options.wind_m_s)
+        return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig))
+    if options.real_time or options.seed is not None:
+        allowed = (
+            f"--seed and --real-time are for a built-in house, {' or '.join(BUILT_IN + name for name in house_names())}"
+        )
+        raise InvalidInput("--rig", options.rig, allowed)
+    from drivers.serialport import open_url
+
+    spec = load_rig(Path(options.rig))
+    return Site(spec, WallClock() if spec.time_factor == 1.0 else ScaledClock(spec.time_factor), open_url)
+
+
+def simulated_rig(
+    house: str, seed: int, clock: Clock, protocol: str = "scpi", wind_m_s: float | None = None
+) -> SimulatedRig:
+    """Return a simulated rig; raises `InvalidInput` for a house that there is not."""
+    from simulators.houses import house_names, load_house
+    from simulators.rig import SimulatedRig
+
+    if house not in house_names():
+        raise InvalidInput(
+            "house", house, f"the name of a simulated house is needed, one of {', '.join(house_names())}"
+        )
+    return SimulatedRig(load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s)
+
+
+def spec_of(rig: SimulatedRig, addresses: Mapping[str, str]) -> RigSpec:
+    """Return a simulated rig as its rig file describes it."""
+    from acquisition.rigfile import read_rig
+
+    return read_rig(rig.rig_toml(addresses))
+
+
+def known(rig: SimulatedRig) -> tuple[Building, Air]:
+    """Return what somebody would have written down about a simulated house and its air."""
+    from analysis.records import Air, Building
+
+    return Building(**rig.building()), Air(**rig.air())  # type: ignore[arg-type]  # only the name is a text
+
+
+def sources(seed: int) -> tuple[RigSource, ...]:
+    """Return the simulated houses as rigs that the window can connect."""
+    from acquisition.openrig import RigSource, open_rig
+    from drivers.clock import ScaledClock, WallClock
+    from simulators.houses import house_names
+
+    def source(house: str) -> RigSource:
+        def open_house(factor: float) -> tuple[OpenRig, Clock]:
+            clock: Clock = WallClock() if factor == 1.0 else ScaledClock(factor)
+            rig = simulated_rig(house, seed, clock)
+            return open_rig(spec_of(rig, rig.own_ports), clock, rig.open), clock
+
+        rig = simulated_rig(house, seed, WallClock())
+        return RigSource(BUILT_IN + house, rig.house.name, rig.house.note, open_house, *known(rig))
+
+    return tuple(source(house) for house in house_names())
+
+
+@contextmanager
+def opened_job(path: Path, site: Site) -> Iterator[Job]:
+    """Open a job to record in, or make it; one that was made for nothing is taken away again."""
+    from acquisition.job import Job
+
+    fresh = not path.exists()
+    name = site.building.name if site.building is not None else path.stem
+    job = Job.create(path, site.clock, name) if fresh else Job.open(path, site.clock)
+    try:
+        yield job
+    finally:
+        unsaved = job.close()
+        if unsaved:
+            print(f"airseam: {unsaved}", file=sys.stderr)
+        if fresh and not job.tests():
+            path.unlink()
+
+
+def prepare_job(path: Path, rig: SimulatedRig) -> None:
+    """Make a job for a simulated house, with everything filled in that somebody would have written down."""
+    from acquisition.job import Job
+    from acquisition.plan import TestPlan
+    from drivers.clock import WallClock
+
+    building, air = known(rig)
+    job = Job.create(path, WallClock(), building.name)
+    job.add_building(building, "simulated house")
+    job.set_draft(TestPlan(building, air))
+    job.close()
+
+
+def wishes_of(options: argparse.Namespace) -> Wishes:
+    """Return what the options of a test ask for."""
+    from acquisition.preparation import Wishes
+    from analysis.records import Direction
+
+    values = {name: value for name, value in vars(options).items() if value is not None}
+    building = {name: values[name] for name in ("name", *words.BUILDING) if name in values}
+    air = {name: values[name] for name in words.AIR if name in values}
+    directions = None
+    if options.direction is not None:
+        directions = tuple(Direction) if options.direction == "both" else (Direction(options.direction),)
+    return Wishes(building, air, options.method, options.stage, directions)
+
+
+def show_result(options: argparse.Namespace, test: Test, result: TestResult) -> int:
+    """Print a result and return its exit status."""
+    if options.json:
+        from analysis.resultjson import result_document
+
+        print(json.dumps(result_document(result), ensure_ascii=False, indent=1))
+    else:
+        from acquisition.summary import summary_lines
+
+        print(*summary_lines(test, result, display_of(options.units)), sep="\n")
+    return VALID if result.valid else NOT_VALID
+
+
+def write_report(job: Job, number: int, path: Path, units: str) -> None:
+    """Write the report of a test of a job."""
+    from acquisition.report import content_of, report_pdf
+
+    write(path, report_pdf(content_of(job, number), display_of(units)), "the report")
+
+
+def display_of(units: str) -> Display:
+    """Return a display system by its id."""
+    from analysis.units import Display, System
+
+    return Display(System(units))
+
+
+def write(path: Path, content: bytes, what: str) -> None:
+    """Write a file; raises `InvalidInput` when that is not possible."""
+    try:
+        path.write_bytes(content)
+    except OSError as error:
+        raise InvalidInput(what, str(path), f"it cannot be written ({error.strerror})") from error
+
+
+COMMANDS: dict[str, Callable[[argparse.Namespace], int]] = {
+    "test": test,
+    "analyse": analyse,
+    "simulate": simulate,
+    "report": report,
+    "export": export,
+    "verify": verify,
+    "ports": ports,
+    "pictures": pictures,
+    "window": window,
+}
+
+if __name__ == "__main__":
+    sys.exit(main())
