@@ -71,7 +71,7 @@ def significant_decimals(value: float, digits: int) -> int:
 
 
 def _without_groups(plain: str) -> str:
-    """Return a number with thousands marks without them; a mark that differs from those before it is the decimal one."""
+    """Return a number without its thousands marks; a last mark that differs from the others is the decimal one."""
     marks = [letter for letter in plain if letter in ",."]
     if marks[-1] == marks[0]:
         return plain.replace(marks[0], "")
