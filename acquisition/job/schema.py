@@ -44,20 +44,22 @@ def create_database(path: Path) -> sqlite3.Connection:
 
 
 def open_database(path: Path, *, read_only: bool) -> sqlite3.Connection:
-    """Open a job and recover what an interrupted program left in its log; raises `InvalidInput`."""
+    """Open a job and recover what an interrupted program left in its log; raises `InvalidInput`.
+
+    With `read_only` the connection is to a copy in memory, and nothing is left beside the file.
+    """
     _check_head(path)
+    if read_only:
+        return _into_memory(path)
     try:
-        connection = _connect(path, "ro" if read_only else "rw")
+        connection = _connect(path, "rw")
     except sqlite3.Error as error:
         raise _cannot_open(path, error) from error
     try:
-        if not read_only:
-            _settle(connection)
+        _settle(connection)
         _check_body(connection, path)
     except sqlite3.Error as error:
         connection.close()
-        if read_only and any(word in str(error) for word in ("unable to open", "disk I/O", "readonly")):
-            return _open_copy(path)
         raise _cannot_open(path, error) from error
     except InvalidInput:
         connection.close()
@@ -65,20 +67,22 @@ def open_database(path: Path, *, read_only: bool) -> sqlite3.Connection:
     return connection
 
 
-def _open_copy(path: Path) -> sqlite3.Connection:
-    """Read a job that lies where nothing can be written (a full disk, a read-only medium) into memory."""
+def _into_memory(path: Path) -> sqlite3.Connection:
+    """Read a whole job into memory, wherever it lies: on a full disk, on a medium that cannot be written."""
     memory = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+    log = path.with_name(path.name + "-wal")
     try:
-        with tempfile.TemporaryDirectory() as folder:
-            for file in (path, path.with_name(path.name + "-wal")):
-                if file.exists():
+        if not log.exists():
+            # Nobody has it open: all of it is in the one file.
+            _copy(path, "ro&immutable=1", memory)
+        else:
+            # It is open elsewhere, which the first look finds out, or a crash left the log: recover that on a copy.
+            _look(path)
+            with tempfile.TemporaryDirectory() as folder:
+                for file in (path, log):
                     shutil.copyfile(file, Path(folder) / file.name)
-            copy = _connect(Path(folder) / path.name, "rw")
-            try:
-                _check_body(copy, path)
-                copy.backup(memory)
-            finally:
-                copy.close()
+                _copy(Path(folder) / path.name, "rw", memory)
+        _check_body(memory, path)
     except sqlite3.Error as error:
         memory.close()
         raise _cannot_open(path, error) from error
@@ -89,6 +93,30 @@ def _open_copy(path: Path) -> sqlite3.Connection:
         memory.close()
         raise
     return memory
+
+
+def _copy(path: Path, mode: str, target: sqlite3.Connection) -> None:
+    source = _connect(path, mode)
+    try:
+        source.backup(target)
+    finally:
+        source.close()
+
+
+def _look(path: Path) -> None:
+    """Raise `sqlite3.Error` when another program has the job open."""
+    index = path.with_name(path.name + "-shm")
+    was_there = index.exists()
+    connection = _connect(path, "ro")
+    try:
+        connection.execute("SELECT count(*) FROM sqlite_schema").fetchone()
+    except sqlite3.OperationalError as error:
+        if "locked" in str(error) or "busy" in str(error):
+            raise
+    finally:
+        connection.close()
+        if not was_there:
+            index.unlink(missing_ok=True)
 
 
 def _connect(path: Path, mode: str) -> sqlite3.Connection:

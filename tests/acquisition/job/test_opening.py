@@ -174,6 +174,7 @@ def test_reading_only_changes_nothing(tmp_path: Path, clock: VirtualClock) -> No
         job.record(plan(), RIG)
     job.close()
     assert path.read_bytes() == before
+    assert [file.name for file in tmp_path.iterdir()] == ["x.airseam"]
 
 
 def test_a_crashed_job_is_read_without_being_sealed(tmp_path: Path, clock: VirtualClock) -> None:
@@ -191,3 +192,18 @@ def test_a_crashed_job_is_read_without_being_sealed(tmp_path: Path, clock: Virtu
     assert len(only.load(1).runs[0].windows) == 1
     assert {item.ok for item in only.verify()} == {True, None}
     only.close()
+    assert not crashed.with_name("crashed.airseam-shm").exists()
+
+
+def test_a_job_in_a_folder_that_cannot_be_written_is_read(tmp_path: Path, clock: VirtualClock) -> None:
+    path = tmp_path / "folder" / "x.airseam"
+    path.parent.mkdir()
+    complete_job(path, clock)
+    path.chmod(0o444)
+    path.parent.chmod(0o555)
+    try:
+        job = Job.open(path, clock, read_only=True)
+        assert job.load(1).test().runs[0].points
+        job.close()
+    finally:
+        path.parent.chmod(0o755)
