@@ -58,6 +58,7 @@ def _equipment(content: ReportContent) -> list[list[Cell]]:
         ["Rig", printable(content.rig.name)],
         *instruments,
         ["Flow range", _flow_range(content.rig.fitted_range)],
+        ["Calibration", _calibration(content.rig.fitted_range)],
     ]
 
 
@@ -66,11 +67,15 @@ def _instrument(item: InstrumentSpec) -> str:
     return f"{printable(PurePath(item.profile).stem)}{serial}"
 
 
-def _flow_range(item: FlowRange) -> Cell:
+def _flow_range(item: FlowRange) -> str:
+    return f"{printable(item.name)}, {item.min_pa:g} to {item.max_pa:g} Pa at the flow element"
+
+
+def _calibration(item: FlowRange) -> Cell:
     return {
-        "before": f"{printable(item.name)}: q = {item.coefficient_m3_h_pa_n:g} (Δp/Pa)",
+        "before": f"q = {item.coefficient_m3_h_pa_n:g} (Δp/Pa)",
         "power": f"{item.exponent:g}",
-        "behind": f" m³/h, {item.min_pa:g} to {item.max_pa:g} Pa",
+        "behind": f" m³/h at {item.reference_density_kg_m3:g} kg/m³",
     }
 
 

@@ -120,13 +120,14 @@ def _draw(axes: Axes, curve: Curve, index: int) -> None:
     colour = COLOURS[index]
     axes.fill_between(curve.line_pa, curve.low_flow, curve.high_flow, color=colour, alpha=0.16, linewidth=0)
     axes.plot(curve.line_pa, curve.line_flow, color=colour, linewidth=1.1, linestyle=DASHES[index])
-    face = colour if index == 0 else "white"
+    # A hollow square around a full circle: where two directions agree both are seen.
+    face, size = (colour, 3.6) if index == 0 else ("none", 5.4)
     axes.plot(
         curve.points_pa,
         curve.points_flow,
         linestyle="none",
         marker=MARKERS[index],
-        markersize=3.8,
+        markersize=size,
         markerfacecolor=face,
         markeredgecolor=colour,
         markeredgewidth=0.9,

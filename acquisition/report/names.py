@@ -37,6 +37,11 @@ def limit_text(value: float, kind: Quantity, display: Display) -> str:
     return format_number(shown, max(len(decimals), 1), display.decimal_mark)
 
 
+def share_decimals(value: float) -> int:
+    """Return the decimals that show that a value is not quite 1."""
+    return 5 if 0.999 < value < 1.0 else 4
+
+
 def check_value(check: Check, display: Display) -> str:
     """Return what a check found, in the unit of the requirement; empty where it found nothing."""
     if check.value is None:
@@ -44,7 +49,7 @@ def check_value(check: Check, display: Display) -> str:
     if float(check.value).is_integer():
         decimals = 0
     elif check.unit == "":
-        decimals = 4
+        decimals = share_decimals(check.value)
     else:
         decimals = 1 if abs(check.value) >= 10 else 2
     return f"{format_number(check.value, decimals, display.decimal_mark)} {check.unit}".strip()

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from acquisition.report import wording
 from acquisition.report.content import PointRow, ReportContent, RunContent
-from acquisition.report.names import BLANK, KINDS, SYMBOLS, Json, Symbol, check_value, interval_text
+from acquisition.report.names import BLANK, KINDS, SYMBOLS, Json, Symbol, check_value, interval_text, share_decimals
 from acquisition.report.typeface import printable
 from analysis.numbertext import format_number
 from analysis.records import Check, Estimate
@@ -67,7 +67,7 @@ def results_table(content: ReportContent, display: Display) -> Json:
     if len(runs) == 1:
         for row in rows:
             row["cells"] = row["cells"][:1] if isinstance(row["cells"], list) else []
-    r2 = " and ".join(format_number(run.r2, 4, display.decimal_mark) for run in runs)
+    r2 = " and ".join(format_number(run.r2, share_decimals(run.r2), display.decimal_mark) for run in runs)
     return {
         "head": "Results with 95 % intervals",
         "columns": [*names, "Mean"] if len(runs) > 1 else names,
