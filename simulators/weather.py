@@ -112,6 +112,8 @@ class Weather:
         self._wander = WanderProcess(np.stack(scales, axis=1), rng)
         self._tap_error = TAP_ERROR * rng.standard_normal(len(houses))
         self.speed_m_s: FloatArray = self.mean_m_s.copy()
+        self.swing_rad: FloatArray = np.zeros_like(speed)
+        """How far the wind has turned from its mean direction."""
         self.gust: FloatArray = np.zeros_like(speed)
         """The von Karman part of the speed, unit variance."""
         self.facade_pa: FloatArray = np.zeros((len(houses), len(FACADES)))
@@ -125,18 +127,18 @@ class Weather:
         turn = self._turn_gusts.step(dt_s)
         wander = self._wander.step(dt_s)
         self.speed_m_s = self.mean_m_s * (1.0 + GUSTINESS * self.gust + SPEED_WANDER * wander[:, 0])
-        swing = TURNING * turn + DIRECTION_WANDER * wander[:, 1]
+        self.swing_rad = TURNING * turn + DIRECTION_WANDER * wander[:, 1]
         dynamic = 0.5 * outdoor_density * self._shelter * self.speed_m_s * self.speed_m_s
-        felt = self._coefficients(swing)
+        felt = self._coefficients()
         felt[:, : len(WALLS) + 1] += FACADE_UNREST * wander[:, 2:-1]
         felt[:, -1] = felt[:, : len(WALLS)].sum(axis=1) / len(WALLS)
         self._average(dt_s, dynamic[:, None] * felt)
         self.tap_pa = dynamic * (self._tap_error + TAP_UNREST * wander[:, -1])
 
-    def _coefficients(self, swing: FloatArray) -> FloatArray:
-        """Return the pressure coefficients (B, F) after a swing of so many radians, that of the floor left open."""
-        angle = np.degrees(np.arccos(np.cos(self._towards + swing[:, None])))
-        felt = np.empty((len(swing), len(FACADES)))
+    def _coefficients(self) -> FloatArray:
+        """Return the pressure coefficients (B, F), that of the floor left open."""
+        angle = np.degrees(np.arccos(np.cos(self._towards + self.swing_rad[:, None])))
+        felt = np.empty((len(angle), len(FACADES)))
         felt[:, : len(WALLS)] = np.interp(angle, WALL_CP_DEG, WALL_CP)
         felt[:, len(WALLS)] = ROOF_CP
         return felt

@@ -57,6 +57,14 @@ def test_pressures_are_rounded_and_clipped() -> None:
     assert (gauge.shown[:, 1] == -500.0).all()
 
 
+def test_a_gain_error_is_a_share_of_what_is_felt() -> None:
+    true = np.tile(TRUE, (400, 1))
+    gauge = Gauge(true, np.random.default_rng(1), gain=[0.01, 0.0, 0.0, 0.0, 0.0, 0.0])
+    gauge.step(0.1, true)
+    assert gauge.shown[:, 0].mean() == pytest.approx(-50.5, abs=0.02)
+    assert gauge.shown[:, 1].mean() == pytest.approx(120.0, abs=0.02)
+
+
 def test_zeroing_takes_the_drift_off_and_shows_nothing_meanwhile() -> None:
     gauge, true = gauges(500)
     gauge._zero[:, 0] = 2.0

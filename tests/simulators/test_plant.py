@@ -7,10 +7,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from simulators.house import Facade
+from simulators.air import viscosity
+from simulators.fan import fan_flow
+from simulators.house import FACADES, Facade
 from simulators.houses import house_names, load_house
 from simulators.plant import Plant
-from tests.simulators.builders import REFERENCE_CLIMATE, inputs, one_leak_house, run
+from tests.simulators.builders import inputs, one_leak_house, run
 
 
 @pytest.mark.parametrize("name", house_names())
@@ -106,18 +108,41 @@ def test_the_fitted_range_reaches_from_thirteen_to_sixty_pascal(name: str, direc
     assert max(element) < 250.0
 
 
-def test_gusts_on_the_fans_facade_move_the_flow() -> None:
-    leak = replace(one_leak_house().leaks[0], facade=Facade.ROOF)
-    climate = replace(REFERENCE_CLIMATE, wind_m_s=6.0)
-    plant = Plant([replace(one_leak_house(climate=climate), leaks=(leak,), fan_facade=Facade.NORTH)], 1)
-    run(plant, 30.0, 0.5)
-    flows, winds = [], []
-    for _ in range(2000):
-        plant.step(0.1, inputs(0.5))
-        flows.append(float(plant.flow_m3_s[0]))
-        winds.append(float(plant.weather.facade_pa[0, 0]))
-    # Depressurizing, the fan blows out against its facade: pressure there takes flow away.
-    assert np.corrcoef(flows, winds)[0, 1] < -0.5
+@pytest.mark.parametrize("direction", [-1, 1])
+def test_wind_on_the_fans_facade_moves_the_flow(direction: int) -> None:
+    plant = Plant([replace(one_leak_house(), fan_facade=Facade.WEST)], 1)
+    run(plant, 30.0, 0.5, direction)
+    plant.weather.facade_pa = plant.weather.facade_pa.copy()
+    plant.weather.facade_pa[0, FACADES.index(Facade.WEST)] = 10.0
+    back_pa = direction * (plant.pressure_pa - 10.0)
+    expected, _ = fan_flow(plant.motor.speed, back_pa, plant.indoor_density, plant.element.loss)
+    before = float(plant.flow_m3_s[0])
+    # So short a step that the pressure indoors cannot follow.
+    plant._move_air(1e-6, np.array([float(direction)]))
+    assert plant.flow_m3_s[0] == pytest.approx(float(expected[0]), rel=1e-4)
+    assert np.sign(plant.flow_m3_s[0] - before) == direction
+
+
+@pytest.mark.parametrize("name", house_names())
+@pytest.mark.parametrize("direction", [-1, 1])
+def test_a_test_without_any_noise_finds_the_true_leakage(name: str, direction: int) -> None:
+    plant = Plant([load_house(name)], 1, wind_m_s=0.0)
+    rest = float(plant.pressure_pa[0])
+    pressures, flows = [], []
+    leaking_density = plant.indoor_density if direction > 0 else plant.outdoor_density
+    for speed in (0.75, 0.65, 0.55, 0.45, 0.35, 0.25):
+        run(plant, 30.0, speed, direction)
+        flows.append(float((plant.flow_m3_s * plant.fan_density / leaking_density)[0]))
+        pressures.append(direction * (float(plant.pressure_pa[0]) - rest))
+    exponent, level = np.polyfit(np.log(pressures), np.log(flows), 1)
+    climate = load_house(name).climate
+    celsius = climate.indoor_c if direction > 0 else climate.outdoor_c
+    thicker = float(viscosity(np.array(celsius))) / 1.8134e-5
+    to_reference = (leaking_density[0] / 1.204097) ** (1 - exponent) * thicker ** (2 * exponent - 1)
+    flow50 = np.exp(level) * 50.0**exponent * to_reference
+    # Stack and leaks of unlike exponents bend the line a little, a soft membrane more: a straight one misses by that.
+    limit = 6e-3 if any(leak.pillowing for leak in load_house(name).leaks) else 2e-3
+    assert flow50 * 3600 == pytest.approx(float(plant.true_flow_m3_h(direction * 50.0)[0]), rel=limit)
 
 
 def test_one_seed_gives_one_course_of_events() -> None:

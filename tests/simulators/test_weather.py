@@ -112,10 +112,50 @@ def test_shelter_takes_its_share_of_every_pressure() -> None:
     assert sheltered == pytest.approx(0.5 * open_site, rel=1e-9)
 
 
-def test_wind_speed_has_the_stated_turbulence() -> None:
-    _, speeds = means(house_in(0.0), 5.0, count=400, seconds=100.0)
-    assert speeds.mean() == pytest.approx(5.0, rel=0.02)
-    assert speeds.std() / 5.0 == pytest.approx(np.hypot(0.28, 0.12), rel=0.05)
+@pytest.fixture(scope="module")
+def windy() -> dict[str, FloatArray]:
+    """What 400 like houses feel of 5 m/s for 100 s, each (steps, houses)."""
+    weather = Weather([house_in(0.0)] * 400, [SPEED_M_S] * 400, np.random.default_rng(9))
+    air = np.full(400, 1.2041)
+    rows: list[tuple[FloatArray, ...]] = []
+    for _ in range(1000):
+        weather.step(0.1, air)
+        rows.append((weather.speed_m_s, weather.swing_rad, weather.gust, weather.facade_pa[:, 4], weather.tap_pa))
+    return dict(zip(("speed", "swing", "gust", "roof", "tap"), map(np.array, zip(*rows, strict=True)), strict=True))
+
+
+def test_wind_has_the_stated_turbulence_in_speed_and_direction(windy: dict[str, FloatArray]) -> None:
+    assert windy["speed"].mean() == pytest.approx(5.0, rel=0.02)
+    assert windy["speed"].std() / 5.0 == pytest.approx(np.hypot(0.28, 0.12), rel=0.05)
+    assert windy["swing"].std() == pytest.approx(np.hypot(0.75 * 0.28, 0.14), rel=0.05)
+
+
+def test_the_gusts_of_the_weather_have_the_length_scale_over_the_speed(windy: dict[str, FloatArray]) -> None:
+    gust = windy["gust"]
+    # Two poles at 0.8403/T and 5.989/T, T = 7 s: their covariance after 7 s over that at once, by hand.
+    poles, residues = np.array([0.8403, 5.989]), np.array([0.7721, 0.4861])
+    weights = (np.outer(residues, residues) / np.add.outer(poles, poles)).sum(axis=1)
+    expected = float((weights * np.exp(-poles)).sum() / weights.sum())
+    assert float((gust[:-70] * gust[70:]).mean()) == pytest.approx(expected, abs=0.04)
+
+
+def test_a_facade_adds_turbulence_of_its_own_and_averages_over_its_area(windy: dict[str, FloatArray]) -> None:
+    dynamic = 0.5 * 1.2041 * windy["speed"] ** 2
+    lag_s = 0.35 * np.sqrt(9 * 5.0) / 5.0
+    steady = -0.5 * dynamic
+    for step in range(1, len(steady)):
+        steady[step] = steady[step - 1] + (steady[step] - steady[step - 1]) * (1 - np.exp(-0.1 / lag_s))
+    own = windy["roof"][100:] - steady[100:]
+    # Noise of the time scale 0.6 h/U behind a lag: its variance falls to scale / (scale + lag), textbook.
+    scale_s = 0.6 * 5.0 / 5.0
+    expected = 0.10 * np.sqrt((dynamic**2).mean() * scale_s / (scale_s + lag_s))
+    assert own.std() == pytest.approx(float(expected), rel=0.1)
+
+
+def test_the_far_tap_has_an_error_of_its_place_and_turbulence_of_its_own(windy: dict[str, FloatArray]) -> None:
+    felt = windy["tap"] / (0.5 * 1.2041 * windy["speed"] ** 2)
+    assert felt.mean(axis=0).std() == pytest.approx(0.05, rel=0.15)
+    assert felt.std(axis=0).mean() == pytest.approx(0.07, rel=0.1)
 
 
 def test_calm_air_presses_on_nothing() -> None:
