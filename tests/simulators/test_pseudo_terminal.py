@@ -70,6 +70,9 @@ def test_a_client_that_sets_nothing_up_still_gets_raw_bytes(server: WireServer) 
         while not received.endswith(b"\n"):
             received += os.read(client, 100)
         assert received == IDENTITY
+        # Nor did the terminal echo the reply to the instrument, which would have taken it for a command.
+        os.write(client, b"SYST:ERR?\n")
+        assert os.read(client, 100) == b'0,"No error"\n'
     finally:
         os.close(client)
 
@@ -115,6 +118,9 @@ def test_a_client_that_does_not_read_holds_nobody_up(tmp_path: Path) -> None:
             while rig.plant.time_s < start_s + 240.0:
                 assert ask(fan, b"FAN:SPEED?\n") == b"0.0000\n"
                 rig.clock.wait_until(rig.clock.now_ns() + seconds(4.0))
+            server.unplug("gauge")
+            assert not Path(server["gauge"]).is_symlink()
+            server.replug("gauge")
         with port(server, "gauge") as gauge:
             assert gauge.read_until(b"\r\n") != b""
     finally:
