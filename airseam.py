@@ -147,7 +147,7 @@ def simulate(options: argparse.Namespace) -> int:
                 write(options.rig_file, write_rig(spec_of(rig, server)).encode(), "the rig file")
                 print(f"rig file {options.rig_file}", flush=True)
             if options.job_file is not None:
-                prepare_job(options.job_file, rig)
+                prepare_job(options.job_file, *known(rig))
                 print(f"job file {options.job_file}", flush=True)
             print(f"ready: {rig.house.name}, {options.time_factor:g} times real time; Ctrl+C ends it", flush=True)
             waiting = WallClock()
@@ -333,13 +333,12 @@ def opened_job(path: Path, site: Site) -> Iterator[Job]:
             path.unlink()
 
 
-def prepare_job(path: Path, rig: SimulatedRig) -> None:
-    """Make a job for a simulated house, with everything filled in that somebody would have written down."""
+def prepare_job(path: Path, building: Building, air: Air) -> None:
+    """Make a job with everything filled in that somebody would have written down."""
     from acquisition.job import Job
     from acquisition.plan import TestPlan
     from drivers.clock import WallClock
 
-    building, air = known(rig)
     job = Job.create(path, WallClock(), building.name)
     job.add_building(building, "simulated house")
     job.set_draft(TestPlan(building, air))
