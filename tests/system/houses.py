@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import contextlib
+import shutil
 import sqlite3
 import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import closing, contextmanager
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -87,10 +90,24 @@ def wait_until(condition: Callable[[], bool], what: str, patience_s: float = PAT
         time.sleep(0.02)
 
 
+def on_disk(job: Path, query: str) -> int:
+    """Ask a copy of a job that somebody else is writing; 0 when the copy was made in the middle of a change."""
+    with tempfile.TemporaryDirectory() as folder:
+        for file in job.parent.glob(f"{job.name}*"):
+            shutil.copy(file, folder)
+        with contextlib.suppress(sqlite3.Error), contextlib.closing(sqlite3.connect(Path(folder) / job.name)) as db:
+            return int(db.execute(query).fetchone()[0] or 0)
+    return 0
+
+
 def points_on_disk(job: Path) -> int:
     """Return how many points a job that somebody else writes holds by now."""
-    with closing(sqlite3.connect(f"{job.as_uri()}?mode=ro", uri=True)) as db:
-        return int(db.execute("SELECT count(*) FROM averaging_window WHERE kind = 'point'").fetchone()[0])
+    return on_disk(job, "SELECT count(*) FROM averaging_window WHERE kind = 'point'")
+
+
+def readings_on_disk(job: Path) -> int:
+    """Return how many readings a job that somebody else writes holds by now."""
+    return on_disk(job, "SELECT count(*) FROM reading")
 
 
 def sequences(job: Job) -> dict[str, list[int]]:

@@ -5,11 +5,9 @@ from __future__ import annotations
 import os
 import re
 import signal
-import sqlite3
 import subprocess
 import sys
 from collections.abc import Iterator
-from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -24,6 +22,7 @@ from tests.system.houses import (
     ServedHouse,
     points_on_disk,
     program,
+    readings_on_disk,
     sequences,
     served_house,
     short_job,
@@ -42,19 +41,12 @@ def house(tmp_path: Path) -> Iterator[ServedHouse]:
         yield served
 
 
-def last_reading_s(job: Path) -> float:
-    """Return the time of the newest reading in a job, in seconds on the clock of its run."""
-    with closing(sqlite3.connect(f"{job.as_uri()}?mode=ro", uri=True)) as db:
-        newest: int = db.execute("SELECT max(t_ns) FROM reading").fetchone()[0]
-    return newest / 1e9
-
-
 def test_after_a_kill_the_interrupted_test_is_there_with_all_its_samples(
     house: ServedHouse, capsys: pytest.CaptureFixture[str]
 ) -> None:
     with program("test", "--rig", house.rig_file, "--job", house.job) as tester:
         wait_until(lambda: points_on_disk(house.job) >= 2, "two points on the disk")
-        on_disk_s = last_reading_s(house.job)
+        on_disk = readings_on_disk(house.job)
         assert house.rig.world.speed > 0.0
         tester.send_signal(signal.SIGKILL)
         tester.wait(timeout=10)
@@ -69,7 +61,7 @@ def test_after_a_kill_the_interrupted_test_is_there_with_all_its_samples(
         assert sum(window.kind is WindowKind.POINT for window in run.windows) >= 2
         for channel, numbers in sequences(job).items():
             assert numbers == list(range(numbers[0], numbers[0] + len(numbers))), channel
-        assert last_reading_s(house.job) >= on_disk_s
+        assert sum(len(numbers) for numbers in sequences(job).values()) >= on_disk > 0
         assert all(item.ok is not False for item in job.verify())
     finally:
         job.close()
