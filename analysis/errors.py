@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+LONGEST = 160
+"""Characters of a value that a message shows."""
+
 
 class InvalidInput(ValueError):
     """A field whose value cannot be used.
@@ -20,5 +23,6 @@ class InvalidInput(ValueError):
 
 
 def _short(value: object) -> str:
+    """Return the value as text; of a long one begin and end, since a path says most at its end."""
     text = repr(value)
-    return text if len(text) <= 60 else text[:57] + "..."
+    return text if len(text) <= LONGEST else f"{text[: LONGEST - 70]}...{text[-67:]}"
