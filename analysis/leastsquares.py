@@ -83,5 +83,5 @@ def line_through(
         unit_var_slope=unit_var_slope,
         unit_cov=-m.mean_x * unit_var_slope,
         residual_sum=residual_sum,
-        r2=m.sxy**2 / (m.sxx * m.syy) if m.syy > 0 else 0.0,
+        r2=min(m.sxy**2 / (m.sxx * m.syy), 1.0) if m.syy > 0 else 0.0,
     )

@@ -16,15 +16,20 @@ def standard_error_of_mean(values: ArrayLike) -> float:
     the values; 0 for readings that are all the same, NaN for fewer than two.
     """
     readings = np.asarray(values, dtype=np.float64).ravel()
-    count = readings.size
-    if count < 2:
+    if readings.size < 2:
         return math.nan
-    covariance = autocovariance(readings)
-    if covariance[0] <= (1e-14 * float(np.abs(readings).max())) ** 2:
-        return 0.0
-    correlation_time = _correlation_time(covariance / covariance[0])
-    independent = max(count / correlation_time, 1.5)
-    return math.sqrt(float(covariance[0]) / (independent - 1.0))
+    variance, correlated = _variance_and_correlation(readings)
+    independent = max(readings.size / correlated, 1.5)
+    return math.sqrt(variance / (independent - 1.0))
+
+
+def readings_per_independent_one(values: ArrayLike) -> float:
+    """Return how many neighbouring readings count as one: 1 for independent or unchanging ones, NaN for fewer than two.
+
+    Times the interval between readings it is twice the integral time scale.
+    """
+    readings = np.asarray(values, dtype=np.float64).ravel()
+    return _variance_and_correlation(readings)[1] if readings.size > 1 else math.nan
 
 
 def autocovariance(readings: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -35,6 +40,15 @@ def autocovariance(readings: NDArray[np.float64]) -> NDArray[np.float64]:
     power = spectrum.real**2 + spectrum.imag**2
     covariance: NDArray[np.float64] = np.fft.irfft(power, size)[:count] / count
     return covariance
+
+
+def _variance_and_correlation(readings: NDArray[np.float64]) -> tuple[float, float]:
+    """Return the (biased) variance, 0 where it is rounding only, and how many readings count as one."""
+    covariance = autocovariance(readings)
+    variance = float(covariance[0])
+    if variance <= (1e-14 * float(np.abs(readings).max())) ** 2:
+        return 0.0, 1.0
+    return variance, _correlation_time(covariance / variance)
 
 
 def _correlation_time(correlation: NDArray[np.float64]) -> float:

@@ -1,11 +1,11 @@
-"""Student's t: the quantile behind every interval and the probability behind every verdict."""
+"""Distributions: the quantile behind every interval, the probability behind every verdict, the test of a scatter."""
 
 from __future__ import annotations
 
 import math
 from functools import lru_cache
 
-from scipy.special import ndtr, ndtri, stdtr, stdtrit
+from scipy.special import chdtri, ndtr, ndtri, stdtr, stdtrit
 
 COVERAGE = 0.95
 """Every interval of this program."""
@@ -18,6 +18,12 @@ def t_multiplier(dof: float, coverage: float = COVERAGE) -> float:
         return math.inf
     upper = 0.5 + coverage / 2
     return float(ndtri(upper) if math.isinf(dof) else stdtrit(dof, upper))
+
+
+@lru_cache(maxsize=1024)
+def chi_square_limit(dof: int) -> float:
+    """Return what a sum of `dof` squares of unit variance stays below with a probability of 95 %."""
+    return float(chdtri(dof, 1.0 - COVERAGE))
 
 
 def t_probability(t: float, dof: float) -> float:

@@ -10,6 +10,8 @@ from analysis.records import Air, Building, Limit, Point, Run, Test, ZeroFlow
 _PRESSURE_PA = (-1000.0, 1000.0)
 _TEMPERATURE_C = (-60.0, 60.0)
 _BAROMETRIC_PA = (40_000.0, 115_000.0)
+_ROUNDING_PA = 0.05
+"""What means written down with one decimal may differ by."""
 
 
 def validate(test: Test) -> None:
@@ -72,11 +74,11 @@ def _zero(zero: ZeroFlow, path: str) -> None:
         _within(positive, (0.0, _PRESSURE_PA[1]), f"{path}.positive_mean_pa", "Pa")
     if negative is not None:
         _within(negative, (_PRESSURE_PA[0], 0.0), f"{path}.negative_mean_pa", "Pa")
-    if (positive is not None or negative is not None) and not (negative or 0.0) <= zero.mean_pa <= (positive or 0.0):
-        allowed = (
-            f"a mean between those of the negative and the positive readings, {negative or 0:g} and {positive or 0:g}"
-        )
-        raise InvalidInput(f"{path}.mean_pa", zero.mean_pa, allowed + ", is needed")
+    if positive is not None or negative is not None:
+        low, high = negative or 0.0, positive or 0.0
+        if not low - _ROUNDING_PA <= zero.mean_pa <= high + _ROUNDING_PA:
+            allowed = f"a mean between those of the negative and the positive readings, {low:g} and {high:g}, is needed"
+            raise InvalidInput(f"{path}.mean_pa", zero.mean_pa, allowed)
     _count(zero.count, f"{path}.count")
     if zero.seconds is not None:
         _above_zero(zero.seconds, f"{path}.seconds")

@@ -1,6 +1,7 @@
 """Estimators: interchangeable ways to draw the leakage line through the points of a run.
 
-Each is a module with `ID`, `TITLE` and `fit(observations) -> PowerLaw`; a new one is a module and its line below.
+Each is a module with `ID`, `TITLE`, `WEIGHTED` (does it ask how sure the points are?) and
+`fit(observations) -> PowerLaw`; a new one is a module and its line below.
 """
 
 from __future__ import annotations
@@ -8,7 +9,7 @@ from __future__ import annotations
 from typing import Protocol
 
 from analysis.errors import InvalidInput
-from analysis.estimators import ols
+from analysis.estimators import ols, wls
 from analysis.estimators.observations import Observations
 from analysis.records import PowerLaw
 
@@ -18,13 +19,14 @@ class Estimator(Protocol):
 
     ID: str
     TITLE: str
+    WEIGHTED: bool
 
     def fit(self, observations: Observations) -> PowerLaw:
         """Return the fitted line with its full covariance."""
         ...
 
 
-_ESTIMATORS: tuple[Estimator, ...] = (ols,)
+_ESTIMATORS: tuple[Estimator, ...] = (ols, wls)
 _BY_ID = {item.ID: item for item in _ESTIMATORS}
 
 

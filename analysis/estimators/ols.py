@@ -14,13 +14,12 @@ from analysis.records import PowerLaw
 
 ID = "ols"
 TITLE = "ordinary least squares"
+WEIGHTED = False
 
 
 def fit(observations: Observations) -> PowerLaw:
     """Return the line through at least two points of different pressure; with two it has no degree of freedom."""
-    line = straight_line(
-        [math.log(value) for value in observations.pressure_pa], [math.log(value) for value in observations.flow_m3_h]
-    )
+    line = straight_line(*observations.logarithms())
     dof = len(observations.pressure_pa) - 2
     variance = line.residual_sum / dof if dof > 0 else math.inf
     return PowerLaw(

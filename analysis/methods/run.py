@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from analysis.errors import InvalidInput
 from analysis.estimators import Estimator
+from analysis.estimators import estimator as estimator_of
 from analysis.estimators.observations import Observations
 from analysis.flow import envelope_factor
 from analysis.methods.facts import RunFacts
 from analysis.methods.method import Method, SiteAir
 from analysis.methods.quantities import ELA4, EQLA10, REFERENCE_PRESSURE_PA, leakage_area_cm2, rates
+from analysis.noise import point_noise
 from analysis.powerlaw import coefficient, exponent, flow_at, in_other_air
 from analysis.records import Building, Direction, PowerLaw, Run, RunResult
 from analysis.zeroflow import zero_correction_pa
@@ -20,18 +24,23 @@ _STEEPEST = 50.0
 def analyse_run(
     method: Method, estimator: Estimator, building: Building, run: Run, path: str
 ) -> tuple[RunResult, PowerLaw]:
-    """Return the result of a run and its line in reference air; `path` names the run in an `InvalidInput`."""
+    """Return the result of a run and its line in reference air; `path` names the run in an `InvalidInput`.
+
+    The checks of the method look at its official fit, whichever fit the result is shown by.
+    """
     zero_pa = zero_correction_pa(run.zero_before, run.zero_after)
     induced_pa = induced_pressures_pa(run, zero_pa, path)
     air = method.conversion.site_air(run.air, building)
     factor = envelope_factor(run.direction, air.indoor_kg_m3, air.outdoor_kg_m3)
     flows_m3_h = tuple(point.flow_m3_h * factor for point in run.points)
     magnitudes_pa = tuple(abs(value) for value in induced_pa)
-    line = estimator.fit(Observations(magnitudes_pa, flows_m3_h))
-    if not abs(line.n) <= _STEEPEST:
-        _refuse_span(magnitudes_pa, path)
+    observations = Observations(magnitudes_pa, flows_m3_h)
+    line = official = _fit(estimator_of(method.official_fit), observations, path)
+    if method.official_fit != estimator.ID:
+        noise = point_noise(run, path, estimator.ID) if estimator.WEIGHTED else None
+        line = _fit(estimator, replace(observations, noise=noise), path)
     reference = in_other_air(line, *method.conversion.to_reference(*_leak_air(run.direction, air)))
-    facts = RunFacts(building, run, zero_pa, magnitudes_pa, line)
+    facts = RunFacts(building, run, zero_pa, magnitudes_pa, official)
     per_50 = rates(flow_at(reference, REFERENCE_PRESSURE_PA), building)
     q50 = per_50["q50_m3_h"]
     assert q50 is not None
@@ -54,6 +63,14 @@ def analyse_run(
         line=line,
     )
     return result, reference
+
+
+def _fit(estimator: Estimator, observations: Observations, path: str) -> PowerLaw:
+    """Return the line; raises `InvalidInput` where it is so steep that the pressures cannot carry it."""
+    line = estimator.fit(observations)
+    if not abs(line.n) <= _STEEPEST:
+        _refuse_span(observations.pressure_pa, path)
+    return line
 
 
 def induced_pressures_pa(run: Run, zero_pa: float, path: str) -> tuple[float, ...]:
