@@ -56,10 +56,23 @@ class Climate:
 
 
 @dataclass(frozen=True, slots=True)
+class Garage:
+    """An attached garage: leaks to the house (inner) and to the outside (outer), m3/s at 1 Pa in reference air."""
+
+    volume_m3: float
+    inner_m3_s_pa_n: float
+    inner_exponent: float
+    outer_m3_s_pa_n: float
+    outer_exponent: float
+    facade: Facade
+
+
+@dataclass(frozen=True, slots=True)
 class House:
     """A simulated house with the fan in one of its doors.
 
-    `n50_per_h` is the mean of both directions in reference air, without wind and stack. `air_stiffness` is the kappa
+    `n50_per_h` is the mean of both directions in reference air, without wind and stack, of the `leaks` alone: what
+    goes by way of a garage comes on top. `air_stiffness` is the kappa
     of the air's storage: 1.0 isothermal, 1.4 adiabatic, 1.2 with some give of the walls. `gauge_height_m` is where
     the gauge stands above the floor; the leak heights are counted from the floor too.
     """
@@ -79,3 +92,4 @@ class House:
     fan_facade: Facade
     fitted: str
     gauge_height_m: float
+    garage: Garage | None = None

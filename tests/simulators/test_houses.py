@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
+from simulators import houses
 from simulators.element import range_named
+from simulators.house import Facade, Garage
 from simulators.houses import FORMAT, house_names, load_house, read_house
 
 
@@ -32,6 +36,21 @@ def test_an_unknown_house_is_answered_with_those_there_are() -> None:
 def test_a_path_is_no_house_name() -> None:
     with pytest.raises(ValueError, match="name of a simulated house"):
         load_house("../houses/mill-row")
+
+
+def test_a_house_may_have_a_garage() -> None:
+    text = (Path(houses.__file__).parent / "mill-row.toml").read_text(encoding="utf-8")
+    table = """
+[garage]
+volume_m3 = 60.0
+inner_m3_s_pa_n = 0.01
+inner_exponent = 0.62
+outer_m3_s_pa_n = 0.02
+outer_exponent = 0.65
+facade = "east"
+"""
+    assert read_house("x", text).garage is None
+    assert read_house("x", text + table).garage == Garage(60.0, 0.01, 0.62, 0.02, 0.65, Facade.EAST)
 
 
 def test_a_file_of_another_format_is_refused() -> None:

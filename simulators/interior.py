@@ -1,0 +1,111 @@
+"""The air in the house, and in its garage: what comes in, what goes out, and the pressure that this makes.
+
+Arrays have the houses in the leading axis B.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from simulators.air import FloatArray
+from simulators.envelope import LeakPaths
+from simulators.fan import fan_flow
+from simulators.garage import GarageZone
+from simulators.house import House
+
+MOST_PASSES = 20
+FINE_PA = 0.25
+"""A linearised step that changes the pressure by less is good enough."""
+
+
+@dataclass(frozen=True, slots=True)
+class RunningFan:
+    """The fan during one step, all (B,): `open` is 0 behind a shut shutter, `facade_pa` the wind on its other side."""
+
+    direction: FloatArray
+    speed: FloatArray
+    open: FloatArray
+    loss: FloatArray
+    facade_pa: FloatArray
+
+
+class Interior:
+    """Pressures and flows; the densities of the air on both sides are set from outside."""
+
+    def __init__(self, houses: Sequence[House], leaks: LeakPaths) -> None:
+        """Begin at the pressure of the outside."""
+        self.leaks = leaks
+        self.garage = GarageZone(houses) if any(house.garage for house in houses) else None
+        self.indoor_density: FloatArray = np.ones(len(houses))
+        self.outdoor_density: FloatArray = np.ones(len(houses))
+        self._storage_m3_pa = np.array([h.volume_m3 / (h.air_stiffness * h.climate.barometric_pa) for h in houses])
+        self._all = np.ones(len(houses), dtype=np.bool_)
+        self.pressure_pa: FloatArray = np.zeros(len(houses))
+        """Indoor minus outdoor at gauge height."""
+        self.flow_m3_s: FloatArray = np.zeros(len(houses))
+        """Flow through the fan, at the density of the air that passes it; backwards is negative."""
+        self.fan_density: FloatArray = self.indoor_density
+
+    @property
+    def storage_kg_pa(self) -> FloatArray:
+        """Air that the house takes up for each pascal that its pressure rises."""
+        return self._storage_m3_pa * self.indoor_density
+
+    def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray) -> None:
+        """One step of the air: backward Euler, linearised: no time constant is too short for it.
+
+        One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits.
+        """
+        density = np.where(fan.direction > 0.0, self.outdoor_density, self.indoor_density)
+        storage = self.storage_kg_pa / dt_s
+        start_pa = self.pressure_pa
+        garage_start_pa = start_pa if self.garage is None else self.garage.pressure_pa
+        moving = self._all
+        passes = 0
+        while True:
+            outflow, leak_slope = self.leaks.outflow(self.pressure_pa, facade_pa)
+            back_pa = fan.direction * (self.pressure_pa - fan.facade_pa)
+            flow, fan_slope = fan_flow(fan.speed, back_pa, density, fan.loss)
+            flow, fan_slope = flow * fan.open, fan_slope * fan.open
+            missing = storage * (start_pa - self.pressure_pa) + fan.direction * density * flow - outflow
+            stiffness = storage + leak_slope - density * fan_slope
+            if self.garage is None:
+                wanted = missing / stiffness
+            else:
+                wanted = self._with_garage(dt_s, garage_start_pa, missing, stiffness, facade_pa, moving)
+            change = np.where(moving, wanted, 0.0)
+            self.pressure_pa = self.pressure_pa + change
+            moving = np.abs(change) > FINE_PA
+            passes += 1
+            if passes == MOST_PASSES or not moving.any():
+                break
+        self.fan_density = density
+        # The flow that belongs to the new pressure, in the same linearisation: what flows is what is stored.
+        self.flow_m3_s = flow + fan_slope * fan.direction * change
+
+    def _with_garage(
+        self,
+        dt_s: float,
+        start_pa: FloatArray,
+        missing: FloatArray,
+        stiffness: FloatArray,
+        facade_pa: FloatArray,
+        moving: npt.NDArray[np.bool_],
+    ) -> FloatArray:
+        """Change the garage's pressure, return the wanted change of the house's: two equations solved at once."""
+        garage = self.garage
+        assert garage is not None
+        between, between_slope = garage.from_house(self.pressure_pa, self.indoor_density, self.outdoor_density)
+        out, out_slope = garage.to_outside(facade_pa, self.outdoor_density)
+        storage = garage.storage_m3_pa * self.outdoor_density / dt_s
+        house_missing, house_stiffness = missing - between, stiffness + between_slope
+        missing = storage * (start_pa - garage.pressure_pa) + between - out
+        stiffness = storage + between_slope + out_slope
+        determinant = house_stiffness * stiffness - between_slope * between_slope
+        change = (house_stiffness * missing + between_slope * house_missing) / determinant
+        garage.pressure_pa = garage.pressure_pa + np.where(moving, change, 0.0)
+        return (stiffness * house_missing + between_slope * missing) / determinant
