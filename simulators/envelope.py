@@ -61,6 +61,13 @@ class LeakPaths:
         mass, slope = self._each(across)
         return mass.sum(axis=1), slope.sum(axis=1)
 
+    def inflow(self, indoor_pa: FloatArray, facade_pa: FloatArray) -> FloatArray:
+        """Return what comes in through those leaks through which air comes in, kg/s, positive (B,)."""
+        across = indoor_pa[:, None] + self._stack_pa - facade_pa[:, self.facade_index]
+        mass, _ = self._each(across)
+        entering: FloatArray = -np.minimum(mass, 0.0).sum(axis=1)
+        return entering
+
     def _each(self, across: FloatArray) -> tuple[FloatArray, FloatArray]:
         square = across * across
         smooth = square + LAMINAR_PA**2

@@ -1,4 +1,4 @@
-"""The air in the house, and in its garage: what comes in, what goes out, and the pressure that this makes.
+"""The air in the house, and in its garage: what comes in, what goes out, the pressure and the cold that this makes.
 
 Arrays have the houses in the leading axis B.
 """
@@ -16,7 +16,9 @@ from simulators.envelope import LeakPaths
 from simulators.fan import fan_flow
 from simulators.garage import GarageZone
 from simulators.house import House
+from simulators.house_air import HouseAir
 
+MIXING_S = 0.999
 MOST_PASSES = 20
 FINE_PA = 0.25
 """A linearised step that changes the pressure by less is good enough."""
@@ -34,33 +36,54 @@ class RunningFan:
 
 
 class Interior:
-    """Pressures and flows; the densities of the air on both sides are set from outside."""
+    """Pressures, flows and the air on both sides of the envelope."""
 
-    def __init__(self, houses: Sequence[House], leaks: LeakPaths) -> None:
+    def __init__(self, houses: Sequence[House]) -> None:
         """Begin at the pressure of the outside."""
-        self.leaks = leaks
+        self.leaks = LeakPaths(houses)
+        self.air = HouseAir(houses)
         self.garage = GarageZone(houses) if any(house.garage for house in houses) else None
-        self.indoor_density: FloatArray = np.ones(len(houses))
-        self.outdoor_density: FloatArray = np.ones(len(houses))
         self._storage_m3_pa = np.array([h.volume_m3 / (h.air_stiffness * h.climate.barometric_pa) for h in houses])
         self._all = np.ones(len(houses), dtype=np.bool_)
         self.pressure_pa: FloatArray = np.zeros(len(houses))
         """Indoor minus outdoor at gauge height."""
         self.flow_m3_s: FloatArray = np.zeros(len(houses))
         """Flow through the fan, at the density of the air that passes it; backwards is negative."""
-        self.fan_density: FloatArray = self.indoor_density
+        self.fan_density: FloatArray = self.air.indoor_density
+        self._unmixed_s = 0.0
+        self.breathe()
+
+    def breathe(self) -> None:
+        """Tell the leaks what air passes them; needed whenever the air or the leaks have changed."""
+        air = self.air
+        self.leaks.breathe((air.indoor_density, air.indoor_viscosity), (air.outdoor_density, air.outdoor_viscosity))
 
     @property
     def storage_kg_pa(self) -> FloatArray:
         """Air that the house takes up for each pascal that its pressure rises."""
-        return self._storage_m3_pa * self.indoor_density
+        return self._storage_m3_pa * self.air.indoor_density
+
+    def mix(self, dt_s: float, direction: FloatArray, facade_pa: FloatArray) -> None:
+        """Let the air that came from outside cool the house, once a second: temperatures are slow."""
+        self._unmixed_s += dt_s
+        if self._unmixed_s < MIXING_S:
+            return
+        blown = np.maximum(direction * self.fan_density * self.flow_m3_s, 0.0)
+        inflow = self.leaks.inflow(self.pressure_pa, facade_pa) + blown
+        if self.garage is not None:
+            air = self.air
+            between, _ = self.garage.from_house(self.pressure_pa, air.indoor_density, air.outdoor_density)
+            inflow = inflow - np.minimum(between, 0.0)
+        self.air.exchange(self._unmixed_s, inflow)
+        self._unmixed_s = 0.0
+        self.breathe()
 
     def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray) -> None:
         """One step of the air: backward Euler, linearised: no time constant is too short for it.
 
         One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits.
         """
-        density = np.where(fan.direction > 0.0, self.outdoor_density, self.indoor_density)
+        density = np.where(fan.direction > 0.0, self.air.outdoor_density, self.air.indoor_density)
         storage = self.storage_kg_pa / dt_s
         start_pa = self.pressure_pa
         garage_start_pa = start_pa if self.garage is None else self.garage.pressure_pa
@@ -99,9 +122,9 @@ class Interior:
         """Change the garage's pressure, return the wanted change of the house's: two equations solved at once."""
         garage = self.garage
         assert garage is not None
-        between, between_slope = garage.from_house(self.pressure_pa, self.indoor_density, self.outdoor_density)
-        out, out_slope = garage.to_outside(facade_pa, self.outdoor_density)
-        storage = garage.storage_m3_pa * self.outdoor_density / dt_s
+        between, between_slope = garage.from_house(self.pressure_pa, self.air.indoor_density, self.air.outdoor_density)
+        out, out_slope = garage.to_outside(facade_pa, self.air.outdoor_density)
+        storage = garage.storage_m3_pa * self.air.outdoor_density / dt_s
         house_missing, house_stiffness = missing - between, stiffness + between_slope
         missing = storage * (start_pa - garage.pressure_pa) + between - out
         stiffness = storage + between_slope + out_slope

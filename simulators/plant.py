@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from simulators.air import FloatArray, density, viscosity
+from simulators.air import FloatArray
 from simulators.element import FlowElement
 from simulators.envelope import LeakPaths
 from simulators.fan import Motor
@@ -42,9 +42,7 @@ class Plant:
         of_weather, of_element, of_gauge = np.random.default_rng(seed).spawn(3)
         self.houses = tuple(houses)
         self.time_s = 0.0
-        self.leaks = LeakPaths(houses)
-        self.interior = Interior(houses, self.leaks)
-        self._breathe()
+        self.interior = Interior(houses)
         winds = [house.climate.wind_m_s if wind_m_s is None else wind_m_s for house in houses]
         self.weather = Weather(houses, winds, of_weather)
         self.motor = Motor(len(houses))
@@ -59,11 +57,17 @@ class Plant:
     def step(self, dt_s: float, inputs: PlantInputs) -> None:
         """Advance by `dt_s` under these inputs."""
         self.time_s += dt_s
-        self.weather.step(dt_s, self.interior.outdoor_density)
+        self.weather.step(dt_s, self.interior.air.outdoor_density)
         self.motor.step(dt_s, inputs.speed)
         self._move_air(dt_s, inputs.direction)
+        self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         self._show(self.element.step(dt_s, self.interior.flow_m3_s, self.interior.fan_density))
         self.gauge.step(dt_s, self._true)
+
+    @property
+    def leaks(self) -> LeakPaths:
+        """The leak paths."""
+        return self.interior.leaks
 
     @property
     def pressure_pa(self) -> FloatArray:
@@ -82,24 +86,9 @@ class Plant:
             flow = flow + self.interior.garage.true_flow_m3_s(induced_pa)
         return 3600.0 * flow
 
-    def _breathe(self) -> None:
-        climates = [house.climate for house in self.houses]
-        indoor_c = np.array([climate.indoor_c for climate in climates])
-        outdoor_c = np.array([climate.outdoor_c for climate in climates])
-        barometric_pa = np.array([climate.barometric_pa for climate in climates])
-        self.interior.indoor_density = density(
-            indoor_c, np.array([climate.indoor_rh for climate in climates]), barometric_pa
-        )
-        self.interior.outdoor_density = density(
-            outdoor_c, np.array([climate.outdoor_rh for climate in climates]), barometric_pa
-        )
-        self.leaks.breathe(
-            (self.interior.indoor_density, viscosity(indoor_c)), (self.interior.outdoor_density, viscosity(outdoor_c))
-        )
-
     def _come_to_rest(self) -> None:
         """Find the pressure at which as much leaks in as out while the fan is closed."""
-        self.weather.step(0.1, self.interior.outdoor_density)
+        self.weather.step(0.1, self.interior.air.outdoor_density)
         for _ in range(SETTLING_STEPS):
             self._move_air(SETTLING_DT_S, -np.ones(len(self.houses)))
 
@@ -110,8 +99,8 @@ class Plant:
 
     def _show(self, element_pa: FloatArray) -> None:
         """Lay the true values of the gauge's channels side by side."""
-        for row, house in enumerate(self.houses):
-            air = house.climate
-            self._true[row, 2:] = air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh
-        self._true[:, 0] = self.interior.pressure_pa - self.weather.tap_pa
-        self._true[:, 1] = element_pa
+        air = self.interior.air
+        pressure_pa = self.interior.pressure_pa - self.weather.tap_pa
+        channels = (pressure_pa, element_pa, air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh)
+        for column, values in enumerate(channels):
+            self._true[:, column] = values

@@ -41,7 +41,7 @@ def test_in_still_air_the_fan_moves_what_leaks_by_both_ways() -> None:
     plant = Plant([house_with_garage()], 1)
     run(plant, 60.0, 0.5)
     direct, _ = plant.leaks.outflow(plant.pressure_pa, plant.weather.facade_pa)
-    air = (plant.interior.indoor_density, plant.interior.outdoor_density)
+    air = (plant.interior.air.indoor_density, plant.interior.air.outdoor_density)
     inner, _ = zone(plant).from_house(plant.pressure_pa, *air)
     outer, _ = zone(plant).to_outside(plant.weather.facade_pa, air[1])
     assert inner[0] == pytest.approx(float(outer[0]), rel=1e-6)

@@ -18,7 +18,7 @@ from tests.simulators.builders import inputs, one_leak_house, run
 def leak_flow(plant: Plant) -> float:
     """Return what leaves through the leaks, m3/s of indoor air."""
     mass, _ = plant.leaks.outflow(plant.pressure_pa, plant.weather.facade_pa)
-    return float(mass[0] / plant.interior.indoor_density[0])
+    return float(mass[0] / plant.interior.air.indoor_density[0])
 
 
 @pytest.mark.parametrize("name", house_names())
@@ -28,7 +28,8 @@ def test_in_still_air_the_leaks_pass_what_the_fan_moves(name: str, direction: in
     run(plant, 60.0, 0.5, direction)
     leaked, _ = plant.leaks.outflow(plant.pressure_pa, plant.weather.facade_pa)
     fan = direction * plant.interior.fan_density * plant.flow_m3_s
-    assert leaked[0] == pytest.approx(float(fan[0]), rel=1e-6)
+    # But for the second's worth of cooling that the leaks do not know of yet.
+    assert leaked[0] == pytest.approx(float(fan[0]), rel=1e-4)
     assert direction * plant.pressure_pa[0] > 20
 
 
@@ -78,7 +79,7 @@ def test_a_hole_that_opens_at_once_does_not_shake_the_solution() -> None:
     plant = Plant([one_leak_house(n50_per_h=1.0)], 1)
     run(plant, 60.0, 0.5, 1)
     plant.leaks.coefficient *= 1000.0
-    plant._breathe()
+    plant.interior.breathe()
     course = run(plant, 5.0, 0.5, 1)[:, 0]
     assert np.abs(course).max() < 0.25
     assert 0 < course[-1] < 0.01
@@ -121,7 +122,7 @@ def test_wind_on_the_fans_facade_moves_the_flow(direction: int) -> None:
     plant.weather.facade_pa = plant.weather.facade_pa.copy()
     plant.weather.facade_pa[0, FACADES.index(Facade.WEST)] = 10.0
     back_pa = direction * (plant.pressure_pa - 10.0)
-    expected, _ = fan_flow(plant.motor.speed, back_pa, plant.interior.indoor_density, plant.element.loss)
+    expected, _ = fan_flow(plant.motor.speed, back_pa, plant.interior.air.indoor_density, plant.element.loss)
     before = float(plant.flow_m3_s[0])
     # So short a step that the pressure indoors cannot follow.
     plant._move_air(1e-6, np.array([float(direction)]))
@@ -133,14 +134,16 @@ def test_wind_on_the_fans_facade_moves_the_flow(direction: int) -> None:
 @pytest.mark.parametrize("direction", [-1, 1])
 def test_a_test_without_any_noise_finds_the_true_leakage(name: str, direction: int) -> None:
     plant = Plant([load_house(name)], 1, wind_m_s=0.0)
-    rest = float(plant.pressure_pa[0])
-    pressures, flows = [], []
-    leaking_density = plant.interior.indoor_density if direction > 0 else plant.interior.outdoor_density
+    before = float(plant.pressure_pa[0])
+    raw, flows = [], []
+    leaking_density = plant.interior.air.indoor_density if direction > 0 else plant.interior.air.outdoor_density
     for speed in (0.75, 0.65, 0.55, 0.45, 0.35, 0.25):
         run(plant, 30.0, speed, direction)
         flows.append(float((plant.flow_m3_s * plant.interior.fan_density / leaking_density)[0]))
-        pressures.append(direction * (float(plant.pressure_pa[0]) - rest))
-    exponent, level = np.polyfit(np.log(pressures), np.log(flows), 1)
+        raw.append(float(plant.pressure_pa[0]))
+    # The air indoors is colder now, and the stack with it.
+    rest = (before + run(plant, 30.0, 0.0, direction)[-1, 0]) / 2
+    exponent, level = np.polyfit(np.log(direction * (np.array(raw) - rest)), np.log(flows), 1)
     climate = load_house(name).climate
     celsius = climate.indoor_c if direction > 0 else climate.outdoor_c
     thicker = float(viscosity(np.array(celsius))) / 1.8134e-5
