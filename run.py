@@ -48,7 +48,7 @@ SCREEN = {
 FONT, FONT_PACKAGE = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf"), "fonts-dejavu-core"
 NO_NETWORK = (
     "name resolution", "newconnectionerror", "connection broken", "timed out", "network is unreachable", "proxyerror",
-    "getaddrinfo failed", "connection refused", "could not resolve", "failed to establish",
+    "getaddrinfo failed", "connection refused", "could not resolve", "failed to establish", "from versions: none",
 )  # fmt: skip
 
 
@@ -62,13 +62,12 @@ def main(arguments: list[str]) -> int:
     try:
         if sys.version_info[:2] < OLDEST:
             raise CannotGoOn(f"Python {sys.version.split()[0]} is too old: Airseam needs Python 3.11 or later.")
-        match_command = {"": start, "demo": demonstrate, "check": check}
         if command == "bench":
             return bench(options)
-        if command not in match_command or options:
-            known = ", ".join(name for name in match_command if name)
-            raise CannotGoOn(f"'{' '.join(arguments)}' is unknown: give nothing, or one of {known}, bench NAME.")
-        return match_command[command]()
+        commands = {"": start, "demo": demonstrate, "check": check}
+        if command not in commands or options:
+            raise CannotGoOn(f"'{' '.join(arguments)}' is unknown: give nothing, or demo, check or bench NAME.")
+        return commands[command]()
     except CannotGoOn as reason:
         print(f"run.py: {reason}", file=sys.stderr)
         return 2
@@ -285,7 +284,7 @@ def explain(said: list[str]) -> str:
     if "no space left" in text or "not enough free space" in text:
         return "the disk is full. Make room and start again."
     if any(sign in text for sign in NO_NETWORK):
-        return "there is no network, and it is needed for the first start. Connect and start again."
+        return "no network, which the first start needs. Connect and start again."
     return "\n  ".join(["the last lines of the installer are", *said[-15:]])
 
 
