@@ -94,6 +94,26 @@ class Fields:
             raise InvalidInput(self.path(key), value, f"one of {', '.join(allowed)} is needed")
         return value
 
+    def flag(self, key: str, default: bool | None = None) -> bool:
+        """Return true or false; `default` where it is missing or null, which is an error without a default."""
+        value = self._take(key)
+        if value is None and default is not None:
+            return default
+        if not isinstance(value, bool):
+            raise InvalidInput(self.path(key), value, "true or false is needed")
+        return value
+
+    def texts(self, key: str) -> tuple[str, ...]:
+        """Return a list of texts, empty where it is missing or null."""
+        if not self.has(key):
+            self._take(key)
+            return ()
+        items = self._list(key, "a list of texts")
+        for at, item in enumerate(items):
+            if not isinstance(item, str):
+                raise InvalidInput(f"{self.path(key)}[{at}]", item, "a text is needed")
+        return tuple(str(item) for item in items)
+
     def time_or_none(self, key: str) -> datetime | None:
         """Return a time with its zone, None where it is missing or null."""
         value = self._take(key)
