@@ -15,6 +15,8 @@ LOWEST_PA = 8.0
 HIGHEST_PA = 250.0
 TURBULENCE = 0.012
 TURBULENCE_S = 0.3
+OBSTRUCTION_LOSS = 150.0
+OBSTRUCTION_EXCESS = 0.3
 DESIGN_PA = 60.0
 """Against this pressure the fan at full speed gives the top flow of each range."""
 
@@ -64,18 +66,26 @@ class FlowElement:
         self._rng = rng
         self._calibration = calibration
         self._unrest: FloatArray = rng.standard_normal(len(fitted))
+        self._clear = 1.0
         self.fit(fitted)
 
     def fit(self, fitted: Sequence[str]) -> None:
         """Change the ranges."""
         ranges = [range_named(name) for name in fitted]
-        self.loss: FloatArray = np.array([item.loss for item in ranges])
+        self._plate_loss = np.array([item.loss for item in ranges])
         self._coefficient = np.array([item.coefficient for item in ranges]) * self._calibration
         self._power = 1.0 / np.array([item.exponent for item in ranges])
+        self.obstruct(self._clear)
+
+    def obstruct(self, clear: float) -> None:
+        """Leave only a part of the intake clear (1: all): more loss, and a disturbed flow that reads too high."""
+        self._clear = clear
+        self.loss: FloatArray = self._plate_loss / clear**2 + OBSTRUCTION_LOSS * (1.0 / clear - 1.0)
 
     def pressure(self, flow_m3_s: FloatArray, density: FloatArray) -> FloatArray:
         """Return the mean pressure in Pa that a flow of this density makes; backwards is negative."""
-        reference = np.abs(flow_m3_s) / self._coefficient * np.sqrt(density / REFERENCE_DENSITY_KG_M3)
+        disturbed = 1.0 + OBSTRUCTION_EXCESS * (1.0 - self._clear)
+        reference = np.abs(flow_m3_s) * disturbed / self._coefficient * np.sqrt(density / REFERENCE_DENSITY_KG_M3)
         return np.copysign(reference**self._power, flow_m3_s)
 
     def step(self, dt_s: float, flow_m3_s: FloatArray, density: FloatArray) -> FloatArray:

@@ -5,16 +5,21 @@ All arrays have the houses in the leading axis B and the paths in the last axis 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 import numpy as np
 
 from simulators.air import GRAVITY_M_S2, REFERENCE_DENSITY_KG_M3, REFERENCE_VISCOSITY_PA_S, FloatArray
-from simulators.house import FACADES, House
+from simulators.house import FACADES, WALLS, Facade, House, Leak
 
 LAMINAR_PA = 0.05
 """Below about this pressure the flow is laminar; it keeps the slope finite at zero."""
 PILLOW_PA = 25.0
+DISCHARGE = 0.62
+"""Discharge coefficient of a sharp-edged opening (textbook)."""
+OPENINGS = tuple(Leak(f"opening, {wall}", wall, 0.0, 0.5, 1.0) for wall in WALLS)
+"""A window or door in each wall, shut."""
 
 
 class LeakPaths:
@@ -22,18 +27,38 @@ class LeakPaths:
 
     def __init__(self, houses: Sequence[House]) -> None:
         """Take coefficients that give each house its n50 in reference air."""
-        leaks = [house.leaks for house in houses]
+        self.names = tuple(leak.name for leak in houses[0].leaks)
+        leaks = [(*house.leaks, *OPENINGS) for house in houses]
         self.exponent = np.array([[leak.exponent for leak in row] for row in leaks])
         self.pillowing = np.array([[leak.pillowing for leak in row] for row in leaks])
         shares = np.array([[leak.share for leak in row] for row in leaks])
         flow50_m3_s = np.array([[house.n50_per_h * house.volume_m3 / 3600.0] for house in houses])
-        self.coefficient = shares * flow50_m3_s / 50.0**self.exponent
-        """m3/s at 1 Pa in reference air."""
-        self.above_gauge_m = np.array([[leak.height_m - h.gauge_height_m for leak in h.leaks] for h in houses])
-        self.facade_index = np.array([FACADES.index(leak.facade) for leak in houses[0].leaks])
+        self._built = shares * flow50_m3_s / 50.0**self.exponent
+        self.coefficient = self._built.copy()
+        """m3/s at 1 Pa in reference air: as built, less what was sealed, and what stands open."""
+        self.above_gauge_m = np.array(
+            [[leak.height_m - h.gauge_height_m for leak in row] for h, row in zip(houses, leaks, strict=True)]
+        )
+        self.facade_index = np.array([FACADES.index(leak.facade) for leak in leaks[0]])
         self._half = (self.exponent - 1.0) / 2.0
         self._soft = bool(np.any(self.pillowing))
         self._out = self._in = self._stack_pa = np.zeros_like(self.exponent)
+
+    def open(self, facade: Facade, area_m2: float) -> None:
+        """Open a window or door of this area in a wall, in every house; 0 shuts it. Then `breathe`."""
+        orifice = DISCHARGE * area_m2 * math.sqrt(2.0 / REFERENCE_DENSITY_KG_M3)
+        self.coefficient[:, len(self.names) + WALLS.index(facade)] = orifice
+
+    def seal(self, share: float, names: Sequence[str] = ()) -> None:
+        """Seal a share of each named leak as built, of all of them when none is named. Then `breathe`.
+
+        An unknown name raises `ValueError`.
+        """
+        for name in names or self.names:
+            if name not in self.names:
+                raise ValueError(f"leak is {name!r}: this house has: {', '.join(self.names)}")
+            column = self.names.index(name)
+            self.coefficient[:, column] = (1.0 - share) * self._built[:, column]
 
     def breathe(self, indoor: tuple[FloatArray, FloatArray], outdoor: tuple[FloatArray, FloatArray]) -> None:
         """Take the air on both sides: density in kg/m3 and viscosity in Pa s, each of shape (B,)."""

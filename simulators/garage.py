@@ -27,6 +27,8 @@ class GarageZone:
         self.inner = np.array([garage.inner_m3_s_pa_n for garage in garages])
         self.outer = np.array([garage.outer_m3_s_pa_n for garage in garages])
         """Leaks to the house and to the outside, m3/s at 1 Pa in reference air."""
+        self.door = 1.0
+        """What the outer leaks are multiplied by; 1 with the garage door shut."""
         self._inner_exponent = np.array([garage.inner_exponent for garage in garages])
         self._outer_exponent = np.array([garage.outer_exponent for garage in garages])
         self._facade_index = np.array([FACADES.index(garage.facade) for garage in garages])
@@ -51,7 +53,7 @@ class GarageZone:
     def to_outside(self, facade_pa: FloatArray, outdoor_density: FloatArray) -> tuple[FloatArray, FloatArray]:
         """Return what goes from the garage to the outside, kg/s, and its slope by the garage's pressure."""
         across = self.pressure_pa - facade_pa[self._rows, self._facade_index]
-        return _mass_flow(across, self.outer, self._outer_exponent, outdoor_density)
+        return _mass_flow(across, self.door * self.outer, self._outer_exponent, outdoor_density)
 
     def true_flow_m3_s(self, induced_pa: float) -> FloatArray:
         """Return what leaks by way of the garage in reference air without wind: two leaks in series, (B,), positive."""
@@ -60,7 +62,7 @@ class GarageZone:
         for _ in range(BISECTIONS):
             middle = (low + high) / 2.0
             enters = self.inner * (size - middle) ** self._inner_exponent
-            leaves = self.outer * middle**self._outer_exponent
+            leaves = self.door * self.outer * middle**self._outer_exponent
             low, high = np.where(enters > leaves, middle, low), np.where(enters > leaves, high, middle)
         flows: FloatArray = self.inner * (size - low) ** self._inner_exponent
         return flows

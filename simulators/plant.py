@@ -8,7 +8,7 @@ Signs: the interior pressure is indoor minus outdoor at gauge height; direction 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,7 +17,8 @@ from simulators.air import FloatArray
 from simulators.element import FlowElement
 from simulators.envelope import LeakPaths
 from simulators.fan import Motor
-from simulators.gauge import CHANNELS, Gauge
+from simulators.gauge import CHANNELS, PRESSURE_CHANNELS, Gauge
+from simulators.hoses import Hoses
 from simulators.house import FACADES, House
 from simulators.interior import Interior, RunningFan
 from simulators.weather import Weather
@@ -34,12 +35,25 @@ class PlantInputs:
     direction: FloatArray
 
 
+Action = Callable[["Plant", float], None]
+"""Something that happens to a plant; told how far it has come, 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """An action from one time of the plant to another; what it has done then stays."""
+
+    start_s: float
+    end_s: float
+    action: Action
+
+
 class Plant:
     """One or more houses with their rigs."""
 
     def __init__(self, houses: Sequence[House], seed: int, wind_m_s: float | None = None) -> None:
         """Bring every house to rest with its fan closed. `wind_m_s` replaces the wind of the house files."""
-        of_weather, of_element, of_gauge = np.random.default_rng(seed).spawn(3)
+        of_weather, of_element, of_gauge, of_hoses = np.random.default_rng(seed).spawn(4)
         self.houses = tuple(houses)
         self.time_s = 0.0
         self.interior = Interior(houses)
@@ -52,17 +66,27 @@ class Plant:
         self._come_to_rest()
         self._true = np.zeros((len(houses), len(CHANNELS)))
         self._show(np.zeros(len(houses)))
+        self.hoses = Hoses(self._true[:, :PRESSURE_CHANNELS], of_hoses)
+        self._events: list[Event] = []
         self.gauge = Gauge(self._true, of_gauge)
 
     def step(self, dt_s: float, inputs: PlantInputs) -> None:
         """Advance by `dt_s` under these inputs."""
         self.time_s += dt_s
+        if self._events:
+            self._happen()
         self.weather.step(dt_s, self.interior.air.outdoor_density)
         self.motor.step(dt_s, inputs.speed)
         self._move_air(dt_s, inputs.direction)
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         self._show(self.element.step(dt_s, self.interior.flow_m3_s, self.interior.fan_density))
+        pressures = self._true[:, :PRESSURE_CHANNELS]
+        pressures[:] = self.hoses.carry(dt_s, pressures)
         self.gauge.step(dt_s, self._true)
+
+    def schedule(self, event: Event) -> None:
+        """Let something happen; its times count from the start of the plant."""
+        self._events.append(event)
 
     @property
     def leaks(self) -> LeakPaths:
@@ -85,6 +109,14 @@ class Plant:
         if self.interior.garage is not None:
             flow = flow + self.interior.garage.true_flow_m3_s(induced_pa)
         return 3600.0 * flow
+
+    def _happen(self) -> None:
+        for event in [event for event in self._events if event.start_s <= self.time_s]:
+            past = self.time_s >= event.end_s
+            fraction = 1.0 if past else (self.time_s - event.start_s) / (event.end_s - event.start_s)
+            event.action(self, fraction)
+            if past:
+                self._events.remove(event)
 
     def _come_to_rest(self) -> None:
         """Find the pressure at which as much leaks in as out while the fan is closed."""

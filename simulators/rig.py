@@ -14,7 +14,7 @@ from simulators.instruments.line_gauge import LineGauge
 from simulators.instruments.scpi_fan import ScpiFan
 from simulators.instruments.scpi_gauge import ScpiGauge
 from simulators.memory import MemoryPort, MemoryTransport
-from simulators.plant import Plant
+from simulators.plant import Action, Event, Plant
 from simulators.world import World
 
 SCHEME = "sim:"
@@ -94,6 +94,12 @@ class SimulatedRig:
         """Return the true air change rate at 50 Pa in 1/h, mean of both directions."""
         flows = [self.true_q_m3_h(50.0, direction) for direction in DIRECTIONS]
         return sum(flows) / len(flows) / self.house.volume_m3
+
+    def happen(self, action: Action, *, after_s: float = 0.0, over_s: float = 0.0) -> None:
+        """Let one of `simulators.faults` happen some time from now, taking so long; may be called from any thread."""
+        with self.world.lock:
+            start_s = self.plant.time_s + after_s
+            self.plant.schedule(Event(start_s, start_s + over_s, action))
 
     def air(self) -> dict[str, float]:
         """Return what somebody would write down about air and weather, humidities 0..1."""
