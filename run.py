@@ -103,6 +103,9 @@ def demonstrate() -> int:
                     break
             else:
                 raise CannotGoOn("the simulated house did not start; what it said is above.")
+            print(
+                "A test in both directions, by the same program and over these ports (under a minute) ...", flush=True
+            )
             test = [*AIRSEAM, "test", "--rig", str(rig), "--direction", "both", "--job", str(job)]
             status = subprocess.call([*test, "--report", str(report)])
         finally:

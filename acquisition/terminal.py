@@ -35,7 +35,8 @@ class Bar:
         """Draw a share 0..1 of the work and what is being done."""
         if not self._live:
             return
-        full = round(min(max(share, 0.0), 1.0) * BAR_CELLS)
+        share = min(max(share, 0.0), 1.0)
+        full = round(share * BAR_CELLS)
         line = f"[{'#' * full}{'.' * (BAR_CELLS - full)}] {100 * share:3.0f} %  {text}"[:118]
         if line != self._drawn:
             self._stream.write(f"\r\x1b[K{line}")
