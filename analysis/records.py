@@ -7,6 +7,7 @@ correction. A *zero-flow pressure* is the envelope pressure with the fan covered
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -212,11 +213,50 @@ class MeanResult:
 
 @dataclass(frozen=True, slots=True)
 class Limit:
-    """A limit or target: the quantity must be at most `value`. `quantity` names a field of `MeanResult`."""
+    """A limit or target: the quantity must be at most `value`. `quantity` names one of `analysis.effective`.
+
+    It is held against the mean of the directions or, with `each_direction`, against each of them.
+    """
 
     id: str
     quantity: str
     value: float
+    each_direction: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class UncertaintyPart:
+    """One independent part of the uncertainty of a result: the standard uncertainty of its logarithm.
+
+    A part that is `repeatable` is drawn anew in every test; one that is not (a calibration, a volume) stays the same.
+    """
+
+    id: str
+    ln_u: float
+    dof: float = math.inf
+    repeatable: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Improvement:
+    """A part of the uncertainty that would settle a verdict alone, if it were brought down to `ln_u_needed`."""
+
+    part: UncertaintyPart
+    ln_u_needed: float
+
+
+@dataclass(frozen=True, slots=True)
+class Settling:
+    """What would settle a verdict that cannot be told, the value staying what it is.
+
+    `narrowing` is what the width of the interval has to be multiplied by, 0 where the value is the limit itself: then
+    nothing settles it. `tests` is how many equal tests, this one among them, have a mean that settles it; None where no
+    sensible number does. `improvements` are the parts that would settle it alone, the least demanding first.
+    """
+
+    narrowing: float
+    tests: int | None
+    improvements: tuple[Improvement, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,6 +267,7 @@ class Verdict:
     probability: float
     verdict: str
     """One of "meets", "does not meet", "cannot tell"."""
+    settling: Settling | None = None
 
 
 @dataclass(frozen=True, slots=True)
