@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from acquisition.control import STANDARD_PRESSURE_PA, PressureController
+from acquisition.control import STANDARD_PRESSURE_PA, TYPICAL_EXPONENT, PressureController
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress
@@ -34,6 +34,8 @@ class Bench:
     dt_s: float = 0.1
     slack_s: float = 0.0
     """What the clock may lose on a busy machine."""
+    retakes: int = 0
+    """How often the present point was begun anew."""
     stood: list[tuple[float, float]] = field(default_factory=list)
     """Pressure and flow of the points taken: the leakage line as far as it is known."""
 
@@ -67,6 +69,18 @@ class Bench:
         fitted = self.rig.spec.fitted_range
         top = fitted.coefficient_m3_h_pa_n * fitted.max_pa**fitted.exponent
         return flow - max(stored, 0.0), flow / top
+
+    def leakage_at_target(self, now_ns: int) -> float | None:
+        """Return the flow of the second before `now_ns` brought to the target pressure (m3/h), None without readings.
+
+        What the air of the building stores is taken off, so that a change of pressure alone is no change of leakage.
+        """
+        now = self.induced_trend(now_ns, 1.0)
+        flow = live_flow_m3_h(self.live, self.rig.spec, self.progress.plan.air, self.direction, now_ns, 1.0)
+        if now is None or flow is None or now.mean_pa < 1.0 or self.target_pa is None:
+            return None
+        leak = flow - self.controller.plant.storage_m3_h(now.slope_pa_s)
+        return leak * (abs(self.target_pa) / now.mean_pa) ** TYPICAL_EXPONENT if leak > 0 else None
 
     def induced_trend(self, now_ns: int, seconds: float = WINDOW_S) -> Trend | None:
         """Return mean and slope of the induced pressure over the last seconds."""

@@ -14,7 +14,7 @@ from collections.abc import Callable
 
 from acquisition.bench import Bench
 from acquisition.control import Plant, PressureController
-from acquisition.executors import Done, Executor, executor_for
+from acquisition.executors import Done, Executor, Retake, executor_for
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.live import LiveBuffer
@@ -199,7 +199,10 @@ class Engine:
             done = self._executor.tick(bench, now_ns)
             if done is None:
                 return
-            self._next(done, now_ns)
+            if isinstance(done, Retake):
+                self._repeat(now_ns)
+            else:
+                self._next(done, now_ns)
 
     def _next(self, done: Done, now_ns: int) -> None:
         """Go to the next step: one that is done again after an interruption, or the procedure's next."""
@@ -274,6 +277,10 @@ class Engine:
         self._watchdog = Watchdog(self._clock.slack_s)
         self._paused_reason, self._paused_kind = "", None
         self._state = EngineState.RUNNING
+        self._repeat(now_ns)
+
+    def _repeat(self, now_ns: int) -> None:
+        """Do the steps since the last checkpoint again."""
         self._again = deque(self._since_checkpoint)
         self._perform(self._again.popleft(), now_ns)
 

@@ -67,6 +67,9 @@ class LiveBuffer:
     def window(self, role: Role, seconds: float, end_ns: int) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
         """Return seconds before `end_ns` (0 down to -`seconds`, oldest first) and values, both of shape (n,)."""
         times, values = self.since(role, end_ns - round(seconds * NS_PER_S))
+        if len(times) and times[-1] > end_ns:
+            count = int(np.searchsorted(times, end_ns, side="right"))
+            times, values = times[:count], values[:count]
         return (times - end_ns) / NS_PER_S, values
 
     def mean(self, role: Role, seconds: float, end_ns: int) -> float | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from analysis.methods.quantities import RATE_DIVISORS, divisor
 from analysis.records import Air, Building, Direction, Limit
 
 STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.0)
@@ -23,3 +24,11 @@ class TestPlan:
     targets_pa: tuple[float, ...] = STANDARD_TARGETS_PA
     zero_s: float = 60.0
     average_s: float = 20.0
+
+    @property
+    def limits(self) -> tuple[Limit, ...]:
+        """The limit as far as it can be held against a result: a rate needs the volume or area it is divided by."""
+        limit = self.limit
+        if limit is None or (limit.quantity in RATE_DIVISORS and divisor(self.building, limit.quantity) is None):
+            return ()
+        return (limit,)

@@ -253,8 +253,7 @@ class TestProgress:
             return
         try:
             self.test = derive_test(self.plan, with_points)
-            limits = () if self.plan.limit is None else (self.plan.limit,)
-            self.result, self.result_gap = analyse(self.test, self.plan.method, limits=limits), ""
+            self.result, self.result_gap = analyse(self.test, self.plan.method, limits=self.plan.limits), ""
         except InvalidInput as gap:
             self.result, self.result_gap = None, str(gap)
 

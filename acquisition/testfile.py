@@ -46,8 +46,7 @@ def load_stored_test(path: Path, clock: Clock, number: int | None = None) -> Sto
         try:
             loaded = job.load(chosen(job, number))
             plan = loaded.record.plan
-            limits = () if plan.limit is None else (plan.limit,)
-            return StoredTest(loaded.test(), plan.method, limits, loaded.record)
+            return StoredTest(loaded.test(), plan.method, plan.limits, loaded.record)
         finally:
             job.close()
     if number is not None:

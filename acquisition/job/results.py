@@ -14,8 +14,7 @@ from analysis.resultjson import result_document
 
 def analyse_record(record: TestRecord, test: Test) -> TestResult:
     """Return the result by the method and limit of the test's plan; raises `InvalidInput`."""
-    limits = () if record.plan.limit is None else (record.plan.limit,)
-    return analyse(test, record.plan.method, limits=limits)
+    return analyse(test, record.plan.method, limits=record.plan.limits)
 
 
 def result_text(record: TestRecord, derive: Callable[[], Test]) -> tuple[str, str]:
