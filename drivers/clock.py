@@ -10,6 +10,7 @@ Durations and deadlines are monotonic nanoseconds; UTC is only ever stored besid
 
 from __future__ import annotations
 
+import math
 import threading
 import time
 from collections.abc import Callable
@@ -98,7 +99,7 @@ class ScaledClock:
 
     def __init__(self, factor: float) -> None:
         """Start the clock at the present time of day. `factor` is greater than zero."""
-        if not factor > 0:
+        if not 0 < factor < math.inf:
             raise ValueError(f"time factor {factor!r}: a number greater than 0 is needed")
         self.factor = factor
         self._real0_ns = time.monotonic_ns()
@@ -136,7 +137,9 @@ class VirtualClock:
     slack_s = 0.0
 
     def __init__(self, start: datetime) -> None:
-        """Start at the time of day `start` (with a time zone) and monotonic time 0."""
+        """Start at the time of day `start` and monotonic time 0; raises `ValueError` without a time zone."""
+        if start.tzinfo is None:
+            raise ValueError(f"start {start}: a time with a time zone is needed")
         self._now_ns = 0
         self._start = start.astimezone(UTC)
         self._hosted: list[HostedPump] = []
@@ -163,10 +166,18 @@ class VirtualClock:
                     self._now_ns = max(self._now_ns, deadline_ns)
                     return True
                 self._now_ns = max(self._now_ns, nearest.due_ns)
-                nearest.call(self._now_ns)
+                self._call(nearest)
             return False
         finally:
             self._advancing = False
+
+    def _call(self, hosted: HostedPump) -> None:
+        """Run a loop once; one that fails has ended, as a thread would have."""
+        try:
+            hosted.call(self._now_ns)
+        except Exception:
+            self.release(hosted)
+            raise
 
     def host(self, pump: Pump, name: str) -> Hosted:
         """Call `pump` from `wait_until`, first at once."""
@@ -223,17 +234,22 @@ class HostedPump:
         self.due_ns = clock.now_ns()
         self._clock = clock
         self._pump = pump
+        self._error: BaseException | None = None
 
     @property
     def error(self) -> BaseException | None:
-        """Nothing: on virtual time an error comes out of `wait_until` itself."""
-        return None
+        """What ended the loop, if it died; on virtual time it also came out of `wait_until`."""
+        return self._error
 
     def call(self, now_ns: int) -> None:
         """Run the pump once; it may not ask for a time that does not advance."""
-        due_ns = self._pump(now_ns)
-        if due_ns <= now_ns:
-            raise RuntimeError(f"hosted loop {self.name!r} asked to run again at {due_ns}, now is {now_ns}")
+        try:
+            due_ns = self._pump(now_ns)
+            if due_ns <= now_ns:
+                raise RuntimeError(f"hosted loop {self.name!r} asked to run again at {due_ns}, now is {now_ns}")
+        except Exception as error:
+            self._error = error
+            raise
         self.due_ns = due_ns
 
     def stop(self, timeout_s: float = 5.0) -> bool:

@@ -3,20 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Protocol, runtime_checkable
 
 from drivers.clock import Clock, Hosted, seconds
-from drivers.errors import ProfileError
+from drivers.drivetalk import Driving
 from drivers.framing.lines import LineFramer
+from drivers.gaugetalk import Listening, Polling
 from drivers.instrument import LinkState, LinkStatus
-from drivers.profile import LinkSettings, Profile
+from drivers.outbox import Outbox
 from drivers.reading import Reading
-from drivers.session import Session
-from drivers.talks import Driving, Listening, Outbox, Polling
+from drivers.session import Manners, Session
+from drivers.spec import LinkSettings, Profile
+from drivers.talk import Talk
 from drivers.transport import Transport
 
 CLOSE_LOOK_S = 0.02
 CLOSE_LIMIT_S = 2.0
+UNLINKED = (LinkState.CLOSED, LinkState.LOST, LinkState.WRONG_INSTRUMENT)
+BEYOND_COMMUNICATION_TIMEOUT_S = 0.5
 
 
 @runtime_checkable
@@ -48,17 +53,25 @@ class _Device:
             self._hosted = self._clock.host(self._session.pump, f"link {self.name}")
 
     def status(self) -> LinkStatus:
-        """Return a snapshot of the link."""
-        return self._session.status()
+        """Return a snapshot of the link; a loop that died by a fault of the program counts as a lost link."""
+        status = self._session.status()
+        error = self._hosted.error if self._hosted is not None else None
+        if error is None:
+            return status
+        sentence = f"The link to {self.name} ended by a fault of the program ({type(error).__name__}: {error})."
+        return replace(status, state=LinkState.LOST, sentence=sentence)
 
     def accept_identity(self) -> None:
         """Go on with the instrument that now answers: a person decided so."""
         self._session.accept_identity()
 
     def _end(self) -> None:
-        if self._hosted is not None:
-            self._hosted.stop()
-            self._hosted = None
+        """End the loop, then close the port; a loop stuck in the operating system closes it when it comes back."""
+        hosted, self._hosted = self._hosted, None
+        if hosted is not None and not hosted.stop():
+            self._session.abandon()
+            if not hosted.stop(0.1):
+                return
         self._session.shut()
 
 
@@ -79,10 +92,7 @@ class Gauge(_Device):
 
     def zero(self) -> bool:
         """Ask the gauge to zero itself; false when it cannot be asked."""
-        if self.profile.zero_command is None or not isinstance(self._talk, Polling):
-            return False
-        self._talk.command(self.profile.zero_command)
-        return True
+        return isinstance(self._talk, Polling) and self._talk.want_zero()
 
     def close(self) -> None:
         """Close the port and end the loop."""
@@ -106,27 +116,34 @@ class Drive(_Device):
 
     def set(self, value: float) -> None:
         """Ask for a speed 0..1; the newest wish wins. To be repeated: a drive that hears nothing stops by itself."""
-        self._talk.want(value)
+        self._talk.want(value, self._clock.now_ns())
 
     def set_direction(self, direction: str) -> None:
-        """Ask for "depressurize" or "pressurize"; only at rest, and only when the fan turns by itself."""
-        self._talk.want_direction(direction)
+        """Ask for "depressurize" or "pressurize"; taken at rest, and repeated a while until the drive confirms it.
+
+        Until then no speed above zero is sent. Raises `ValueError` when the fan does not turn by itself.
+        """
+        self._talk.want_direction(direction, self._clock.now_ns())
 
     def to_safe_state(self) -> None:
-        """Ask for rest, ahead of everything queued."""
-        self._talk.want_safe()
+        """Ask for rest, ahead of everything queued, until the drive confirms it."""
+        self._talk.want_safe(self._clock.now_ns())
 
     def speed_readback(self) -> float | None:
-        """Return the speed that the drive last said it took over."""
+        """Return the speed that the drive last said it took over, None before and after a lost link."""
         return self._talk.readback
+
+    def direction_readback(self) -> str | None:
+        """Return the direction that the drive last confirmed, None before and after a lost link."""
+        return self._talk.direction
 
     def close(self) -> None:
         """Bring the fan to rest, wait a bounded time until the drive confirms it, close the port, end the loop."""
         if self._hosted is not None and self._talk.commanded:
-            self._talk.want_safe()
+            self.to_safe_state()
             limit_ns = self._clock.now_ns() + seconds(CLOSE_LIMIT_S + self._clock.slack_s)
             while not self._talk.safe_confirmed and self._clock.now_ns() < limit_ns:
-                if self.status().state is not LinkState.LINKED:
+                if self.status().state in UNLINKED:
                     break
                 self._clock.wait_until(self._clock.now_ns() + seconds(CLOSE_LOOK_S))
             self.closed_safely = self._talk.safe_confirmed
@@ -134,31 +151,31 @@ class Drive(_Device):
 
 
 def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, serial: str = "") -> Gauge | Drive:
-    """Return the gauge or drive of a profile on a transport; nothing is opened before `start`."""
+    """Return the gauge or drive of a profile on a transport; nothing is opened before `start`.
+
+    With `serial` only the instrument of that number is taken; without, the first that answers is the right one.
+    """
     if isinstance(transport, Configurable):
         transport.configure(profile.link)
-    framer = LineFramer(checksum=profile.lines is not None and profile.lines.checksum)
+    settle_s = profile.link.settle_s
+
+    def session(talk: Talk, manners: Manners) -> Session:
+        return Session(name, transport, clock, profile.identity, LineFramer(profile.checksum), talk, manners)
+
     if profile.drive is not None:
         driving = Driving(profile.drive)
-        session = Session(name, transport, clock, profile.identity, profile.link, framer, driving, serial=serial)
-        return Drive(session, clock, profile, driving)
+        # Asked more often, a drive whose answers get lost would be kept running by the asking.
+        again_s = profile.drive.communication_timeout_s + BEYOND_COMMUNICATION_TIMEOUT_S
+        return Drive(session(driving, Manners(settle_s, again_s, serial)), clock, profile, driving)
     outbox = Outbox(name, profile.channels, clock)
-    talk: Polling | Listening
+    talk = _gauge_talk(profile, outbox)
+    return Gauge(session(talk, Manners(settle_s, serial=serial)), clock, profile, outbox, talk)
+
+
+def _gauge_talk(profile: Profile, outbox: Outbox) -> Polling | Listening:
+    if profile.reply is None or (profile.poll is None) == (profile.stream is None):
+        raise ValueError(f"profile {profile.id}: a gauge has a reply format and either a poll or a stream")
     if profile.poll is not None:
-        talk = Polling(profile.poll, outbox)
-    elif profile.lines is not None:
-        talk = Listening(profile.lines, outbox)
-    else:
-        raise ProfileError(profile.id, None, "protocol", "a gauge is polled or sends lines by itself")
-    session = Session(
-        name,
-        transport,
-        clock,
-        profile.identity,
-        profile.link,
-        framer,
-        talk,
-        serial=serial,
-        free_running=profile.lines is not None,
-    )
-    return Gauge(session, clock, profile, outbox, talk)
+        return Polling(profile.poll, profile.reply, outbox, profile.zeroing)
+    assert profile.stream is not None
+    return Listening(profile.stream, profile.reply, outbox)

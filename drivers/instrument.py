@@ -26,7 +26,8 @@ class LinkStatus:
     """A snapshot of one link, safe to hand between threads.
 
     `sentence` says in plain words what is wrong, or is empty. `rate_hz` is measured over the last seconds; `age_s` is
-    the age of the newest reading (or accepted command of a drive), None before the first.
+    the age of the newest reading (or accepted command of a drive), None before the first. `skipped_polls` counts the
+    moments at which a polled gauge should have been asked and was not, because the machine or the gauge was late.
     """
 
     name: str
@@ -41,6 +42,7 @@ class LinkStatus:
     bad_frames: int = 0
     no_replies: int = 0
     reconnects: int = 0
+    skipped_polls: int = 0
 
 
 @runtime_checkable

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+import sys
 from collections.abc import Mapping
 from typing import NoReturn
 
@@ -36,58 +37,74 @@ class Table:
         """Return a text; without a default it may not be empty."""
         value = self._get(key, default)
         if not isinstance(value, str) or (default is None and not value):
-            self.fail(key, f"a text in quotes is needed, not {_shown(value)}")
+            self.fail(key, f"a text in quotes is needed, {_shown(value)}")
         return value
 
-    def texts(self, key: str) -> tuple[str, ...]:
+    def texts(self, key: str, default: tuple[str, ...] | None = None) -> tuple[str, ...]:
         """Return a list of texts, not empty."""
         value = self._get(key, None)
+        if value is None and default is not None:
+            return default
         if not isinstance(value, list) or not value or not all(isinstance(item, str) and item for item in value):
-            self.fail(key, f"a list of texts is needed, not {_shown(value)}")
+            self.fail(key, f"a list of texts is needed, {_shown(value)}")
         return tuple(value)
 
     def boolean(self, key: str, default: bool) -> bool:
         """Return true or false."""
         value = self._get(key, default)
         if not isinstance(value, bool):
-            self.fail(key, f"true or false is needed, not {_shown(value)}")
+            self.fail(key, f"true or false is needed, {_shown(value)}")
         return value
 
     def number(
-        self, key: str, default: float | None = None, above: float = -math.inf, at_most: float = math.inf
+        self,
+        key: str,
+        default: float | None = None,
+        *,
+        above: float = -math.inf,
+        at_least: float = -math.inf,
+        at_most: float = math.inf,
     ) -> float:
-        """Return a finite number greater than `above` and at most `at_most`."""
+        """Return a finite number within the bounds."""
         value = self._get(key, default)
-        bounds = "a number" + (f" greater than {above:g}" if above > -math.inf else "")
-        bounds += f" and at most {at_most:g}" if at_most < math.inf else ""
-        if isinstance(value, bool) or not isinstance(value, int | float) or not math.isfinite(value):
-            self.fail(key, f"{bounds} is needed, not {_shown(value)}")
-        if not above < value <= at_most:
-            self.fail(key, f"{bounds} is needed, not {_shown(value)}")
-        return float(value)
+        # Compared before it becomes a float: a whole number of a thousand digits is none.
+        if isinstance(value, int | float) and not isinstance(value, bool):
+            within = at_least <= value <= at_most and above < value
+            if within and abs(value) <= sys.float_info.max:
+                return float(value)
+        return self.fail(key, f"{_bounds('a number', above, at_least, at_most)} is needed, {_shown(value)}")
+
+    def whole(self, key: str, default: int, *, at_least: int, at_most: int) -> int:
+        """Return a whole number within the bounds."""
+        value = self._get(key, default)
+        if isinstance(value, int) and not isinstance(value, bool) and at_least <= value <= at_most:
+            return value
+        bounds = _bounds("a whole number", -math.inf, at_least, at_most)
+        return self.fail(key, f"{bounds} is needed, {_shown(value)}")
 
     def choice(self, key: str, allowed: tuple[str, ...], default: str | None = None) -> str:
         """Return one of the allowed texts."""
         value = self._get(key, default)
         if not isinstance(value, str) or value not in allowed:
-            self.fail(key, f"one of these is needed: {', '.join(allowed)}; not {_shown(value)}")
+            self.fail(key, f"one of these is needed: {', '.join(allowed)}; {_shown(value)}")
         return value
 
-    def command(self, key: str) -> bytes:
-        """Return a message with the table's terminator (a line feed unless it says otherwise)."""
-        message = self.text(key) + self.text("terminator", default="\n")
-        if not message.isascii():
-            self.fail(key, "only ASCII characters go over the wire")
-        return message.encode("ascii")
+    def message(self, key: str, terminator: str) -> bytes:
+        """Return a message to the instrument, with its terminator."""
+        text = self.text(key)
+        if not text.isascii() or not text.isprintable():
+            self.fail(key, "only printable ASCII characters go over the wire; [link] terminator ends each message")
+        return (text + terminator).encode("ascii")
 
-    def pattern(self, key: str, group: str) -> re.Pattern[str]:
-        """Return a regular expression with a named group."""
+    def pattern(self, key: str, groups: tuple[str, ...]) -> re.Pattern[str]:
+        """Return a regular expression with the named groups."""
         try:
             pattern = re.compile(self.text(key))
         except re.error as error:
             self.fail(key, f"a regular expression is needed ({error})")
-        if group not in pattern.groupindex:
-            self.fail(key, f"the group (?P<{group}>...) is missing")
+        for group in groups:
+            if group not in pattern.groupindex:
+                self.fail(key, f"the group (?P<{group}>...) is missing")
         return pattern
 
     def table(self, key: str) -> Table:
@@ -131,5 +148,16 @@ class Table:
         return header_line
 
 
+def _bounds(what: str, above: float, at_least: float, at_most: float) -> str:
+    limits = [f"greater than {above:g}"] if above > -math.inf else []
+    limits += [f"at least {at_least:g}"] if at_least > -math.inf else []
+    limits += [f"at most {at_most:g}"] if at_most < math.inf else []
+    return " ".join([what, " and ".join(limits)]).strip()
+
+
 def _shown(value: object) -> str:
-    return "missing" if value is None else repr(value)[:60]
+    if value is None:
+        return "it is missing"
+    # Python refuses to print whole numbers of thousands of digits.
+    shown = "a number too long to print" if isinstance(value, int) and value.bit_length() > 200 else repr(value)[:60]
+    return f"not {shown}"

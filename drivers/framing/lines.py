@@ -1,24 +1,39 @@
-"""Lines of ASCII text, with or without a checksum."""
+"""Terminated lines of ASCII text, with or without a checksum: what SCPI and plain line instruments both send."""
 
 from __future__ import annotations
 
+from enum import StrEnum
+
 LONGEST_LINE = 4096
 """A line that gets longer than this is no line of an instrument; the buffer never grows beyond it."""
+
+
+class Checksum(StrEnum):
+    """How a line proves itself."""
+
+    NONE = "none"
+    XOR = "xor"
+    """`;HH` at the end: all bytes before the `;` exclusive-ored, two upper-case hexadecimal digits."""
 
 
 class LineFramer:
     """Cuts a byte stream into terminated lines.
 
     What comes before the first terminator after `resync` is thrown away: it may be the second half of a line. Lines
-    that are too long, no ASCII, or fail their checksum are counted in `bad` and never handed on.
+    that are too long, no printable ASCII, or fail their checksum are counted in `bad` and never handed on.
     """
 
-    def __init__(self, *, checksum: bool = False) -> None:
-        """With `checksum` a line ends in `;HH`, two hexadecimal digits: all bytes before the `;` exclusive-ored."""
+    def __init__(self, checksum: Checksum = Checksum.NONE) -> None:
+        """Begin between two lines that nobody has seen."""
         self.bad = 0
         self._checksum = checksum
         self._buffer = bytearray()
         self._skipping = True
+
+    @property
+    def pending(self) -> int:
+        """Number of bytes that wait for their terminator."""
+        return len(self._buffer)
 
     def resync(self) -> None:
         """Forget the buffer and skip to the next terminator."""
@@ -32,35 +47,42 @@ class LineFramer:
 
     def feed(self, data: bytes) -> list[str]:
         """Take bytes and return the lines that they complete, without terminator and checksum."""
-        self._buffer += data
-        *ended, rest = self._buffer.split(b"\n")
-        self._buffer = bytearray(rest)
         lines: list[str] = []
-        for raw in ended:
+        *ends, rest = data.split(b"\n")
+        for end in ends:
+            self._grow(end)
             if self._skipping:
                 self._skipping = False
-                continue
-            line = self._checked(bytes(raw).removesuffix(b"\r"))
-            if line:
+            elif (line := self._checked(bytes(self._buffer).removesuffix(b"\r"))) is not None:
                 lines.append(line)
-        if len(self._buffer) > LONGEST_LINE:
-            self.bad += 1
-            self.resync()
+            self._buffer.clear()
+        self._grow(rest)
         return lines
 
+    def _grow(self, data: bytes) -> None:
+        if self._skipping:
+            return
+        if len(self._buffer) + len(data) > LONGEST_LINE:
+            self.bad += 1
+            self.resync()
+            return
+        self._buffer += data
+
     def _checked(self, raw: bytes) -> str | None:
+        """Return the text of a whole line; None for an empty one (no fault) and for a bad one (counted)."""
         if not raw:
             return None
         body = raw
-        if self._checksum:
+        if self._checksum is Checksum.XOR:
             body, mark, digits = raw.rpartition(b";")
             if not mark or digits != checksum_of(body):
                 self.bad += 1
                 return None
-        if len(body) > LONGEST_LINE or not all(0x20 <= byte < 0x7F for byte in body):
+        text = body.decode("ascii", "replace").replace("\t", " ")
+        if not text or not text.isascii() or not text.isprintable():
             self.bad += 1
             return None
-        return body.decode("ascii")
+        return text
 
 
 def checksum_of(body: bytes) -> bytes:
@@ -69,14 +91,3 @@ def checksum_of(body: bytes) -> bytes:
     for byte in body:
         value ^= byte
     return b"%02X" % value
-
-
-def named_fields(line: str) -> dict[str, str] | None:
-    """Return the fields of a line like `p1=-50.12 p2=103.40`, None when it is not made of such fields."""
-    fields: dict[str, str] = {}
-    for part in line.split(" "):
-        name, mark, value = part.partition("=")
-        if not (name and mark and value) or name in fields:
-            return None
-        fields[name] = value
-    return fields

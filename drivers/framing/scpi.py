@@ -1,4 +1,4 @@
-"""Numbers in the replies of SCPI instruments (SCPI-99, values of the special numbers from memory)."""
+"""Numbers as SCPI instruments write them: decimal text, and the special values (SCPI-99, from memory)."""
 
 from __future__ import annotations
 
@@ -7,24 +7,24 @@ import re
 
 NOT_A_NUMBER = 9.91e37
 INFINITY = 9.9e37
+SPECIAL_TOLERANCE = 1e-4
+"""The two special values are 0.1 % apart; an instrument may print them with few digits."""
 
-_NUMBER = re.compile(r"[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?")
+_DECIMAL = re.compile(r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?", re.ASCII)
 
 
-def numbers(line: str, count: int) -> tuple[float, ...] | None:
-    """Return exactly `count` comma-separated numbers, or None when the line is anything else.
+def decimal(text: str) -> float | None:
+    """Return a number in plain or scientific notation, None for anything else (also `nan`, `inf`, `1_000`)."""
+    return float(text) if _DECIMAL.fullmatch(text) else None
 
-    Not-a-number comes back as NaN, the special infinities as plus or minus infinity.
-    """
-    parts = [part.strip() for part in line.split(",")]
-    if len(parts) != count or not all(_NUMBER.fullmatch(part) for part in parts):
+
+def scpi_number(text: str) -> float | None:
+    """Return a number; not-a-number comes back as NaN, the special infinities as plus or minus infinity."""
+    value = decimal(text)
+    if value is None:
         return None
-    return tuple(_special(float(part)) for part in parts)
-
-
-def _special(value: float) -> float:
-    if math.isclose(abs(value), NOT_A_NUMBER, rel_tol=1e-4):
+    if math.isclose(abs(value), NOT_A_NUMBER, rel_tol=SPECIAL_TOLERANCE):
         return math.nan
-    if math.isclose(abs(value), INFINITY, rel_tol=1e-4) or math.isinf(value):
+    if math.isclose(abs(value), INFINITY, rel_tol=SPECIAL_TOLERANCE) or math.isinf(value):
         return math.copysign(math.inf, value)
     return value

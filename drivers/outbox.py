@@ -1,0 +1,57 @@
+"""Raw values of a gauge to numbered readings in SI units, kept until somebody takes them."""
+
+from __future__ import annotations
+
+import math
+from collections import deque
+from collections.abc import Mapping, Sequence
+
+from drivers.clock import NS_PER_S, Clock
+from drivers.framing.fields import Over, RawValue
+from drivers.reading import Quality, Reading
+from drivers.spec import ChannelSpec
+
+MOST_WAITING = 100_000
+"""Readings kept for a reader that does not come; older ones are dropped, which their numbers then show."""
+
+
+class Outbox:
+    """One thread puts, another takes."""
+
+    def __init__(self, instrument: str, channels: Sequence[ChannelSpec], clock: Clock) -> None:
+        """Begin to count at 0."""
+        self._channels = {channel.name: (f"{instrument}.{channel.name}", channel) for channel in channels}
+        self._counts = dict.fromkeys(self._channels, 0)
+        self._newest = {channel.name: channel.high for channel in channels}
+        self._clock = clock
+        self._waiting: deque[Reading] = deque(maxlen=MOST_WAITING)
+
+    def put(self, raw: Mapping[str, RawValue], stamp_ns: int, round_trip_s: float) -> None:
+        """Add the values of one moment; NaN (nothing connected) makes no reading.
+
+        A value at or beyond the end of the range comes out as that end, marked over range. An instrument that only
+        says "over" is believed to be at the end that its last value was nearer to.
+        """
+        utc_ns = round(self._clock.utc().timestamp() * NS_PER_S) - (self._clock.now_ns() - stamp_ns)
+        for name, value in raw.items():
+            if value is not Over.RANGE and math.isnan(value):
+                continue
+            full_name, channel = self._channels[name]
+            si = self._end_of(channel) if value is Over.RANGE else value * channel.factor + channel.offset
+            quality = Quality.GOOD if channel.low < si < channel.high else Quality.OVER_RANGE
+            si = min(max(si, channel.low), channel.high)
+            count = self._counts[name]
+            self._counts[name] = count + 1
+            self._newest[name] = si
+            self._waiting.append(Reading(full_name, si, stamp_ns, utc_ns, round_trip_s, quality, count))
+
+    def take(self) -> list[Reading]:
+        """Return what has come since the last call, oldest first."""
+        taken: list[Reading] = []
+        while self._waiting:
+            taken.append(self._waiting.popleft())
+        return taken
+
+    def _end_of(self, channel: ChannelSpec) -> float:
+        nearer_low = self._newest[channel.name] < (channel.low + channel.high) / 2
+        return channel.low if nearer_low else channel.high

@@ -1,0 +1,130 @@
+"""The records of an instrument profile: what is known of an instrument once its file has been read."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal
+
+from drivers.framing.fields import ReplyFormat
+from drivers.framing.lines import Checksum
+
+Kind = Literal["gauge", "drive"]
+Protocol = Literal["lines", "scpi"]
+DIRECTIONS = ("depressurize", "pressurize")
+
+
+@dataclass(frozen=True, slots=True)
+class LinkSettings:
+    """How the port is opened, how long the instrument needs afterwards, and how messages to it end."""
+
+    baud: int = 9600
+    data_bits: int = 8
+    parity: str = "none"
+    stop_bits: int = 1
+    dtr: bool = True
+    rts: bool = True
+    settle_s: float = 0.0
+    terminator: str = "\n"
+
+
+@dataclass(frozen=True, slots=True)
+class Identity:
+    """What is asked to learn who is there; `pattern` has a group `serial`."""
+
+    query: bytes
+    pattern: re.Pattern[str]
+    timeout_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class ChannelSpec:
+    """One channel; limits, resolution and accuracy in SI units. `value_si = raw * factor + offset`.
+
+    The accuracy is `accuracy` plus `accuracy_percent` of the value, as the maker of the instrument states it.
+    """
+
+    name: str
+    quantity: str
+    unit: str
+    factor: float
+    offset: float
+    low: float
+    high: float
+    resolution: float
+    accuracy: float
+    accuracy_percent: float
+
+
+@dataclass(frozen=True, slots=True)
+class Poll:
+    """A polled gauge: what is asked, how often, how long to wait for the answer."""
+
+    query: bytes
+    rate_hz: float
+    timeout_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class Stream:
+    """A free-running gauge: how often it sends, and after what silence it is asked who it is."""
+
+    rate_hz: float
+    silence_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class Zeroing:
+    """How a gauge is zeroed, and how long it is left alone afterwards."""
+
+    command: bytes
+    wait_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class Confirmed:
+    """A message whose whole reply has to be `reply`."""
+
+    message: bytes
+    reply: str
+
+
+@dataclass(frozen=True, slots=True)
+class DriveSpec:
+    """A fan drive.
+
+    `set_format` has one field `{speed}` that takes the speed times `full`; the reply to it and to `safe` is the speed
+    that the drive took over, in the same scale. Hearing nothing for `communication_timeout_s` the drive stops by
+    itself; `start` tells it so. `directions` is empty for a fan that is turned by hand.
+    """
+
+    set_format: str
+    full: float
+    safe: bytes
+    start: Confirmed | None
+    timeout_s: float
+    communication_timeout_s: float
+    directions: tuple[tuple[str, Confirmed], ...]
+
+    def set_message(self, speed: float) -> bytes:
+        """Return the message for a speed 0..1."""
+        return self.set_format.format(speed=speed * self.full).encode("ascii")
+
+
+@dataclass(frozen=True, slots=True)
+class Profile:
+    """An instrument as the program knows it. Of `poll`, `stream` and `drive` exactly one is there."""
+
+    id: str
+    title: str
+    kind: Kind
+    protocol: Protocol
+    link: LinkSettings
+    identity: Identity
+    checksum: Checksum = Checksum.NONE
+    channels: tuple[ChannelSpec, ...] = ()
+    reply: ReplyFormat | None = None
+    poll: Poll | None = None
+    stream: Stream | None = None
+    zeroing: Zeroing | None = None
+    drive: DriveSpec | None = None
