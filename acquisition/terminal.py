@@ -104,8 +104,9 @@ class Interrupts:
         """Begin to catch the signals; only the main thread may."""
         if threading.current_thread() is threading.main_thread():
             for name in ("SIGINT", "SIGTERM", "SIGHUP"):
-                if hasattr(signal, name):
-                    number = getattr(signal, name)
+                number = getattr(signal, name, None)
+                # What the shell has set to be ignored (nohup, a job in the background) stays so.
+                if number is not None and signal.getsignal(number) is not signal.SIG_IGN:
                     self._earlier[number] = signal.signal(number, self._caught)
         return self
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -26,7 +27,7 @@ SET_TWO = {
 
 
 def analysed(
-    points: dict[float, float], indoor_c: float, outdoor_c: float, folder: Path, capsys: pytest.CaptureFixture[str]
+    points: Mapping[float, float], indoor_c: float, outdoor_c: float, folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> dict[str, Any]:
     """Return the result of a depressurization without wind and stack, as the program prints it."""
     test = {
