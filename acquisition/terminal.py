@@ -75,18 +75,23 @@ def doing(shown: Snapshot) -> str:
 
 
 def ask_on(ask: Ask, out: TextIO, answers: TextIO) -> str | None:
-    """Put a question and read the number of the choice; an empty line takes the first. None at the end of input."""
+    """Put a question and read the number of the choice; None at the end of input.
+
+    An empty line takes the first choice, except where there is a caution: that one is not to be answered by accident.
+    """
+    default = "" if ask.caution else "1"
+    offer = "" if ask.caution else ", Enter for 1"
     print(f"\n{ask.text}", file=out)
     if ask.caution:
         print(ask.caution, file=out)
     for number, choice in enumerate(ask.choices, 1):
         print(f"  {number}  {choice}", file=out)
     while True:
-        print(f"Number of the answer (1 to {len(ask.choices)}, Enter for 1): ", end="", file=out, flush=True)
+        print(f"Number of the answer (1 to {len(ask.choices)}{offer}): ", end="", file=out, flush=True)
         line = answers.readline()
         if not line:
             return None
-        text = line.strip() or "1"
+        text = line.strip() or default
         if text.isdecimal() and 1 <= int(text) <= len(ask.choices):
             return ask.choices[int(text) - 1]
 

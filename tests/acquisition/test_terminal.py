@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import os
 import signal
 import sys
 from pathlib import Path
@@ -16,7 +15,7 @@ from acquisition.terminal import Bar, Interrupts, ask_on, attend, share_done
 from drivers.clock import VirtualClock
 from tests.acquisition.scenes import a_scene
 
-QUESTION = Ask("cover-fan", "Cover the fan.", ("The fan is covered", "It cannot be covered"), "Mind your hands.")
+QUESTION = Ask("cover-fan", "Cover the fan.", ("The fan is covered", "It cannot be covered"))
 
 
 class Terminal(io.StringIO):
@@ -62,7 +61,15 @@ def test_no_bar_is_drawn_into_a_file() -> None:
 def test_a_question_is_answered_by_its_number(typed: str, choice: str | None) -> None:
     out = io.StringIO()
     assert ask_on(QUESTION, out, io.StringIO(typed)) == choice
-    assert all(text in out.getvalue() for text in (QUESTION.text, QUESTION.caution, *QUESTION.choices))
+    assert all(text in out.getvalue() for text in (QUESTION.text, *QUESTION.choices))
+
+
+def test_a_question_of_safety_is_not_answered_by_an_empty_line() -> None:
+    out = io.StringIO()
+    assert ask_on(SAFETY, out, io.StringIO("\n\n")) is None
+    assert SAFETY.caution in out.getvalue()
+    assert "Enter" not in out.getvalue()
+    assert ask_on(SAFETY, out, io.StringIO("\n2\n")) == SAFETY.choices[1]
 
 
 def test_a_signal_sets_cancel_and_is_given_back() -> None:
@@ -91,7 +98,7 @@ def test_a_whole_test_is_attended_with_answers_from_the_keyboard(
 ) -> None:
     terminal = Terminal()
     monkeypatch.setattr(sys, "stderr", terminal)
-    monkeypatch.setattr(sys, "stdin", io.StringIO(os.linesep * 3))
+    monkeypatch.setattr(sys, "stdin", io.StringIO("1\n" * 3))
     with a_scene(clock, tmp_path, auto_answer=False) as scene:
         plan = scene.plan()
         outcome = attend(scene.engine, clock, plan, lambda: scene.job.record(plan, scene.rig.spec), auto=False)
