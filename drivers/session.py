@@ -16,11 +16,13 @@ that a late reply is never taken for that of the next request.
 
 from __future__ import annotations
 
+import logging
 from dataclasses import dataclass, replace
 
 from drivers.clock import NS_PER_S, Clock, seconds
-from drivers.errors import InstrumentError, LinkLost, NoReply
+from drivers.errors import InstrumentError, NoReply
 from drivers.framing.lines import LineFramer
+from drivers.identification import Answer, Identification
 from drivers.instrument import LinkState, LinkStatus
 from drivers.linkfacts import LinkFacts
 from drivers.spec import Identity
@@ -33,13 +35,20 @@ LOOK_NS = seconds(0.005)
 MIDLINE_LOOK_NS = seconds(0.001)
 """How soon to look again while a line is coming in."""
 IDLE_LOOK_NS = seconds(0.05)
-TALKING = (LinkState.IDENTIFYING, LinkState.LINKED)
+IDLE_READ_NS = seconds(0.25)
+"""How often a port is read on which nothing is said: only so is it noticed that it went away."""
 FIRST_WAIT_S, LONGEST_WAIT_S = 0.5, 5.0
 WRONG_AGAIN_NS = seconds(2.0)
+QUIET_MARGIN_S = 0.25
+PATIENCE_NS = seconds(0.05)
+"""How long a reply may be awaited while something urgent is to be said."""
+TALKING = (LinkState.IDENTIFYING, LinkState.LINKED)
 DRAIN_BYTES = 65_536
 """A port that has given so many bytes at one time does not stop to."""
 STUCK_NS = seconds(3.0)
 """An operating system call that takes so long on an open port does not come back."""
+
+log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,23 +88,23 @@ class Session:
         self.name = name
         self._transport = transport
         self._clock = clock
-        self._identity = identity
         self._framer = framer
         self._talk = talk
         self._manners = manners
+        spacing_s = identity.timeout_s + manners.ask_again_s + QUIET_MARGIN_S + clock.slack_s
+        self._who = Identification(identity, manners.serial, seconds(spacing_s))
         self._facts = LinkFacts(name, transport.url)
-        self._expected = manners.serial
-        self._answering = ""
-        self._stranger = ""
         self._accepted = ""
         self._abandoned = False
         self._fresh = True
         self._wait_s = FIRST_WAIT_S
         self._at_ns = 0
         self._linked_ns = 0
+        self._looked_ns = 0
         self._bad_seen = 0
         self._outstanding: _Outstanding | None = None
         self._busy_since_ns: int | None = None
+        self._tell(f"{name} is not connected yet: {transport.url} has not been opened.")
 
     # --- from any thread ------------------------------------------------------------------------------------------
 
@@ -116,7 +125,7 @@ class Session:
     def accept_identity(self) -> None:
         """Go on with the instrument that answers now, if it is a wrong one: a person decided so."""
         if self.status().state is LinkState.WRONG_INSTRUMENT:
-            self._accepted = self._answering
+            self._accepted = self._who.answering
 
     def abandon(self) -> None:
         """Let the owner close the port when it comes back from a call that does not return."""
@@ -134,10 +143,13 @@ class Session:
             due_ns = self._doubt(str(silence))
         except InstrumentError as loss:
             due_ns = self._lose(str(loss))
+        except Exception as fault:
+            # The boundary of the loop: a link that comes back serves people better than one that died.
+            log.exception("the link to %s failed", self.name)
+            due_ns = self._lose(f"The link to {self.name} failed by a fault of the program ({fault!r}).")
         self._count_bad()
         self._facts.skipped = self._talk.skipped
         self._facts.publish(now_ns, self._talk.complaint)
-        self._busy_since_ns = None
         if self._abandoned:
             self.shut()
         return max(due_ns, now_ns + 1)
@@ -146,9 +158,12 @@ class Session:
         """Close the port; called by the owner or when it is gone."""
         self._transport.close()
         self._outstanding = None
-        self._at_ns = 0
         self._facts.state = LinkState.CLOSED
-        self._facts.sentence = ""
+        self._tell(f"The link to {self.name} on {self._transport.url} is closed.")
+
+    def _tell(self, sentence: str) -> None:
+        """Show a sentence before the next call on the port, which may take a while."""
+        self._facts.sentence = sentence
         self._facts.publish(self._clock.now_ns(), "")
 
     def _step(self, now_ns: int) -> int:
@@ -156,7 +171,7 @@ class Session:
             case LinkState.CLOSED | LinkState.LOST:
                 return self._open(now_ns) if now_ns >= self._at_ns else self._at_ns
             case LinkState.OPENING:
-                return self._ask_identity() if now_ns >= self._at_ns else self._at_ns
+                return self._ask_first() if now_ns >= self._at_ns else self._at_ns
             case LinkState.IDENTIFYING:
                 return self._identify(now_ns)
             case LinkState.WRONG_INSTRUMENT:
@@ -170,10 +185,15 @@ class Session:
 
     def _open(self, now_ns: int) -> int:
         self._transport.close()
+        if self._facts.state is LinkState.CLOSED:
+            self._facts.state = LinkState.OPENING
+            self._tell(f"{self._transport.url} is being opened.")
         self._transport.open()
         self._facts.state = LinkState.OPENING
+        self._facts.sentence = f"{self._transport.url} is open; {self.name} gets a moment to be ready."
         self._fresh = True
         self._outstanding = None
+        self._who.reopened()
         self._at_ns = self._clock.now_ns() + seconds(self._manners.settle_s)
         return self._at_ns
 
@@ -195,7 +215,7 @@ class Session:
         while data := self._transport.read(0.0):
             count += len(data)
             if count > DRAIN_BYTES:
-                raise LinkLost(f"{self.name} on {self._transport.url} does not stop to send.")
+                raise NoReply(f"{self.name} on {self._transport.url} sends without being asked and does not stop.")
         return count > 0
 
     def _send(self, request: Request) -> None:
@@ -222,82 +242,95 @@ class Session:
         self._at_ns = self._clock.now_ns() + (0 if was_linked else seconds(self._manners.ask_again_s))
         return self._clock.now_ns()
 
+    def _ask_first(self) -> int:
+        self._facts.state = LinkState.IDENTIFYING
+        self._tell(f"{self.name} on {self._transport.url} is asked who it is.")
+        return self._ask_identity()
+
     def _ask_identity(self) -> int:
         """Throw away what has come so far and ask who is there."""
-        self._stranger = ""
-        if self._facts.state is not LinkState.WRONG_INSTRUMENT:
-            self._facts.state = LinkState.IDENTIFYING
         self._drain()
         if self._talk.silence_s is not None:
             self._framer.resync()
         else:
             self._framer.expect_reply()
-        self._send(Request(self._identity.query, self._identity.timeout_s))
+        self._send(Request(self._who.identity.query, self._who.identity.timeout_s))
+        self._who.asked()
         return self._clock.now_ns() + LOOK_NS
 
     def _identify(self, now_ns: int) -> int:
+        """Await the answer to the question who is there; ask again when it is time to."""
         self._send_urgent(now_ns)
         waiting = self._outstanding
         if waiting is None:
             if now_ns >= self._at_ns:
                 return self._ask_identity()
+            self._drain()
             return min(self._at_ns, now_ns + IDLE_LOOK_NS)
         for line in self._framer.feed(self._transport.read(READ_SLICE_S)):
-            found = self._identity.pattern.fullmatch(line.strip())
-            if found is not None:
-                return self._met(found.group("serial").strip(), line.strip())
-            if not self._talk.understands(line.strip()):
-                self._stranger = line.strip()
-        if self._clock.now_ns() <= waiting.deadline_ns:
-            return self._clock.now_ns() + LOOK_NS
-        if self._stranger:
-            self._answering = ""
-            return self._refuse(f'another kind of instrument answers: "{self._stranger[:60]}"')
-        raise NoReply(f"{self.name} on {self._transport.url} does not say who it is.")
+            self._who.hear(line.strip(), self._clock.now_ns(), usual=self._talk.understands(line.strip()))
+        now_ns = self._clock.now_ns()
+        answer = self._who.answer(now_ns, in_step=self._talk.silence_s is not None)
+        if answer is not None:
+            return self._met(answer)
+        if self._who.held or now_ns <= waiting.deadline_ns:
+            return now_ns + LOOK_NS
+        if self._who.stranger:
+            return self._refuse(f'another kind of instrument answers: "{self._who.stranger[:60]}"')
+        raise NoReply(self._silence())
 
-    def _send_urgent(self, now_ns: int) -> None:
+    def _silence(self) -> str:
+        """Say what is known when nobody says who it is."""
+        place = f"{self.name} on {self._transport.url}"
+        if self._framer.bad != self._bad_seen:
+            return f"{place} sends bytes that make no sense: look at the speed of the port and at the cable."
+        return f"{place} does not say who it is: look whether it is switched on, and at the cable."
+
+    def _send_urgent(self, now_ns: int) -> bool:
         """Send what cannot wait for an answer, to an instrument that was known before the disturbance."""
         message = None if self._fresh else self._talk.urgent(now_ns)
-        if message is not None:
-            self._transport.write(message)
+        if message is None:
+            return False
+        self._transport.write(message)
+        return True
 
-    def _met(self, serial: str, line: str) -> int:
+    def _met(self, answer: Answer) -> int:
         """Take up the talk with the right instrument, refuse another one."""
         self._outstanding = None
-        self._answering = serial
-        if self._expected not in ("", serial):
-            return self._refuse(f"number {serial} answers, expected was {self._expected}")
-        self._expected = serial
+        objection = self._who.objection(answer)
+        if objection:
+            return self._refuse(objection)
+        self._who.expected = answer.serial
         self._wait_s = FIRST_WAIT_S
         now_ns = self._clock.now_ns()
-        self._linked_ns = now_ns
+        self._linked_ns = self._looked_ns = now_ns
         if self._fresh:
             self._facts.linked()
-        self._facts.identity = line
+        self._facts.identity = answer.line
         self._facts.state = LinkState.LINKED
         self._talk.begin(now_ns, anew=self._fresh)
         self._fresh = False
         return now_ns
 
     def _refuse(self, reason: str) -> int:
+        """Say nothing more to an instrument that is not the right one."""
+        if self._facts.state is LinkState.LINKED:
+            self._talk.lost()
         self._facts.state = LinkState.WRONG_INSTRUMENT
         self._facts.sentence = f"{self.name} on {self._transport.url}: {reason}."
         self._outstanding = None
         self._fresh = True
-        wait_ns = max(WRONG_AGAIN_NS, seconds(self._manners.ask_again_s))
-        self._at_ns = self._clock.now_ns() + wait_ns
+        self._at_ns = self._clock.now_ns() + max(WRONG_AGAIN_NS, seconds(self._manners.ask_again_s))
         return self._clock.now_ns() + IDLE_LOOK_NS
 
     def _stand_off(self, now_ns: int) -> int:
-        """Command nothing to a wrong instrument, but ask now and then whether it is still there."""
-        if self._outstanding is not None:
+        """Ask a wrong instrument nothing but now and then whether it is still there, until a person accepts it."""
+        if self._accepted:
+            self._who.expected, self._accepted = self._accepted, ""
+            self._at_ns = now_ns
+        if self._outstanding is not None or now_ns >= self._at_ns:
             return self._identify(now_ns)
         self._drain()
-        if self._accepted:
-            self._expected, self._accepted = self._accepted, ""
-            return self._ask_identity()
-        if now_ns >= self._at_ns:
-            return self._ask_identity()
         return now_ns + IDLE_LOOK_NS
 
     # --- the talk -------------------------------------------------------------------------------------------------
@@ -305,14 +338,25 @@ class Session:
     def _converse(self, now_ns: int) -> int:
         """Send a request, or look for the reply to the last one."""
         waiting = self._outstanding
-        if waiting is None:
-            request = self._talk.next_request(now_ns)
-            if request is None:
-                return self._talk.due_ns(now_ns)
+        if waiting is not None:
+            return self._await_reply(waiting)
+        request = self._talk.next_request(now_ns)
+        if request is None:
+            return self._idle(now_ns)
+        self._facts.bad(int(self._drain()), now_ns)
+        self._framer.expect_reply()
+        self._send(request)
+        self._looked_ns = now_ns
+        return self._clock.now_ns() + (LOOK_NS if request.timeout_s is not None else 0)
+
+    def _idle(self, now_ns: int) -> int:
+        """Look now and then whether the port is still there; what comes unasked is thrown away."""
+        if now_ns - self._looked_ns >= IDLE_READ_NS:
+            self._looked_ns = now_ns
             self._facts.bad(int(self._drain()), now_ns)
-            self._framer.expect_reply()
-            self._send(request)
-            return self._clock.now_ns() + (LOOK_NS if request.timeout_s is not None else 0)
+        return min(self._talk.due_ns(now_ns), self._looked_ns + IDLE_READ_NS)
+
+    def _await_reply(self, waiting: _Outstanding) -> int:
         lines = self._framer.feed(self._transport.read(READ_SLICE_S))
         heard_ns = self._clock.now_ns()
         if len(lines) == 1 and self._framer.bad == self._bad_seen:
@@ -323,7 +367,8 @@ class Session:
         if lines or self._framer.bad != self._bad_seen:
             self._facts.bad(len(lines), heard_ns)
             return self._doubt(f"{self.name} on {self._transport.url} sends replies that make no sense.")
-        if heard_ns > waiting.deadline_ns:
+        hurried = heard_ns - waiting.sent_ns > PATIENCE_NS and self._send_urgent(heard_ns)
+        if hurried or heard_ns > waiting.deadline_ns:
             raise NoReply(f"{self.name} on {self._transport.url} does not answer.")
         return heard_ns + (MIDLINE_LOOK_NS if self._framer.pending else LOOK_NS)
 
@@ -335,8 +380,10 @@ class Session:
             heard = Heard(line.strip(), None, heard_ns, heard_ns, len(lines) - 1 - index)
             if self._talk.heard(heard):
                 self._facts.good(heard_ns, 0.0)
-            elif self._identity.pattern.fullmatch(heard.line) is None:
+            elif (answer := self._who.recognises(heard.line)) is None:
                 self._facts.bad(1, heard_ns)
+            elif self._who.objection(answer):
+                return self._met(answer)
         since_ns = max(self._linked_ns, self._facts.newest_ns or 0)
         if heard_ns - since_ns > seconds(silence_s + self._clock.slack_s):
             raise NoReply(f"{self.name} on {self._transport.url} has gone silent.")
