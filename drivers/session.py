@@ -150,6 +150,7 @@ class Session:
         self._count_bad()
         self._facts.skipped = self._talk.skipped
         self._facts.publish(now_ns, self._talk.complaint)
+        self._busy_since_ns = None
         if self._abandoned:
             self.shut()
         return max(due_ns, now_ns + 1)
@@ -158,6 +159,7 @@ class Session:
         """Close the port; called by the owner or when it is gone."""
         self._transport.close()
         self._outstanding = None
+        self._at_ns = 0
         self._facts.state = LinkState.CLOSED
         self._tell(f"The link to {self.name} on {self._transport.url} is closed.")
 

@@ -229,7 +229,7 @@ def test_a_drive_survives_every_reply_and_is_told_nothing_but_whole_messages(scr
     fan = connect("fan", load_profile("scpi-fan"), wire, clock)
     assert isinstance(fan, Drive)
     fan.start()
-    for _ in range(40):
+    for _ in range(260):
         fan.set(0.3)
         run(clock, 0.5)
     assert set(wire.messages()) <= {*known, b"FAN:SPEED 0.3000;SPEED?\n"}
