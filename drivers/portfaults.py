@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import errno
 import os
+import queue
 import stat
 import sys
 from pathlib import Path
@@ -16,8 +17,17 @@ import serial
 
 from drivers.errors import LinkLost, PortBusy, PortDenied, PortMissing
 
-FAILURES: tuple[type[BaseException], ...] = (serial.SerialException, OSError, TypeError, ValueError, AttributeError)
-"""All that a call on a port may raise when the port is in trouble."""
+FAILURES: tuple[type[BaseException], ...] = (
+    serial.SerialException,
+    OSError,
+    TypeError,
+    ValueError,
+    AttributeError,
+    NotImplementedError,
+)
+"""All that a call on a port may raise when the port is in trouble, or is of a kind that cannot do what is asked."""
+BLOCKED = (serial.SerialTimeoutException, queue.Full)
+"""What a write raises when the bytes are not taken."""
 if sys.platform != "win32":
     import termios
 
@@ -47,13 +57,13 @@ def refusal(url: str, error: BaseException) -> LinkLost:
         return PortMissing(f"{url} is no port address: a name such as COM3 or /dev/ttyUSB0, or socket://HOST:PORT.")
     if "Could not open port" in text:
         return PortMissing(f"{url} does not answer: nothing listens there, or the address is wrong.")
-    return LinkLost(f"{url} does not open ({reason(error)}).")
+    return LinkLost(f"{url} does not open{reason(error)}.")
 
 
 def reason(error: BaseException) -> str:
-    """Return the system's own short words for an error."""
+    """Return the system's own short words for an error in brackets, nothing when it has none."""
     number = error_number(error)
-    return os.strerror(number) if number is not None else type(error).__name__
+    return "" if number is None else f" ({os.strerror(number)})"
 
 
 def error_number(error: BaseException) -> int | None:

@@ -7,7 +7,7 @@ import contextlib
 import serial
 
 from drivers.errors import LinkLost, WriteBlocked
-from drivers.portfaults import FAILURES, reason, refusal
+from drivers.portfaults import BLOCKED, FAILURES, reason, refusal
 from drivers.spec import LinkSettings
 
 SLICE_S = 0.02
@@ -26,6 +26,7 @@ class SerialTransport:
         self._url = url
         self._settings = settings or LinkSettings()
         self._port: serial.SerialBase | None = None
+        self._cut = False
         self._is_socket = url.lower().startswith("socket:")
 
     @property
@@ -47,7 +48,9 @@ class SerialTransport:
             port.parity = _PARITIES[settings.parity]
             port.stopbits = settings.stop_bits
             port.timeout = SLICE_S
-            port.write_timeout = WRITE_TIMEOUT_S
+            if not self._url.lower().startswith("rfc2217:"):
+                # pyserial's client for network ports refuses one, and gives up by itself after a while.
+                port.write_timeout = WRITE_TIMEOUT_S
             port.exclusive = True
             port.dtr = settings.dtr
             port.rts = settings.rts
@@ -55,6 +58,7 @@ class SerialTransport:
         except FAILURES as error:
             raise refusal(self._url, error) from error
         self._port = port
+        self._cut = False
         # What a system or an adapter keeps through this is met by the framer, which skips half a line.
         with contextlib.suppress(*FAILURES):
             port.reset_input_buffer()
@@ -79,37 +83,45 @@ class SerialTransport:
             if timeout_s <= 0 and not port.in_waiting:
                 return b""
             data = bytearray(port.read(1))
-            if data and self._is_socket:
-                data += self._rest_of_socket(port)
-            while data and len(data) < LARGEST_READ and not self._is_socket and (waiting := port.in_waiting):
-                data += port.read(min(waiting, LARGEST_READ))
         except FAILURES as error:
-            raise LinkLost(f"{self._url} went away while it was read ({reason(error)}).") from error
+            raise LinkLost(f"{self._url} went away while it was read{reason(error)}.") from error
+        if data:
+            # A port that goes away after the first byte says so at the next read: what came is whole until then.
+            with contextlib.suppress(*FAILURES):
+                self._read_rest(port, data)
         return bytes(data)
 
+    def _read_rest(self, port: serial.SerialBase, data: bytearray) -> None:
+        """Add what else is there."""
+        if self._is_socket:
+            # pyserial does not know how many bytes wait in a socket.
+            port.timeout = 0
+            try:
+                data += port.read(LARGEST_READ)
+            finally:
+                port.timeout = SLICE_S
+            return
+        while len(data) < LARGEST_READ and (waiting := port.in_waiting):
+            data += port.read(min(waiting, LARGEST_READ))
+
     def write(self, data: bytes) -> None:
-        """Send all bytes."""
+        """Send all bytes; after half a message the next one begins on a line of its own."""
         port = self._opened()
         try:
-            port.write(data)
-        except serial.SerialTimeoutException as error:
+            port.write(b"\n" + data if self._cut else data)
+            self._cut = False
+        except BLOCKED as error:
+            self._cut = True
+            with contextlib.suppress(*FAILURES):
+                port.reset_output_buffer()
             raise WriteBlocked(f"{self._url} does not take the bytes.") from error
         except FAILURES as error:
-            raise LinkLost(f"{self._url} went away while it was written to ({reason(error)}).") from error
+            raise LinkLost(f"{self._url} went away while it was written to{reason(error)}.") from error
 
     def _opened(self) -> serial.SerialBase:
         if self._port is None:
             raise LinkLost(f"{self._url} is not open.")
         return self._port
-
-    @staticmethod
-    def _rest_of_socket(port: serial.SerialBase) -> bytes:
-        """Return what else is there: pyserial does not know how many bytes wait in a socket."""
-        port.timeout = 0
-        try:
-            return bytes(port.read(LARGEST_READ))
-        finally:
-            port.timeout = SLICE_S
 
 
 def open_url(url: str) -> SerialTransport:
