@@ -37,7 +37,8 @@ class Polling:
         self._next_ns = now_ns
 
     def lost(self) -> None:
-        """Forget nothing: readings that were taken stay."""
+        """Forget the wish to zero: by the time the gauge is back there may be pressure on it."""
+        self._zero_wanted = False
 
     def next_request(self, now_ns: int) -> Request | None:
         """Return the poll when its time has come."""

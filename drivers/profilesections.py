@@ -121,6 +121,7 @@ def _reply(table: Table, names: tuple[str, ...], *, scpi: bool) -> ReplyFormat:
         over_range=table.texts("over_range", default=()),
         not_a_number=table.texts("not_a_number", default=()),
         scpi_specials=scpi,
+        even=table.boolean("even", default=False),
     )
     table.finish()
     return reply

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from enum import Enum
 
@@ -30,6 +30,8 @@ class ReplyFormat:
 
     A line counts only when every one of `names` is in it: half a line is no line. `over_range` and `not_a_number` are
     the words that an instrument writes instead of a number; with `scpi_specials` the special SCPI numbers count too.
+    With `even` all other numbers of a line have equally many digits after the point and in the exponent: what protects
+    a line without a checksum from a byte lost in the middle of a number.
     """
 
     split: Splitter
@@ -37,6 +39,7 @@ class ReplyFormat:
     over_range: tuple[str, ...] = ()
     not_a_number: tuple[str, ...] = ()
     scpi_specials: bool = False
+    even: bool = False
 
     def values(self, line: str) -> dict[str, RawValue] | None:
         """Return the raw values by name, None when the line is anything else."""
@@ -49,7 +52,7 @@ class ReplyFormat:
             if value is None:
                 return None
             values[name] = value
-        return values
+        return values if not self.even or self._is_even(texts.values()) else None
 
     def _value(self, text: str) -> RawValue | None:
         if text in self.over_range:
@@ -57,6 +60,17 @@ class ReplyFormat:
         if text in self.not_a_number:
             return math.nan
         return scpi_number(text) if self.scpi_specials else decimal(text)
+
+    def _is_even(self, texts: Iterable[str]) -> bool:
+        """Tell whether the ordinary numbers of a line are written alike."""
+        ordinary = (text for text in texts if (value := decimal(text)) is not None and scpi_number(text) == value)
+        return len({_digits(text) for text in ordinary}) <= 1
+
+
+def _digits(text: str) -> tuple[int, int]:
+    """Return how many characters follow the point, and how many the letter of the exponent."""
+    mantissa, _, exponent = text.upper().partition("E")
+    return len(mantissa.partition(".")[2]), len(exponent)
 
 
 def named_fields(line: str) -> dict[str, str] | None:
