@@ -58,6 +58,7 @@ class Driving:
         self._safe_next_ns = 0
         self._turn: _Turn | None = None
         self._start_tries = 0
+        self._told_ns = 0
         self._complaint = ""
 
     # --- from any thread ------------------------------------------------------------------------------------------
@@ -111,6 +112,8 @@ class Driving:
         """Return what matters most."""
         with self._lock:
             if self._safe_is_due(now_ns):
+                # Not urgent again before this request has had its time to be answered.
+                self._safe_next_ns = now_ns + max(SAFE_AGAIN_NS, seconds(self._spec.timeout_s))
                 return Request(self._spec.safe, self._spec.timeout_s, "safe")
             if self._start_tries and self._spec.start is not None:
                 self._start_tries -= 1
@@ -161,7 +164,7 @@ class Driving:
         if turn is None or turn.confirmed or now_ns < turn.next_ns or now_ns > turn.until_ns:
             return False
         # Not while the fan is told to run: the drive would refuse, and asking would keep it from stopping by itself.
-        return not self.readback
+        return not self.readback or now_ns - self._told_ns > self._patience_ns
 
     def _wish_is_free(self) -> bool:
         if self._wish is None:
@@ -174,11 +177,13 @@ class Driving:
         if self._wish is None or not self._wish_is_free():
             return None
         speed, self._wish = self._wish[0], None
+        self._told_ns = now_ns
         return Request(self._spec.set_message(speed), self._spec.timeout_s, "set")
 
     def _heard_speed(self, line: str, tag: str) -> bool:
         value = decimal(line)
-        if value is None or not tag:
+        well_formed = self._spec.reply is None or self._spec.reply.fullmatch(line) is not None
+        if value is None or not tag or not well_formed:
             return False
         speed = value / self._spec.full
         if not -SPEED_TOLERANCE <= speed <= 1.0 + SPEED_TOLERANCE:

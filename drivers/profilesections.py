@@ -170,6 +170,7 @@ def _drive(table: Table, terminator: str) -> DriveSpec:
         timeout_s=table.number("timeout_s", above=0, at_most=LONGEST_S),
         communication_timeout_s=table.number("communication_timeout_s", above=0, at_most=LONGEST_S),
         directions=tuple(directions),
+        reply=table.pattern("reply", ()) if table.has("reply") else None,
     )
     table.finish()
     return spec

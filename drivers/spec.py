@@ -94,7 +94,8 @@ class DriveSpec:
     """A fan drive.
 
     `set_format` has one field `{speed}` that takes the speed times `full`; the reply to it and to `safe` is the speed
-    that the drive took over, in the same scale. Hearing nothing for `communication_timeout_s` the drive stops by
+    that the drive took over, in the same scale, written as `reply` says: a form of fixed length protects a lone number
+    from a lost byte. Hearing nothing for `communication_timeout_s` the drive stops by
     itself; `start` tells it so. `directions` is empty for a fan that is turned by hand.
     """
 
@@ -105,6 +106,7 @@ class DriveSpec:
     timeout_s: float
     communication_timeout_s: float
     directions: tuple[tuple[str, Confirmed], ...]
+    reply: re.Pattern[str] | None = None
 
     def set_message(self, speed: float) -> bytes:
         """Return the message for a speed 0..1."""
