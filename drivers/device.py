@@ -13,9 +13,9 @@ from drivers.gaugetalk import Listening, Polling
 from drivers.instrument import LinkState, LinkStatus
 from drivers.outbox import Outbox
 from drivers.reading import Reading
-from drivers.session import Manners, Session
+from drivers.session import Session
 from drivers.spec import LinkSettings, Profile
-from drivers.talk import Talk
+from drivers.talk import Manners, Talk
 from drivers.transport import Transport
 
 CLOSE_LOOK_S = 0.02
@@ -91,8 +91,9 @@ class Gauge(_Device):
         return self._outbox.take()
 
     def zero(self) -> bool:
-        """Ask the gauge to zero itself; false when it cannot be asked."""
-        return isinstance(self._talk, Polling) and self._talk.want_zero()
+        """Ask the gauge to zero itself; false when it cannot be asked (now)."""
+        linked = self.status().state is LinkState.LINKED
+        return linked and isinstance(self._talk, Polling) and self._talk.want_zero()
 
     def close(self) -> None:
         """Close the port and end the loop."""

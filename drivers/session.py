@@ -26,7 +26,7 @@ from drivers.identification import Answer, Identification
 from drivers.instrument import LinkState, LinkStatus
 from drivers.linkfacts import LinkFacts
 from drivers.spec import Identity
-from drivers.talk import Heard, Request, Talk
+from drivers.talk import Heard, Manners, Request, Talk
 from drivers.transport import Transport
 
 READ_SLICE_S = 0.02
@@ -49,19 +49,6 @@ STUCK_NS = seconds(3.0)
 """An operating system call that takes so long on an open port does not come back."""
 
 log = logging.getLogger(__name__)
-
-
-@dataclass(frozen=True, slots=True)
-class Manners:
-    """How to treat the instrument at the other end.
-
-    `settle_s` is what it needs after opening. After `ask_again_s` without an answer it is asked again who it is: a
-    drive must not be kept running by being asked. `serial` is the number that must answer, empty for any.
-    """
-
-    settle_s: float = 0.0
-    ask_again_s: float = 0.5
-    serial: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +88,7 @@ class Session:
         self._at_ns = 0
         self._linked_ns = 0
         self._looked_ns = 0
-        self._bad_seen = 0
+        self._bad_seen = self._bad_before = 0
         self._outstanding: _Outstanding | None = None
         self._busy_since_ns: int | None = None
         self._tell(f"{name} is not connected yet: {transport.url} has not been opened.")
@@ -211,11 +198,13 @@ class Session:
         self._wait_s = min(2 * self._wait_s, LONGEST_WAIT_S)
         return self._at_ns
 
-    def _drain(self) -> bool:
-        """Throw away what has come; tell whether there was anything."""
+    def _drain(self, *, patiently: bool = False) -> bool:
+        """Throw away what has come; tell whether there was anything. A flood is an error unless `patiently`."""
         count = 0
         while data := self._transport.read(0.0):
             count += len(data)
+            if count > DRAIN_BYTES and patiently:
+                return True
             if count > DRAIN_BYTES:
                 raise NoReply(f"{self.name} on {self._transport.url} sends without being asked and does not stop.")
         return count > 0
@@ -242,7 +231,7 @@ class Session:
         self._facts.sentence = sentence
         self._outstanding = None
         self._at_ns = self._clock.now_ns() + (0 if was_linked else seconds(self._manners.ask_again_s))
-        return self._clock.now_ns()
+        return min(self._at_ns, self._clock.now_ns() + IDLE_LOOK_NS)
 
     def _ask_first(self) -> int:
         self._facts.state = LinkState.IDENTIFYING
@@ -252,7 +241,8 @@ class Session:
     def _ask_identity(self) -> int:
         """Throw away what has come so far and ask who is there."""
         self._drain()
-        if self._talk.silence_s is not None:
+        self._bad_before = self._framer.bad
+        if self._framer.proves:
             self._framer.resync()
         else:
             self._framer.expect_reply()
@@ -267,7 +257,7 @@ class Session:
         if waiting is None:
             if now_ns >= self._at_ns:
                 return self._ask_identity()
-            self._drain()
+            self._drain(patiently=True)
             return min(self._at_ns, now_ns + IDLE_LOOK_NS)
         for line in self._framer.feed(self._transport.read(READ_SLICE_S)):
             self._who.hear(line.strip(), self._clock.now_ns(), usual=self._talk.understands(line.strip()))
@@ -275,8 +265,11 @@ class Session:
         answer = self._who.answer(now_ns, in_step=self._talk.silence_s is not None)
         if answer is not None:
             return self._met(answer)
+        if self._who.asks_more:
+            return self._ask_identity()
         if self._who.held or now_ns <= waiting.deadline_ns:
             return now_ns + LOOK_NS
+        self._who.unanswered()
         if self._who.stranger:
             return self._refuse(f'another kind of instrument answers: "{self._who.stranger[:60]}"')
         raise NoReply(self._silence())
@@ -284,7 +277,7 @@ class Session:
     def _silence(self) -> str:
         """Say what is known when nobody says who it is."""
         place = f"{self.name} on {self._transport.url}"
-        if self._framer.bad != self._bad_seen:
+        if self._framer.bad != self._bad_before:
             return f"{place} sends bytes that make no sense: look at the speed of the port and at the cable."
         return f"{place} does not say who it is: look whether it is switched on, and at the cable."
 
@@ -332,7 +325,7 @@ class Session:
             self._at_ns = now_ns
         if self._outstanding is not None or now_ns >= self._at_ns:
             return self._identify(now_ns)
-        self._drain()
+        self._drain(patiently=True)
         return now_ns + IDLE_LOOK_NS
 
     # --- the talk -------------------------------------------------------------------------------------------------
@@ -368,6 +361,8 @@ class Session:
                 return self._talk.due_ns(heard_ns)
         if lines or self._framer.bad != self._bad_seen:
             self._facts.bad(len(lines), heard_ns)
+            if any(self._who.recognises(line.strip()) for line in lines):
+                self._who.behind()
             return self._doubt(f"{self.name} on {self._transport.url} sends replies that make no sense.")
         hurried = heard_ns - waiting.sent_ns > PATIENCE_NS and self._send_urgent(heard_ns)
         if hurried or heard_ns > waiting.deadline_ns:

@@ -26,6 +26,19 @@ class Heard:
     behind: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class Manners:
+    """How to treat the instrument at the other end.
+
+    `settle_s` is what it needs after opening. After `ask_again_s` without an answer it is asked again who it is: a
+    drive must not be kept running by being asked. `serial` is the number that must answer, empty for any.
+    """
+
+    settle_s: float = 0.0
+    ask_again_s: float = 0.5
+    serial: str = ""
+
+
 class Talk(Protocol):
     """What is said over a link once it is known who is there. Called by the owner of the port alone."""
 

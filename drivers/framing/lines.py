@@ -19,16 +19,19 @@ class Checksum(StrEnum):
 class LineFramer:
     """Cuts a byte stream into terminated lines.
 
-    What comes before the first terminator after `resync` is thrown away: it may be the second half of a line. Lines
-    that are too long, no printable ASCII, or fail their checksum are counted in `bad` and never handed on.
+    What comes first after `resync` may be the second half of a line: it is handed on only when its checksum proves it,
+    else thrown away. Lines that are too long, no printable ASCII, or fail their checksum are counted in `bad` and never
+    handed on.
     """
 
     def __init__(self, checksum: Checksum = Checksum.NONE) -> None:
         """Begin between two lines that nobody has seen."""
         self.bad = 0
-        self._checksum = checksum
+        self.proves = checksum is not Checksum.NONE
+        """Whether a line proves by itself that it is whole."""
         self._buffer = bytearray()
-        self._skipping = True
+        self._from_beginning = False
+        self._too_long = False
 
     @property
     def pending(self) -> int:
@@ -36,14 +39,14 @@ class LineFramer:
         return len(self._buffer)
 
     def resync(self) -> None:
-        """Forget the buffer and skip to the next terminator."""
+        """Forget the buffer; the next byte may be anywhere in a line."""
         self._buffer.clear()
-        self._skipping = True
+        self._from_beginning = self._too_long = False
 
     def expect_reply(self) -> None:
         """The next byte begins a line: a request was just sent and everything before it drained."""
-        self._buffer.clear()
-        self._skipping = False
+        self.resync()
+        self._from_beginning = True
 
     def feed(self, data: bytes) -> list[str]:
         """Take bytes and return the lines that they complete, without terminator and checksum."""
@@ -51,38 +54,41 @@ class LineFramer:
         *ends, rest = data.split(b"\n")
         for end in ends:
             self._grow(end)
-            if self._skipping:
-                self._skipping = False
-            elif (line := self._checked(bytes(self._buffer).removesuffix(b"\r"))) is not None:
+            line = self._ended()
+            if line:
                 lines.append(line)
-            self._buffer.clear()
+            self.expect_reply()
         self._grow(rest)
         return lines
 
     def _grow(self, data: bytes) -> None:
-        if self._skipping:
-            return
-        if len(self._buffer) + len(data) > LONGEST_LINE:
-            self.bad += 1
-            self.resync()
+        if self._too_long:
             return
         self._buffer += data
+        if len(self._buffer) > LONGEST_LINE:
+            self._buffer.clear()
+            self._too_long = True
+            self.bad += 1
+
+    def _ended(self) -> str | None:
+        """Return the text of the line in the buffer, None when it is none; count a bad one, but not half a line."""
+        raw = bytes(self._buffer).removesuffix(b"\r")
+        if not raw or self._too_long or not (self._from_beginning or self.proves):
+            return None
+        text = self._checked(raw)
+        self.bad += text is None and self._from_beginning
+        return text
 
     def _checked(self, raw: bytes) -> str | None:
-        """Return the text of a whole line; None for an empty one (no fault) and for a bad one (counted)."""
-        if not raw:
-            return None
+        """Return the text of a whole line, None for a bad one."""
         body = raw
-        if self._checksum is Checksum.XOR:
+        if self.proves:
             body, mark, digits = raw.rpartition(b";")
             if not mark or digits != checksum_of(body):
-                self.bad += 1
                 return None
-        text = body.decode("ascii", "replace").replace("\t", " ")
-        if not text or not text.isascii() or not text.isprintable():
-            self.bad += 1
+        if not body or not body.isascii() or not body.decode("ascii").isprintable():
             return None
-        return text
+        return body.decode("ascii")
 
 
 def checksum_of(body: bytes) -> bytes:
