@@ -86,7 +86,8 @@ class Table:
         """Return one of the allowed texts."""
         value = self._get(key, default)
         if not isinstance(value, str) or value not in allowed:
-            self.fail(key, f"one of these is needed: {', '.join(allowed)}; {_shown(value)}")
+            shown = ", ".join(item if item.isprintable() else repr(item) for item in allowed)
+            self.fail(key, f"one of these is needed: {shown}; {_shown(value)}")
         return value
 
     def message(self, key: str, terminator: str) -> bytes:
