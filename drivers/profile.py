@@ -43,6 +43,8 @@ def read_profile(text: str, file: str) -> Profile:
     except tomllib.TOMLDecodeError as error:
         found = re.search(r"line (\d+)", str(error))
         raise ProfileError(file, int(found.group(1)) if found else None, "TOML", str(error)) from error
+    except RecursionError as error:
+        raise ProfileError(file, None, "TOML", "brackets nested too deeply") from error
     return profile_of(Table(content, file, text, ""))
 
 
@@ -56,6 +58,6 @@ def _file_text(path: str) -> str:
     if len(raw) > LARGEST_FILE_BYTES:
         raise ProfileError(path, None, "profile", f"at most {LARGEST_FILE_BYTES} bytes are read")
     try:
-        return raw.decode("utf-8")
+        return raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise ProfileError(path, None, "profile", "a text file in UTF-8 is needed") from error

@@ -30,8 +30,8 @@ class ReplyFormat:
 
     A line counts only when every one of `names` is in it: half a line is no line. `over_range` and `not_a_number` are
     the words that an instrument writes instead of a number; with `scpi_specials` the special SCPI numbers count too.
-    With `even` all other numbers of a line have equally many digits after the point and in the exponent: what protects
-    a line without a checksum from a byte lost in the middle of a number.
+    With `even` all other numbers of a line are written in one form, with equally many digits: what protects a line
+    without a checksum from a byte lost in the middle of a number (all but a leading minus sign).
     """
 
     split: Splitter
@@ -64,13 +64,13 @@ class ReplyFormat:
     def _is_even(self, texts: Iterable[str]) -> bool:
         """Tell whether the ordinary numbers of a line are written alike."""
         ordinary = (text for text in texts if (value := decimal(text)) is not None and scpi_number(text) == value)
-        return len({_digits(text) for text in ordinary}) <= 1
+        return len({_form(text) for text in ordinary}) <= 1
 
 
-def _digits(text: str) -> tuple[int, int]:
-    """Return how many characters follow the point, and how many the letter of the exponent."""
-    mantissa, _, exponent = text.upper().partition("E")
-    return len(mantissa.partition(".")[2]), len(exponent)
+def _form(text: str) -> str:
+    """Return how a number is written: its characters after the point, in scientific notation all but the sign."""
+    form = re.sub("[0-9]", "0", text.upper().lstrip("+-")).replace("-", "+")
+    return form if "E" in form else form.partition(".")[2]
 
 
 def named_fields(line: str) -> dict[str, str] | None:
