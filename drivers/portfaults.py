@@ -12,6 +12,7 @@ import queue
 import stat
 import sys
 from pathlib import Path
+from urllib.parse import urlsplit
 
 import serial
 
@@ -23,6 +24,7 @@ FAILURES: tuple[type[BaseException], ...] = (
     TypeError,
     ValueError,
     AttributeError,
+    KeyError,
     NotImplementedError,
 )
 """All that a call on a port may raise when the port is in trouble, or is of a kind that cannot do what is asked."""
@@ -36,7 +38,17 @@ if sys.platform != "win32":
 DENIED = (errno.EACCES, errno.EPERM)
 BUSY = (errno.EBUSY, errno.EAGAIN, errno.EWOULDBLOCK)
 MISSING = (errno.ENOENT, errno.ENXIO, errno.ENODEV, errno.ENOTDIR, errno.EIO)
+NETWORK_SCHEMES = ("socket", "rfc2217")
 NO_PORT = (errno.ENOTTY, errno.EISDIR, errno.EINVAL)
+
+
+def is_address(url: str) -> bool:
+    """Tell whether an address of a network port names host and port; other addresses are the system's to judge."""
+    try:
+        parts = urlsplit(url)
+        return parts.scheme.lower() not in NETWORK_SCHEMES or bool(parts.hostname and parts.port)
+    except ValueError:
+        return False
 
 
 def refusal(url: str, error: BaseException) -> LinkLost:
@@ -53,7 +65,7 @@ def refusal(url: str, error: BaseException) -> LinkLost:
         return PortMissing(f"{url} is not there: adapter unplugged, or another name.")
     if number in NO_PORT or "Could not configure port" in text:
         return PortMissing(f"{url} is no serial port.")
-    if isinstance(error, ValueError) or "expected a string in the form" in text:
+    if isinstance(error, ValueError | KeyError) or not is_address(url):
         return PortMissing(f"{url} is no port address: a name such as COM3 or /dev/ttyUSB0, or socket://HOST:PORT.")
     if "Could not open port" in text:
         return PortMissing(f"{url} does not answer: nothing listens there, or the address is wrong.")

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 import sys
 from dataclasses import dataclass
 
 from serial.tools import list_ports as pyserial_ports
+from serial.tools.list_ports_common import ListPortInfo
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,17 +28,32 @@ class PortList:
     note: str = ""
 
 
-def list_ports() -> PortList:
-    """Return the ports; never raises, since devices come and go while they are listed."""
+def list_ports(before: PortList | None = None) -> PortList:
+    """Return the ports; never raises, since devices come and go while they are listed.
+
+    When listing fails the ports of `before` come back, with a note that says so.
+    """
     try:
-        found = list(pyserial_ports.comports())
+        found = [_info(port) for port in pyserial_ports.comports() if _is_offered(str(port.device))]
     except Exception as error:  # noqa: BLE001 - pyserial lets through whatever the operating system throws meanwhile
-        return PortList((), f"The ports could not be listed just now ({type(error).__name__}); try again.")
-    ports = []
-    for port in sorted(found, key=lambda item: str(item.device)):
-        # On macOS every port has two names; the tty one waits for a carrier that no gauge sends.
-        if sys.platform == "darwin" and str(port.device).startswith("/dev/tty."):
-            continue
-        usb_id = f"{port.vid:04X}:{port.pid:04X}" if port.vid is not None and port.pid is not None else ""
-        ports.append(PortInfo(str(port.device), str(port.description or ""), usb_id, str(port.serial_number or "")))
-    return PortList(tuple(ports))
+        known = before.ports if before is not None else ()
+        return PortList(known, f"The ports could not be listed just now ({type(error).__name__}); try again.")
+    return PortList(tuple(sorted(found, key=_order)))
+
+
+def _info(port: ListPortInfo) -> PortInfo:
+    usb_id = f"{port.vid:04X}:{port.pid:04X}" if port.vid is not None and port.pid is not None else ""
+    # pyserial writes "n/a" where it knows nothing.
+    description = "" if port.description in (None, "n/a") else str(port.description)
+    return PortInfo(str(port.device), description, usb_id, str(port.serial_number or ""))
+
+
+def _is_offered(device: str) -> bool:
+    """Leave out the second name that macOS gives each port: it waits for a carrier that no gauge sends."""
+    return not (sys.platform == "darwin" and device.startswith("/dev/tty."))
+
+
+def _order(port: PortInfo) -> tuple[str, int, str]:
+    """Put COM10 behind COM9."""
+    digits = re.search(r"\d+$", port.name)
+    return (port.name, -1, "") if digits is None else (port.name[: digits.start()], int(digits.group()), port.name)
