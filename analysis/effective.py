@@ -9,14 +9,13 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from analysis.air import REFERENCE_DENSITY_KG_M3
 from analysis.errors import InvalidInput
+from analysis.hole import SHARP_EDGED, hole_cm2_per_m3_h
 from analysis.powerlaw import flow_at, ln_flow_variance, log_estimate
 from analysis.records import Building, Estimate, PowerLaw
 from analysis.student import pooled_dof
 from analysis.units import Quantity
 
-_CM2_PER_M2 = 1e4
 _SECONDS_PER_HOUR = 3600.0
 _LITRES_PER_M3 = 1000.0
 
@@ -49,15 +48,6 @@ class Effective:
         return log_estimate(self.value, self.ln_variance, self.dof, extrapolated=self.extrapolated)
 
 
-def hole_cm2_per_m3_h(pressure_pa: float, discharge_coefficient: float) -> float:
-    """Return the area of a hole (cm2) for each m3/h that it passes at a pressure, in reference air.
-
-    1/(Cd (2 dp/rho)**0.5): flow through an orifice (general fluid mechanics).
-    """
-    speed_m_s = math.sqrt(2.0 * pressure_pa / REFERENCE_DENSITY_KG_M3)
-    return _CM2_PER_M2 / (_SECONDS_PER_HOUR * discharge_coefficient * speed_m_s)
-
-
 _TABLE = (
     EffectiveQuantity("q50_m3_h", "q50", "flow at 50 Pa", 50.0, None, Quantity.FLOW),
     EffectiveQuantity("n50_per_h", "n50", "air changes per hour at 50 Pa", 50.0, "volume_m3", Quantity.AIR_CHANGE),
@@ -80,7 +70,7 @@ _TABLE = (
         10.0,
         "envelope_area_m2",
         None,
-        hole_cm2_per_m3_h(10.0, 0.611),
+        hole_cm2_per_m3_h(10.0, SHARP_EDGED),
     ),
     EffectiveQuantity(
         "nlr50_l_s_m2",
