@@ -131,6 +131,10 @@ class Estimate:
         """Half of the interval."""
         return (self.high - self.low) / 2
 
+    def times(self, factor: float) -> Estimate:
+        """Return the estimate times a factor above 0 that is taken as exact."""
+        return Estimate(self.value * factor, self.low * factor, self.high * factor, self.extrapolated)
+
 
 @dataclass(frozen=True, slots=True)
 class PowerLaw:
