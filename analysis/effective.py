@@ -29,7 +29,7 @@ class EffectiveQuantity:
     title: str
     pressure_pa: float
     divisor: str | None
-    kind: Quantity | None
+    kind: Quantity
     factor: float = 1.0
 
 
@@ -66,19 +66,19 @@ _TABLE = (
     EffectiveQuantity(
         "nla10_cm2_m2",
         "NLA10",
-        "equivalent leakage area at 10 Pa (discharge coefficient 0.611) per envelope area, cm² per m²",
+        "equivalent leakage area at 10 Pa (discharge coefficient 0.611) per envelope area",
         10.0,
         "envelope_area_m2",
-        None,
+        Quantity.NORMALISED_LEAKAGE_AREA,
         hole_cm2_per_m3_h(10.0, SHARP_EDGED),
     ),
     EffectiveQuantity(
         "nlr50_l_s_m2",
         "NLR50",
-        "flow at 50 Pa per envelope area, l/(s·m²)",
+        "normalised leakage rate at 50 Pa, flow per envelope area",
         50.0,
         "envelope_area_m2",
-        None,
+        Quantity.NORMALISED_LEAKAGE_RATE,
         _LITRES_PER_M3 / _SECONDS_PER_HOUR,
     ),
 )

@@ -104,6 +104,8 @@ class Quantity(Enum):
         UnitOption("cfm/ft²", "foot/minute", 3),
         (UnitOption("l/(s·m²)", "millimeter/second"), UnitOption("m³/h/m²", "meter/hour")),
     )
+    NORMALISED_LEAKAGE_AREA = _both("cm²/m²", "centimeter**2/meter**2", 2)
+    NORMALISED_LEAKAGE_RATE = _both("l/(s·m²)", "millimeter/second", 2)
     SPEED = QuantitySpec(
         "meter/second",
         UnitOption("m/s", "meter/second", 1),

@@ -11,8 +11,10 @@ from analysis.errors import InvalidInput
 from analysis.estimators import estimator
 from analysis.estimators.observations import Observations
 from analysis.methods.quantities import EQLA10, leakage_area_cm2
+from analysis.numbertext import decimals_for, format_number
 from analysis.powerlaw import flow_at
 from analysis.records import Building, PowerLaw
+from analysis.units import Display, format_estimate
 from tests.analysis.samples import BUILDING, FLOWS_M3_H, PRESSURES_PA
 
 LINE = estimator("ols").fit(Observations(PRESSURES_PA, FLOWS_M3_H))
@@ -57,6 +59,14 @@ def test_without_degrees_of_freedom_there_is_a_value_and_no_interval() -> None:
     estimate = effective((two,), BUILDING, effective_quantity("n50_per_h"), "the test").estimate
     assert math.isfinite(estimate.value)
     assert estimate.high == math.inf
+
+
+def test_every_quantity_can_be_shown_in_its_unit() -> None:
+    for name, item in QUANTITIES.items():
+        estimate = effective((LINE,), BUILDING, item, "the test").estimate
+        assert format_estimate(estimate, item.kind, Display()).value == format_number(
+            value(name), decimals_for(estimate.half_width) or 0
+        )
 
 
 @pytest.mark.parametrize("name", [name for name, item in QUANTITIES.items() if item.divisor is not None])

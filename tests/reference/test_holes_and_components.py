@@ -11,6 +11,7 @@ from analysis.effective import effective, effective_quantity
 from analysis.exhaust import depressurization, tightest_q50_m3_h
 from analysis.hole import equivalent_hole, hole_cm2_per_m3_h
 from analysis.methods.quantities import EQLA10, leakage_area_cm2
+from analysis.powerlaw import flow_at
 from analysis.records import Building, Estimate, PowerLaw
 from analysis.uncertain import Measured
 from analysis.units import Display, Quantity, System, from_display, to_display
@@ -75,6 +76,24 @@ def test_normalised_leakage_of_the_units_of_the_trade() -> None:
     line = law(1828.8, 0.65)
     assert effective((line,), building, effective_quantity("nlr50_l_s_m2"), "it").value == pytest.approx(5.080)
     assert effective((line,), building, effective_quantity("qe50_m3_h_m2"), "it").value == pytest.approx(18.288)
+
+
+def test_flow_at_fifty_pascal_over_the_area_at_four() -> None:
+    """At n = 0.65, 18.227 cfm per square inch in air of 1.2000 kg/m3, 18.196 in reference air.
+
+    0.283316478 in2 per cfm at 4 Pa (NREL OpenStudio-HPXML), times 12.5**0.65 by hand.
+    """
+    per_cm2 = flow_of_area_m3_h(1.0, 50.0, 0.65)
+    per_in2 = to_display(per_cm2 * from_display(1.0, Quantity.LEAKAGE_AREA, US), Quantity.FLOW, US)
+    assert per_in2 == pytest.approx(18.196, abs=5e-4)
+    assert per_in2 * math.sqrt(1.2041 / 1.2000) == pytest.approx(18.227, abs=5e-4)
+
+
+def test_slope_of_a_crack_of_the_airflow_network_test() -> None:
+    """NREL/EnergyPlus, AirflowNetworkSolver.unit.cc: dQ/dp = 0.000065 10**0.65 at 10 Pa for 0.001 dp**0.65."""
+    line = PowerLaw(math.log(0.001), 0.65, 0.0, 0.0, 0.0, math.inf, 1.0, 0.0, 1.0, 60.0)
+    slope = (flow_at(line, 10.001).value - flow_at(line, 9.999).value) / 0.002
+    assert slope == pytest.approx(0.000065 * 10**0.65, rel=1e-7)
 
 
 def test_component_areas_carried_to_fifty_pascal() -> None:
