@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from analysis.bounds import above_zero, within
 from analysis.errors import InvalidInput
 from analysis.records import Air, Building, Limit, Point, Run, Test, ZeroFlow
 
@@ -31,15 +32,15 @@ def validate(test: Test) -> None:
 
 def validate_limit(limit: Limit, field: str) -> None:
     """Raise `InvalidInput` for a limit whose value is no number above 0."""
-    _above_zero(limit.value, f"{field}.value")
+    above_zero(limit.value, f"{field}.value")
 
 
 def _building(building: Building) -> None:
     for name in ("volume_m3", "envelope_area_m2", "floor_area_m2", "height_m"):
         value: float | None = getattr(building, name)
         if value is not None:
-            _above_zero(value, f"building.{name}")
-    _within(building.altitude_m, (-500.0, 6000.0), "building.altitude_m", "m")
+            above_zero(value, f"building.{name}")
+    within(building.altitude_m, -500.0, 6000.0, "building.altitude_m", "m")
 
 
 def _run(run: Run, path: str) -> None:
@@ -53,27 +54,27 @@ def _run(run: Run, path: str) -> None:
 
 
 def _air(air: Air, path: str) -> None:
-    _within(air.indoor_c, _TEMPERATURE_C, f"{path}.indoor_c", "degC")
-    _within(air.outdoor_c, _TEMPERATURE_C, f"{path}.outdoor_c", "degC")
+    within(air.indoor_c, *_TEMPERATURE_C, f"{path}.indoor_c", "degC")
+    within(air.outdoor_c, *_TEMPERATURE_C, f"{path}.outdoor_c", "degC")
     for name in ("indoor_rh", "outdoor_rh"):
         humidity: float | None = getattr(air, name)
         if humidity is not None:
-            _within(humidity, (0.0, 1.0), f"{path}.{name}", "(relative humidity as a fraction)")
+            within(humidity, 0.0, 1.0, f"{path}.{name}", "(relative humidity as a fraction)")
     if air.barometric_pa is not None:
-        _within(air.barometric_pa, _BAROMETRIC_PA, f"{path}.barometric_pa", "Pa")
+        within(air.barometric_pa, *_BAROMETRIC_PA, f"{path}.barometric_pa", "Pa")
     if air.wind_m_s is not None:
-        _within(air.wind_m_s, (0.0, 100.0), f"{path}.wind_m_s", "m/s")
+        within(air.wind_m_s, 0.0, 100.0, f"{path}.wind_m_s", "m/s")
 
 
 def _zero(zero: ZeroFlow, path: str) -> None:
     for at, reading in enumerate(zero.readings_pa):
-        _within(reading, _PRESSURE_PA, f"{path}.readings_pa[{at}]", "Pa")
-    _within(zero.mean_pa, _PRESSURE_PA, f"{path}.mean_pa", "Pa")
+        within(reading, *_PRESSURE_PA, f"{path}.readings_pa[{at}]", "Pa")
+    within(zero.mean_pa, *_PRESSURE_PA, f"{path}.mean_pa", "Pa")
     positive, negative = zero.positive_mean_pa, zero.negative_mean_pa
     if positive is not None:
-        _within(positive, (0.0, _PRESSURE_PA[1]), f"{path}.positive_mean_pa", "Pa")
+        within(positive, 0.0, _PRESSURE_PA[1], f"{path}.positive_mean_pa", "Pa")
     if negative is not None:
-        _within(negative, (_PRESSURE_PA[0], 0.0), f"{path}.negative_mean_pa", "Pa")
+        within(negative, _PRESSURE_PA[0], 0.0, f"{path}.negative_mean_pa", "Pa")
     if positive is not None or negative is not None:
         low, high = negative or 0.0, positive or 0.0
         if not low - _ROUNDING_PA <= zero.mean_pa <= high + _ROUNDING_PA:
@@ -81,33 +82,22 @@ def _zero(zero: ZeroFlow, path: str) -> None:
             raise InvalidInput(f"{path}.mean_pa", zero.mean_pa, allowed)
     _count(zero.count, f"{path}.count")
     if zero.seconds is not None:
-        _above_zero(zero.seconds, f"{path}.seconds")
+        above_zero(zero.seconds, f"{path}.seconds")
 
 
 def _point(point: Point, path: str) -> None:
-    _within(point.envelope_pa, _PRESSURE_PA, f"{path}.envelope_pa", "Pa")
-    _above_zero(point.flow_m3_h, f"{path}.flow_m3_h")
+    within(point.envelope_pa, *_PRESSURE_PA, f"{path}.envelope_pa", "Pa")
+    above_zero(point.flow_m3_h, f"{path}.flow_m3_h")
     if point.target_pa is not None:
-        _within(point.target_pa, _PRESSURE_PA, f"{path}.target_pa", "Pa")
+        within(point.target_pa, *_PRESSURE_PA, f"{path}.target_pa", "Pa")
     if point.seconds is not None:
-        _above_zero(point.seconds, f"{path}.seconds")
+        above_zero(point.seconds, f"{path}.seconds")
     if point.count is not None:
         _count(point.count, f"{path}.count")
     for name in ("envelope_sd_pa", "flow_sd_m3_h"):
         spread: float | None = getattr(point, name)
         if spread is not None and not 0.0 <= spread < math.inf:
             raise InvalidInput(f"{path}.{name}", spread, "a number of at least 0 is needed")
-
-
-def _above_zero(value: float, field: str) -> None:
-    if not 0.0 < value < 1e9:
-        raise InvalidInput(field, value, "a number greater than 0 (and below 1e9) is needed")
-
-
-def _within(value: float, bounds: tuple[float, float], field: str, unit: str) -> None:
-    low, high = bounds
-    if not low <= value <= high:
-        raise InvalidInput(field, value, f"a number from {low:g} to {high:g} {unit} is needed")
 
 
 def _count(value: int, field: str) -> None:
