@@ -1,0 +1,123 @@
+"""Menus with their keys: everything that can be asked for without the mouse."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from enum import StrEnum
+from pathlib import Path
+from typing import TypeVar
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMainWindow, QMenu
+
+from analysis.units import System
+from gui.theme import Mode
+from gui.viewmodels.moment import Place
+
+MODES = {Mode.SYSTEM: "Theme as the system", Mode.DARK: "Dark theme", Mode.LIGHT: "Light theme (daylight)"}
+UNITS = {System.SI: "SI units", System.US: "US units"}
+Choice = TypeVar("Choice", bound=StrEnum)
+SPACE = QKeySequence(Qt.Key.Key_Space)
+
+
+class Actions(QObject):
+    """The actions. Those that carry a choice have a signal; the others are connected one by one."""
+
+    mode_chosen = Signal(object)
+    units_chosen = Signal(object)
+    place_chosen = Signal(object)
+    recent_chosen = Signal(str)
+
+    def __init__(self, window: QMainWindow) -> None:
+        """Put the menus into the window."""
+        super().__init__(window)
+        self._window = window
+        bar = window.menuBar()
+        self._file, self._view, self._help = (bar.addMenu(name) for name in ("&File", "&View", "&Help"))
+        self.new = self._action(self._file, "New job…", "Ctrl+N")
+        self.open = self._action(self._file, "Open a job…", "Ctrl+O")
+        self._recent: QMenu = self._file.addMenu("Recent jobs")
+        self._recent.triggered.connect(self._recent_triggered)
+        self._file.addSeparator()
+        self.undo = self._action(self._file, "Undo the last edit", "Ctrl+Z")
+        self.redo = self._action(self._file, "Redo it", "Ctrl+Shift+Z")
+        self._file.addSeparator()
+        self.save = self._action(self._file, "Save the report as PDF…", "Ctrl+S")
+        self.csv = self._action(self._file, "Export the tables as CSV…", "Ctrl+E")
+        self.json = self._action(self._file, "Export the test as JSON…", "Ctrl+Shift+E")
+        self._file.addSeparator()
+        self.quit = self._action(self._file, "Close Airseam", "Ctrl+Q")
+        self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="1234")
+        self._view.addSeparator()
+        self.residuals = self._action(self._view, "How far the points lie off the line", "R")
+        self.all = self._action(self._view, "Show all in the plots", "A")
+        self.strike = self._action(self._view, "Strike or restore the chosen point", "X")
+        self._view.addSeparator()
+        self._units = self._choices(UNITS, self._units_triggered)
+        self.comma = self._action(self._view, "Decimal comma", "")
+        self.comma.setCheckable(True)
+        self.swap_units = self._action(self._view, "Change the units", "Ctrl+U")
+        self._view.addSeparator()
+        self._modes = self._choices(MODES, self._mode_triggered)
+        self.next_mode = self._action(self._view, "Next theme", "Ctrl+T")
+        self.full_screen = self._action(self._view, "Whole screen", "F11")
+        self.keys = self._action(self._help, "Keys", "F1")
+        self.primary = QAction("Press the big button", window)
+        self.primary.setShortcut(SPACE)
+        self.primary.setAutoRepeat(False)
+        window.addAction(self.primary)
+
+    def show_choices(self, mode: Mode, units: System, place: Place, *, comma: bool) -> None:
+        """Tick what is chosen."""
+        self._modes[mode].setChecked(True)
+        self._units[units].setChecked(True)
+        self._places[place].setChecked(True)
+        self.comma.setChecked(comma)
+
+    def show_recent(self, paths: Sequence[str]) -> None:
+        """List the recent jobs; those that are gone are grey."""
+        self._recent.clear()
+        for text in paths:
+            path = Path(text)
+            action = QAction(path.name, self._recent)
+            action.setToolTip(text)
+            action.setData(text)
+            action.setEnabled(path.exists())
+            self._recent.addAction(action)
+        self._recent.setToolTipsVisible(True)
+        self._recent.setEnabled(bool(paths))
+
+    def _action(self, menu: QMenu, words: str, keys: str) -> QAction:
+        made = QAction(words, self._window)
+        if keys:
+            made.setShortcut(QKeySequence(keys))
+        made.setAutoRepeat(False)
+        menu.addAction(made)
+        return made
+
+    def _choices(
+        self, words: Mapping[Choice, str], triggered: Callable[[QAction], None], keys: str = ""
+    ) -> dict[Choice, QAction]:
+        group = QActionGroup(self._window)
+        made = {}
+        for at, (value, text) in enumerate(words.items()):
+            action = self._action(self._view, text, keys[at : at + 1])
+            action.setCheckable(True)
+            action.setData(value)
+            group.addAction(action)
+            made[value] = action
+        group.triggered.connect(triggered)
+        return made
+
+    def _mode_triggered(self, action: QAction) -> None:
+        self.mode_chosen.emit(Mode(action.data()))
+
+    def _units_triggered(self, action: QAction) -> None:
+        self.units_chosen.emit(System(action.data()))
+
+    def _place_triggered(self, action: QAction) -> None:
+        self.place_chosen.emit(Place(action.data()))
+
+    def _recent_triggered(self, action: QAction) -> None:
+        self.recent_chosen.emit(str(action.data()))

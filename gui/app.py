@@ -1,0 +1,238 @@
+"""The window as a program: builds the parts, joins them, runs until it is closed. All comes from the front door."""
+
+from __future__ import annotations
+
+import gc
+import logging
+import sys
+import threading
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from types import TracebackType
+
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QLocale, QObject, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QIcon, QKeyEvent, QPainter, QPen, QPixmap
+from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
+
+from acquisition.job import SUFFIX
+from acquisition.openrig import RigSource
+from acquisition.snapshot import Severity
+from analysis.units import Display, System
+from drivers.clock import Clock
+from drivers.serialport import open_url
+from drivers.transport import TransportOpener
+from gui.actions import Actions
+from gui.bridge import Bridge
+from gui.desk import Desk
+from gui.errands import Errands, ThreadErrands
+from gui.icons import GRID, program_icon_path
+from gui.intents import Intents
+from gui.look import Look
+from gui.report_pages import ReportPages
+from gui.screen import Screen
+from gui.settings import SettingsFile
+from gui.theme import DARK
+from gui.window import Window
+
+SAMPLE = "Sample job"
+ICON_SIZES = (16, 32, 64, 128)
+CLOSE_LIMIT_S = 10.0
+
+log = logging.getLogger(__name__)
+
+
+@dataclass(slots=True)
+class Program:
+    """The parts of a running window."""
+
+    app: QApplication
+    desk: Desk
+    screen: Screen
+    window: Window
+    intents: Intents
+    bridge: Bridge
+    settings: SettingsFile
+    errands: Errands
+    keys: WideKeys
+
+    def leave(self) -> None:
+        """Take everything down once the window is closed: the timer first, the widgets last."""
+        self.bridge.stop()
+        self.app.removeEventFilter(self.keys)
+        self.errands.close(CLOSE_LIMIT_S)
+        self.window.look.deleteLater()
+        self.window.deleteLater()
+        self.app.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+
+
+class WideKeys(QObject):
+    """Keys that hold everywhere, in every dialog too: Esc stops the fan, Enter presses the button in focus."""
+
+    def __init__(self, desk: Desk, window: Window) -> None:
+        """Hear every key of the program."""
+        super().__init__(window)
+        self._desk = desk
+        self._window = window
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Stop the fan before anybody else sees the key; a dialog or menu may still close by it."""
+        if event.type() is not QEvent.Type.KeyPress or not isinstance(watched, QWidget):
+            return False
+        assert isinstance(event, QKeyEvent)
+        if event.key() == Qt.Key.Key_Escape:
+            self._desk.stop_fan()
+            elsewhere = watched.window() is not self._window or QApplication.activePopupWidget() is not None
+            return not elsewhere
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(watched, QAbstractButton):
+            if watched.isEnabled() and not event.isAutoRepeat():
+                watched.click()
+            return True
+        return False
+
+
+def run_window(
+    sources: Sequence[RigSource],
+    job_path: Path | None,
+    folder: Path,
+    clock: Clock,
+    *,
+    opener: TransportOpener = open_url,
+    settings_path: Path | None = None,
+) -> int:
+    """Open the window, run until it is closed, and return the exit code.
+
+    `sources` are the simulated houses; `job_path` is the job to open (made when it is not there), with None the last
+    one, or a sample job in `folder`. Real instruments run on `clock`. Without `settings_path` nothing is remembered.
+    """
+    app = application()
+    program = build(
+        app, sources, folder, clock, errands=ThreadErrands(), opener=opener, settings=SettingsFile(settings_path)
+    )
+    watch_exceptions(program)
+    open_first_job(program, job_path, folder)
+    if program.desk.connection.sources:
+        program.intents.rig.connect_last()
+    program.window.show()
+    program.bridge.start()
+    code = app.exec()
+    forget_exceptions()
+    program.leave()
+    return code
+
+
+def application() -> QApplication:
+    """Return the application, made on the first call."""
+    found = QApplication.instance()
+    if isinstance(found, QApplication):
+        return found
+    pg.setConfigOptions(antialias=True, background=None)
+    app = QApplication(sys.argv[:1])
+    app.setApplicationName("Airseam")
+    app.setApplicationDisplayName("Airseam")
+    app.setDesktopFileName("airseam")
+    app.setWindowIcon(program_icon())
+    font = QFont(app.font())
+    font.setFeature(QFont.Tag("tnum"), 1)
+    app.setFont(font)
+    return app
+
+
+def build(
+    app: QApplication,
+    sources: Sequence[RigSource],
+    folder: Path,
+    clock: Clock,
+    *,
+    errands: Errands,
+    opener: TransportOpener,
+    settings: SettingsFile,
+) -> Program:
+    """Join the parts; nothing runs yet."""
+    look = Look(app, settings.value.mode)
+    desk = Desk(sources, clock, opener, errands)
+    chosen = settings.value
+    mark = chosen.decimal_mark or QLocale.system().decimalPoint()
+    system = System.US if chosen.units == System.US.value else System.SI
+    screen = Screen(ReportPages(errands), display=Display(system, "," if mark == "," else "."))
+    window = Window(look)
+    window.resize(chosen.width, chosen.height)
+    actions = Actions(window)
+    intents = Intents(desk, screen, window, actions, settings)
+    intents.files.home = folder
+    bridge = Bridge(desk, screen, window, intents)
+    keys = WideKeys(desk, window)
+    app.installEventFilter(keys)
+    if settings.notice:
+        desk.tell(Severity.ATTENTION, settings.notice)
+    return Program(app, desk, screen, window, intents, bridge, settings, errands, keys)
+
+
+def open_first_job(program: Program, job_path: Path | None, folder: Path) -> None:
+    """Open the job that was asked for, or the last one, or a sample job."""
+    if job_path is not None:
+        if job_path.exists() or not program.desk.new_job(job_path, job_path.stem):
+            program.intents.opened(job_path)
+        return
+    recent = next((Path(text) for text in program.settings.value.recent if Path(text).exists()), None)
+    if recent is not None:
+        program.intents.opened(recent)
+    if program.desk.job is not None:
+        return
+    sample = folder / f"{SAMPLE}{SUFFIX}"
+    if sample.exists():
+        program.intents.opened(sample)
+        return
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        program.desk.tell(Severity.ATTENTION, f"The folder for jobs cannot be made ({error.strerror}): {folder}.")
+        return
+    if program.desk.new_job(sample, SAMPLE):
+        program.intents.remember(sample)
+        program.desk.tell(Severity.NOTE, f"This is a sample job, kept as {sample}. Make one of your own with Ctrl+N.")
+
+
+def watch_exceptions(program: Program) -> None:
+    """Have every error that nobody caught logged and shown."""
+
+    def caught(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            sys.__excepthook__(kind, error, trace)
+            return
+        log.error("an error that nobody caught", exc_info=(kind, error, trace))
+        program.intents.failed(f"The program made a mistake ({kind.__name__}: {error}). What was read is kept.")
+
+    def caught_in_thread(args: threading.ExceptHookArgs) -> None:
+        if args.exc_value is not None:
+            caught(args.exc_type, args.exc_value, args.exc_traceback)
+
+    sys.excepthook = caught
+    threading.excepthook = caught_in_thread
+
+
+def forget_exceptions() -> None:
+    """Give the hooks back."""
+    sys.excepthook = sys.__excepthook__
+    threading.excepthook = threading.__excepthook__
+    gc.enable()
+
+
+def program_icon() -> QIcon:
+    """Return the icon of the program, drawn in every size."""
+    icon = QIcon()
+    for size in ICON_SIZES:
+        pixmap = QPixmap(QSize(size, size))
+        pixmap.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(pixmap)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(DARK.panel))
+        painter.drawRoundedRect(QRectF(0, 0, size, size), size / 5, size / 5)
+        painter.scale(size / GRID, size / GRID)
+        pen = QPen(QColor(DARK.primary), 2.2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap)
+        painter.strokePath(program_icon_path(), pen)
+        painter.end()
+        icon.addPixmap(pixmap)
+    return icon

@@ -1,0 +1,196 @@
+"""The bridge: the only module that knows the engine and Qt. Pulls a snapshot 30 times a second and has it drawn."""
+
+from __future__ import annotations
+
+import gc
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, QTimer
+
+from acquisition.rig import Role
+from acquisition.snapshot import Snapshot
+from gui.desk import Desk
+from gui.intents import Intents
+from gui.screen import Screen
+from gui.viewmodels.checks import check_picture
+from gui.viewmodels.flow_plot import flow_picture
+from gui.viewmodels.job_place import JobSheetModel
+from gui.viewmodels.moment import Moment, Place
+from gui.viewmodels.next_step import next_step
+from gui.viewmodels.outcome import outcome_picture
+from gui.viewmodels.points import table_picture
+from gui.viewmodels.prompt import close_prompt, test_prompt
+from gui.viewmodels.rail import rail
+from gui.viewmodels.report_place import report_picture, test_title
+from gui.viewmodels.residuals import residual_picture
+from gui.viewmodels.ribbon import ribbon
+from gui.viewmodels.rig_place import newest_reading, rig_picture
+from gui.viewmodels.shown import ShownTest
+from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trace
+from gui.views.test_place import TestPicture
+from gui.window import Window
+
+PERIOD_MS = 33
+COLLECT_EVERY = 150
+"""Ticks between two runs of the garbage collector, which must not run in another thread while widgets live."""
+NEWEST_S = 5.0
+Stamp = tuple[object, ...]
+
+
+class Bridge(QObject):
+    """Lives with the window and stops before it goes."""
+
+    def __init__(self, desk: Desk, screen: Screen, window: Window, intents: Intents) -> None:
+        """Join the parts; `start` begins to draw."""
+        super().__init__(window)
+        self._desk = desk
+        self._screen = screen
+        self._window = window
+        self._intents = intents
+        self._drawn: Stamp = ()
+        self._recorded: tuple[ShownTest, int, TracePicture] | None = None
+        self._ticks = 0
+        self._timer = QTimer(self)
+        self._timer.setInterval(PERIOD_MS)
+        self._timer.timeout.connect(self.tick)
+        self._draw: dict[Place, Callable[[Moment], None]] = {
+            Place.JOB: self._draw_job,
+            Place.RIG: self._draw_rig,
+            Place.TEST: self._draw_test,
+            Place.REPORT: self._draw_report,
+        }
+        intents.gone.connect(self.stop)
+
+    def start(self) -> None:
+        """Begin to draw; the collector runs here from now on."""
+        gc.disable()
+        self._timer.start()
+
+    def stop(self) -> None:
+        """Draw no more."""
+        self._timer.stop()
+        gc.enable()
+
+    def tick(self) -> None:
+        """Draw what has changed."""
+        self._ticks += 1
+        if self._timer.isActive() and self._ticks % COLLECT_EVERY == 0:
+            gc.collect()
+        self._desk.tend()
+        while self._desk.notices:
+            self._window.notices.add(self._desk.notices.popleft())
+        snapshot = self._desk.snapshot()
+        alarm = self._desk.job.alarm() if self._desk.job is not None else ""
+        stamp = (snapshot, self._desk.changed, self._screen.version, self._screen.pages.version, alarm)
+        if len(self._drawn) == len(stamp) and all(a is b or a == b for a, b in zip(self._drawn, stamp, strict=True)):
+            return
+        self._drawn = stamp
+        self.draw(self.moment(snapshot))
+
+    def moment(self, snapshot: Snapshot | None) -> Moment:
+        """Return everything that the pictures are made from."""
+        screen = self._screen
+        return Moment(
+            place=screen.place,
+            display=screen.display,
+            rig=self._desk.rig(),
+            job=self._desk.job_moment(),
+            snapshot=snapshot,
+            shown=self._desk.shown(snapshot),
+            report_saved=screen.pages.saved,
+            closing=screen.closing,
+        )
+
+    def draw(self, moment: Moment) -> None:
+        """Draw a moment."""
+        window, screen = self._window, self._screen
+        self._follow_job()
+        window.ribbon.show_picture(ribbon(moment))
+        window.rail.show_items(rail(moment))
+        window.next_bar.show_step(next_step(moment))
+        window.close_prompt.show_prompt(close_prompt() if screen.asking_to_close and not screen.closing else None)
+        window.show_place(moment.place, keys=screen.keys_shown)
+        self._intents.refresh(moment)
+        self._draw[moment.place](moment)
+
+    def _follow_job(self) -> None:
+        """Take up the sheet of a job that was opened."""
+        screen, desk = self._screen, self._desk
+        if screen.sheet_of_job == desk.job_opened:
+            return
+        screen.sheet_of_job = desk.job_opened
+        sheet = desk.sheet()
+        screen.sheet = JobSheetModel(sheet, desk.tested_building()) if sheet is not None else None
+
+    def _draw_test(self, moment: Moment) -> None:
+        screen, shown = self._screen, moment.shown
+        table = table_picture(moment, screen.direction)
+        self._window.test.show_picture(
+            TestPicture(
+                flow=flow_picture(moment),
+                residuals=residual_picture(moment),
+                trace=self._trace(moment),
+                outcome=outcome_picture(moment),
+                table=table,
+                checks=check_picture(moment),
+                prompt=test_prompt(moment) or screen.strike,
+                tests=() if moment.busy else tuple((item.id, test_title(item)) for item in self._desk.tests()),
+                chosen=shown.number if shown is not None else None,
+                decimal_mark=moment.display.decimal_mark,
+            )
+        )
+
+    def _trace(self, moment: Moment) -> TracePicture | None:
+        """Return the live trace, or that of the recorded run that the table shows."""
+        shown, engine, snapshot = moment.shown, self._desk.engine, moment.snapshot
+        if shown is not None and shown.recorded:
+            wanted = self._screen.direction
+            at = next((i for i, run in enumerate(shown.runs) if run.direction is wanted), len(shown.runs) - 1)
+            if self._recorded is None or self._recorded[0] is not shown or self._recorded[1] != at:
+                self._recorded = (shown, at, recorded_trace(shown, at))
+            return self._recorded[2]
+        if engine is None or snapshot is None:
+            return None
+        times, values = engine.live.since(Role.ENVELOPE, snapshot.now_ns - round(KEPT_S * 1e9))
+        return live_trace(snapshot, times, values, self._screen.scale)
+
+    def _draw_job(self, moment: Moment) -> None:
+        sheet = self._screen.sheet
+        if sheet is None or moment.job is None:
+            return
+        saved = moment.job.alarm or "Everything is saved as you type."
+        if moment.busy:
+            saved = "A test is running: what you change here counts from the next test on."
+        sheet.tested = self._desk.tested_building()
+        result = moment.shown.result if moment.shown is not None else None
+        self._window.job.show_picture(sheet.picture(moment.display, moment.rig.spec, result, moment.job.path, saved))
+
+    def _draw_rig(self, moment: Moment) -> None:
+        engine, rig = self._desk.engine, self._screen.rig
+
+        def newest(role: Role) -> tuple[int, float] | None:
+            if engine is None or moment.snapshot is None:
+                return None
+            times, values = engine.live.since(role, moment.snapshot.now_ns - round(NEWEST_S * 1e9))
+            return (int(times[-1]), float(values[-1])) if len(values) else None
+
+        place = self._window.rig
+        picture = rig_picture(
+            moment,
+            self._desk.connection.sources,
+            place.sources.chosen,
+            rig.spec,
+            rig.problem(),
+            newest_reading(moment.snapshot, newest),
+        )
+        place.show_picture(picture)
+        place.own.editor.show_sheet(rig)
+
+    def _draw_report(self, moment: Moment) -> None:
+        screen, job, shown = self._screen, self._desk.job, moment.shown
+        if job is not None and shown is not None and not (moment.busy and shown.live):
+            screen.pages.want(job, self._desk.job_opened, shown, moment.display)
+            self._desk.report_opened()
+        self._window.report.show_picture(
+            report_picture(moment, self._desk.tests(), screen.pages.pages, screen.pages.trouble)
+        )

@@ -1,0 +1,385 @@
+"""What lies on the desk: the open job, the connected rig, the engine that runs on it. Knows no Qt.
+
+Every command returns at once. What goes wrong becomes a notice, one sentence for the person at the screen.
+"""
+
+from __future__ import annotations
+
+import logging
+from collections import deque
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from acquisition.engine import Engine
+from acquisition.job import Job, LoadedTest, RecordState, TestRecord
+from acquisition.openrig import RigSource
+from acquisition.plan import TestPlan
+from acquisition.snapshot import EngineState, Severity, Snapshot
+from analysis.errors import InvalidInput
+from analysis.records import Building
+from drivers.clock import Clock
+from drivers.transport import TransportOpener
+from gui.connection import Connection
+from gui.errands import Errands
+from gui.viewmodels.moment import JobMoment, RigMoment
+from gui.viewmodels.sheet import Sheet, sheet_of
+from gui.viewmodels.shown import ShownTest, live_test, recorded_test
+
+log = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class Notice:
+    """Something to tell; `number` tells one from another."""
+
+    number: int
+    severity: Severity
+    sentence: str
+
+
+class Desk:
+    """The state of the program behind the window."""
+
+    def __init__(self, sources: Sequence[RigSource], clock: Clock, opener: TransportOpener, errands: Errands) -> None:
+        """Begin with an empty desk on the clock of the machine."""
+        self.job: Job | None = None
+        self.notices: deque[Notice] = deque()
+        self.job_opened = 0
+        """Counts up with each job that is opened."""
+        self.changed = 0
+        """Counts up with everything that a snapshot of the engine does not show."""
+        self._clock = clock
+        self.errands = errands
+        self._reason = ""
+        self._live_test: int | None = None
+        self._chosen: int | None = None
+        self._loaded: ShownTest | None = None
+        self._loading: int | None = None
+        self._fresh = False
+        self._was_busy = False
+        self._told_flags = 0
+        self._told_fault: BaseException | None = None
+        self._notice_number = 0
+        self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
+
+    # --- what is so -----------------------------------------------------------------------------------------------
+
+    @property
+    def engine(self) -> Engine | None:
+        """The engine of the connected rig."""
+        return self.connection.engine
+
+    @property
+    def busy(self) -> bool:
+        """Whether a test is under way."""
+        return self.connection.busy
+
+    def snapshot(self) -> Snapshot | None:
+        """Return the newest snapshot, None without a rig."""
+        return self.engine.snapshot() if self.engine is not None else None
+
+    def rig(self) -> RigMoment:
+        """Return the rig as it is."""
+        return self.connection.moment()
+
+    def job_moment(self) -> JobMoment | None:
+        """Return the job as it is."""
+        job = self.job
+        if job is None:
+            return None
+        return JobMoment(
+            str(job.path), job.details, job.draft(), self._interrupted_words(job), job.alarm(), self._fresh
+        )
+
+    def shown(self, snapshot: Snapshot | None) -> ShownTest | None:
+        """Return the test to show: the running one, or the one chosen, or the last of the job."""
+        job = self.job
+        if job is None:
+            return None
+        number = self.shown_number()
+        if number is None:
+            return None
+        if number == self._live_test and snapshot is not None:
+            return live_test(self._record(number), snapshot)
+        if self._loaded is not None and self._loaded.number == number:
+            return self._loaded
+        self._load(job, number)
+        return self._loaded if self._loaded is not None and self._loaded.number == number else None
+
+    def shown_number(self) -> int | None:
+        """Return the number of the test to show."""
+        tests = self.tests()
+        if self.busy and self._live_test is not None:
+            return self._live_test
+        if self._chosen is not None and any(record.id == self._chosen for record in tests):
+            return self._chosen
+        return tests[-1].id if tests else None
+
+    def tests(self) -> tuple[TestRecord, ...]:
+        """Return the tests of the job, oldest first."""
+        return self.job.tests() if self.job is not None else ()
+
+    def sheet(self) -> Sheet | None:
+        """Return the job sheet."""
+        return sheet_of(self.job.details, self.job.draft(), self._reason) if self.job is not None else None
+
+    def tested_building(self) -> Building | None:
+        """Return the building as the last test of the job had it."""
+        tests = self.tests()
+        return tests[-1].plan.building if tests else None
+
+    # --- what goes on by itself ------------------------------------------------------------------------------------
+
+    def tend(self) -> None:
+        """Look after what has ended, failed or been noticed since the last call."""
+        self.errands.collect()
+        engine = self.engine
+        if engine is None:
+            return
+        snapshot = engine.snapshot()
+        busy = engine.busy
+        if self._was_busy and not busy and snapshot.state is EngineState.IDLE:
+            self._was_busy, self._fresh = False, snapshot.result is not None
+            self.changed += 1
+        for flag in snapshot.flags[self._told_flags :]:
+            if flag.severity is not Severity.NOTE:
+                self.tell(flag.severity, flag.sentence)
+        self._told_flags = len(snapshot.flags)
+        if engine.fault is not None and engine.fault is not self._told_fault:
+            self._told_fault = engine.fault
+            self.tell(Severity.ALARM, snapshot.last_error or "The test ended by a fault of the program.")
+
+    def tell(self, severity: Severity, sentence: str) -> None:
+        """Add a notice."""
+        self._notice_number += 1
+        self.notices.append(Notice(self._notice_number, severity, sentence))
+
+    # --- rig --------------------------------------------------------------------------------------------------------
+
+    def _rig_connected(self, clock: Clock, source: RigSource | None) -> None:
+        self._on_clock(clock)
+        self._suggest(source)
+        self._set_air()
+        self.changed += 1
+
+    def _rig_parted(self) -> None:
+        self._live_test, self._was_busy, self._told_flags = None, False, 0
+        self.changed += 1
+
+    def _on_clock(self, clock: Clock) -> None:
+        """Keep the job on the clock that the readings are stamped with."""
+        if clock is self._clock:
+            return
+        self._clock = clock
+        if self.job is not None:
+            path = self.job.path
+            self._close_job()
+            self.open_job(path)
+
+    def _suggest(self, source: RigSource | None) -> None:
+        """Fill a job that knows no building yet with what a simulated house is."""
+        job = self.job
+        if source is None or job is None or source.building is None or job.tests():
+            return
+        draft = job.draft()
+        if draft.building.volume_m3 is not None:
+            return
+        building = replace(source.building, name=draft.building.name or source.building.name)
+        job.set_draft(replace(draft, building=building, air=source.air or draft.air))
+        self.job_opened += 1
+
+    def _set_air(self) -> None:
+        if self.engine is not None and self.job is not None:
+            self.engine.set_air(self.job.draft().air)
+
+    # --- job --------------------------------------------------------------------------------------------------------
+
+    def new_job(self, path: Path, name: str) -> bool:
+        """Make a job and open it."""
+        return self._open(lambda: Job.create(path, self._clock, name))
+
+    def open_job(self, path: Path) -> bool:
+        """Open a job."""
+        return self._open(lambda: Job.open(path, self._clock))
+
+    def edit(self, sheet: Sheet) -> None:
+        """Keep an edited job sheet."""
+        job = self.job
+        if job is None:
+            return
+        if sheet.details != job.details:
+            job.edit_details(sheet.details)
+        if sheet.plan != job.draft():
+            job.set_draft(sheet.plan)
+        self._reason = sheet.reason
+        self._set_air()
+        self.changed += 1
+
+    def choose_test(self, number: int) -> None:
+        """Show another test of the job."""
+        self._chosen = number
+        self.changed += 1
+
+    def report_opened(self) -> None:
+        """Note that the report of the last test was looked at."""
+        if self._fresh:
+            self._fresh = False
+            self.changed += 1
+
+    def _open(self, make: Callable[[], Job]) -> bool:
+        if self.busy:
+            self.tell(Severity.ATTENTION, "A test is running: end it before another job is opened.")
+            return False
+        try:
+            job = make()
+        except InvalidInput as error:
+            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            return False
+        self._close_job()
+        self.job = job
+        self._live_test, self._chosen, self._loaded, self._fresh, self._reason = None, None, None, False, ""
+        self.job_opened += 1
+        self._set_air()
+        self.changed += 1
+        return True
+
+    def _close_job(self) -> None:
+        if self.job is not None:
+            sentence = self.job.close()
+            self.job = None
+            if sentence:
+                self.tell(Severity.ALARM, sentence)
+
+    def _load(self, job: Job, number: int) -> None:
+        if self._loading == number:
+            return
+        self._loading = number
+
+        def loaded(test: ShownTest) -> None:
+            self._loading = None
+            if job is self.job:
+                self._loaded = test
+                self.changed += 1
+
+        def failed(error: Exception) -> None:
+            self.tell(Severity.ALARM, f"Test {number} could not be read: {error}.")
+
+        self.errands.run(lambda: recorded_test(job.load(number)), loaded, failed)
+
+    def _record(self, number: int) -> TestRecord:
+        return next(record for record in self.tests() if record.id == number)
+
+    def _interrupted_words(self, job: Job) -> str:
+        """Return what a crash left, as long as the interrupted test is the last one."""
+        tests = job.tests()
+        if not tests or tests[-1].state is not RecordState.INTERRUPTED:
+            return ""
+        when = f"{tests[-1].started.astimezone():%d.%m. %H:%M}"
+        taken = self._loaded.points_taken if self._loaded is not None and self._loaded.number == tests[-1].id else None
+        points = "" if taken is None else f" with {taken} point{'' if taken == 1 else 's'} taken"
+        return f"Test {tests[-1].id} of {when} was interrupted{points}; every reading up to then is safe."
+
+    # --- test -------------------------------------------------------------------------------------------------------
+
+    def start_test(self) -> bool:
+        """Begin a test by the sheet of the job."""
+        engine, rig, job = self.engine, self.connection.rig, self.job
+        if engine is None or rig is None or job is None or engine.busy:
+            return False
+        if not rig.has_fan:
+            self.tell(Severity.ATTENTION, "This rig has no fan drive: an automatic test needs one. Add it in Rig.")
+            return False
+        plan = job.draft()
+        self._keep_building(job, plan)
+        try:
+            recorder = job.record(plan, rig.spec)
+            engine.begin(plan, recorder)
+        except InvalidInput as error:
+            self.tell(Severity.ATTENTION, f"The test cannot start: {error}.")
+            return False
+        self._live_test, self._chosen = recorder.test_id, None
+        self._was_busy, self._fresh, self._told_flags = True, False, 0
+        self.changed += 1
+        return True
+
+    def _keep_building(self, job: Job, plan: TestPlan) -> None:
+        """Make a version of the building where it differs from the last one."""
+        if plan.building != job.building:
+            first = job.building is None
+            job.add_building(plan.building, "as first entered" if first else self._reason or "no reason given")
+        self._reason = ""
+
+    def answer(self, ask_id: str, choice: str) -> None:
+        """Answer a question of the test."""
+        if self.engine is not None:
+            self.engine.answer(ask_id, choice)
+
+    def pause(self) -> None:
+        """Pause the running test."""
+        if self.engine is not None:
+            self.engine.pause()
+
+    def go_on(self) -> None:
+        """Go on with a paused test."""
+        if self.engine is not None:
+            self.engine.resume()
+
+    def stop_fan(self) -> None:
+        """Bring the fan to rest at once."""
+        if self.engine is not None:
+            self.engine.stop_fan()
+
+    def end_test(self) -> None:
+        """End the test where it is."""
+        if self.engine is not None:
+            self.engine.abandon()
+
+    def strike(self, window: int, reason: str) -> None:
+        """Leave a point of the shown test out of its result."""
+        self._judge(window, reason.strip() or "no reason given")
+
+    def restore(self, window: int) -> None:
+        """Take a struck point of the shown test back."""
+        self._judge(window, None)
+
+    def _judge(self, window: int, reason: str | None) -> None:
+        job, number = self.job, self.shown_number()
+        if job is None or number is None:
+            return
+        if number == self._live_test and self.engine is not None:
+            if reason is None:
+                self.engine.restore(window)
+            else:
+                self.engine.strike(window, reason)
+            self.changed += 1
+            return
+
+        def judged() -> LoadedTest:
+            if reason is None:
+                job.restore(number, window)
+            else:
+                job.strike(number, window, reason)
+            return job.load(number)
+
+        def done(test: LoadedTest) -> None:
+            self._loaded = recorded_test(test)
+            self.changed += 1
+
+        def failed(error: Exception) -> None:
+            self.tell(Severity.ATTENTION, f"The point could not be changed: {error}.")
+
+        self.errands.run(judged, done, failed)
+
+    # --- the end ----------------------------------------------------------------------------------------------------
+
+    def clear(self, then: Callable[[], None]) -> None:
+        """Stop the fan, close rig and job, then call `then`."""
+
+        def rig_gone() -> None:
+            self._close_job()
+            then()
+
+        if self.engine is not None:
+            self.engine.stop_fan()
+        self.connection.disconnect(rig_gone)

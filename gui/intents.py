@@ -1,0 +1,345 @@
+"""What the person at the screen asks for, handed to whoever does it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QApplication
+
+from acquisition.job import SUFFIX
+from acquisition.snapshot import Severity
+from analysis.units import Display, System
+from gui.actions import Actions
+from gui.desk import Desk
+from gui.files import Files
+from gui.rig_intents import RigIntents
+from gui.screen import Screen
+from gui.settings import SettingsFile
+from gui.theme import Mode
+from gui.viewmodels.moment import Moment, Place
+from gui.viewmodels.next_step import NextStep, Verb
+from gui.viewmodels.points import STRIKE_REASONS
+from gui.viewmodels.prompt import ACCEPT, CLOSE, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
+from gui.window import Window
+
+MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
+JOB_PATTERN = f"Jobs (*{SUFFIX})"
+
+
+class Intents(QObject):
+    """Hears the views and calls the desk. `gone` tells that everything is closed and the window may go."""
+
+    gone = Signal()
+
+    def __init__(self, desk: Desk, screen: Screen, window: Window, actions: Actions, settings: SettingsFile) -> None:
+        """Listen to all views."""
+        super().__init__(window)
+        self._desk = desk
+        self._screen = screen
+        self._window = window
+        self._actions = actions
+        self._settings = settings
+        self._shown_choices: object = None
+        self.files = Files(desk, screen, window)
+        self.rig = RigIntents(desk, screen, window, settings, self.files)
+        self._connect_frame()
+        self._connect_places()
+        self._connect_actions()
+
+    # --- what the menus show
+
+    def refresh(self, moment: Moment) -> None:
+        """Keep menus and title with the moment."""
+        screen, settings = self._screen, self._settings.value
+        comma = screen.display.decimal_mark == ","
+        choices = (settings.mode, screen.display, moment.place, settings.recent, moment.job and moment.job.path)
+        if choices == self._shown_choices:
+            return
+        self._shown_choices = choices
+        self._actions.show_choices(settings.mode, screen.display.system, moment.place, comma=comma)
+        self._actions.show_recent(settings.recent)
+        name = moment.job.details.name if moment.job is not None else ""
+        self._window.setWindowTitle(f"{name} – Airseam" if name else "Airseam")
+
+    # --- what is asked
+
+    def press(self, step: NextStep) -> None:
+        """Do what the big button says."""
+        self.finish_typing()
+        match step.verb:
+            case Verb.CONNECT:
+                self.rig.connect_last()
+            case Verb.GO_TO_RIG:
+                self.go_to(Place.RIG)
+            case Verb.NEW_JOB:
+                self.new_job()
+            case Verb.GO_TO_VOLUME:
+                self.go_to_field("volume")
+            case Verb.GO_TO_TEST:
+                self.go_to(Place.TEST)
+            case Verb.OPEN_REPORT:
+                self.go_to(Place.REPORT)
+            case Verb.SAVE_REPORT:
+                self.files.save_report()
+            case _:
+                self._steer(step)
+        self._screen.touch()
+
+    def _steer(self, step: NextStep) -> None:
+        """Do what concerns the test itself."""
+        match step.verb:
+            case Verb.START:
+                self.start_test()
+            case Verb.ANSWER:
+                self._desk.answer(step.ask_id, step.label)
+            case Verb.PAUSE:
+                self._desk.pause()
+            case Verb.GO_ON:
+                self._desk.go_on()
+
+    def finish_typing(self) -> None:
+        """Take what is still being typed."""
+        focus = QApplication.focusWidget()
+        typed_in = (self._window.job, self._window.rig)
+        if focus is not None and any(place.isAncestorOf(focus) for place in typed_in):
+            focus.clearFocus()
+
+    def stop_fan(self) -> None:
+        """Stop the fan."""
+        self._desk.stop_fan()
+
+    def start_test(self) -> None:
+        """Begin a test and show it."""
+        self._screen.direction, self._screen.strike = None, None
+        self._window.test.trace.touched = False
+        self._window.test.flow.touched = False
+        if self._desk.start_test():
+            self.go_to(Place.TEST)
+
+    def go_to(self, place: Place) -> None:
+        """Show a place."""
+        self.finish_typing()
+        self._screen.go_to(place)
+
+    def go_to_field(self, field: str) -> None:
+        """Show a field of the job sheet."""
+        self.go_to(Place.JOB)
+        self._window.show_place(Place.JOB, keys=False)
+        self._window.job.go_to(field)
+
+    def new_job(self) -> None:
+        """Ask where a new job is to be kept, and make it."""
+        self.files.ask_save(
+            "New job: where is it kept?", self.files.folder / f"New job{SUFFIX}", JOB_PATTERN, self._made
+        )
+
+    def open_job(self) -> None:
+        """Ask for a job, and open it."""
+        self.files.ask_open("Open a job", JOB_PATTERN, self.opened)
+
+    def opened(self, path: Path) -> None:
+        """Open a job."""
+        if self._desk.open_job(path):
+            self.remember(path)
+
+    def _made(self, path: Path) -> None:
+        if self._desk.new_job(path, path.stem):
+            self.remember(path)
+            self.go_to_field("name")
+
+    def remember(self, path: Path) -> None:
+        """Remember a job among the recent ones."""
+        self._settings.set(self._settings.value.with_recent(path.resolve()))
+        self._screen.touch()
+
+    def edit(self, field: str, text: str) -> None:
+        """Take what was typed into a field of the job sheet."""
+        sheet = self._screen.sheet
+        if sheet is not None:
+            if sheet.commit(field, text, self._screen.display):
+                self._desk.edit(sheet.sheet)
+            self._screen.touch()
+
+    def undo(self) -> None:
+        """Take the last edit back: of the rig in its place, else of the job sheet."""
+        if self._screen.place is Place.RIG:
+            self._screen.rig.undo()
+        elif self._screen.sheet is not None and self._screen.sheet.undo():
+            self._desk.edit(self._screen.sheet.sheet)
+        self._screen.touch()
+
+    def redo(self) -> None:
+        """Do the edit again that was taken back last."""
+        if self._screen.place is Place.RIG:
+            self._screen.rig.redo()
+        elif self._screen.sheet is not None and self._screen.sheet.redo():
+            self._desk.edit(self._screen.sheet.sheet)
+        self._screen.touch()
+
+    def prompted(self, prompt: Prompt, choice: str, reason: str) -> None:
+        """Take the answer to a question."""
+        match prompt.kind:
+            case PromptKind.ASK:
+                self._desk.answer(prompt.id, choice)
+            case PromptKind.PAUSED:
+                self._after_pause(choice)
+            case PromptKind.STRIKE:
+                self._screen.strike = None
+                if choice == STRIKE:
+                    self._desk.strike(int(prompt.id), reason)
+            case PromptKind.CLOSE:
+                self._screen.asking_to_close = False
+                if choice == CLOSE:
+                    self._close()
+        self._screen.touch()
+
+    def close(self) -> None:
+        """Close the window: at once, or after a question while a test is under way."""
+        self.finish_typing()
+        if self._screen.closing:
+            return
+        if self._desk.busy:
+            self._screen.asking_to_close = True
+            self._screen.touch()
+        else:
+            self._close()
+
+    def _close(self) -> None:
+        self._screen.closing = True
+        self._screen.touch()
+        size = self._window.size()
+        self._settings.set(replace(self._settings.value, width=size.width(), height=size.height()))
+        self._desk.clear(self._all_closed)
+
+    def _all_closed(self) -> None:
+        self._window.may_close = True
+        self.gone.emit()
+        self._window.close()
+
+    def _after_pause(self, choice: str) -> None:
+        if choice == END_TEST:
+            self._desk.end_test()
+        elif choice == ACCEPT:
+            snapshot = self._desk.snapshot()
+            for link in snapshot.links if snapshot is not None else ():
+                self._desk.connection.accept_identity(link.name)
+        else:
+            self._desk.go_on()
+
+    def _ask_strike(self, window: int, target: str) -> None:
+        self._screen.strike = strike_prompt(window, target, STRIKE_REASONS)
+        self._screen.touch()
+
+    def _choose_direction(self, direction: object) -> None:
+        self._screen.direction = direction  # type: ignore[assignment]  # the signal carries a Direction
+        self._screen.touch()
+
+    def _choose_test(self, number: int) -> None:
+        self._screen.direction, self._screen.strike = None, None
+        self._desk.choose_test(number)
+
+    def _set_mode(self, mode: Mode) -> None:
+        self._settings.set(replace(self._settings.value, mode=mode))
+        self._window.look.set_mode(mode)
+        self._screen.touch()
+
+    def _next_mode(self) -> None:
+        at = MODE_ORDER.index(self._settings.value.mode)
+        self._set_mode(MODE_ORDER[(at + 1) % len(MODE_ORDER)])
+
+    def _set_units(self, system: System) -> None:
+        self.finish_typing()
+        self._settings.set(replace(self._settings.value, units=system.value))
+        self._screen.display = Display(system, self._screen.display.decimal_mark)
+        self._screen.touch()
+
+    def _swap_units(self) -> None:
+        self._set_units(System.SI if self._screen.display.system is System.US else System.US)
+
+    def _set_comma(self, comma: bool) -> None:
+        self.finish_typing()
+        mark = "," if comma else "."
+        self._settings.set(replace(self._settings.value, decimal_mark=mark))
+        self._screen.display = Display(self._screen.display.system, mark)
+        self._screen.touch()
+
+    def _toggle_keys(self) -> None:
+        self._screen.keys_shown = not self._screen.keys_shown
+        self._screen.touch()
+
+    def _toggle_full_screen(self) -> None:
+        if self._window.isFullScreen():
+            self._window.showNormal()
+        else:
+            self._window.showFullScreen()
+
+    def _residuals(self) -> None:
+        self._window.test.toggle_residuals()
+        self._screen.go_to(Place.TEST)
+
+    # --- wiring
+
+    def _connect_frame(self) -> None:
+        window = self._window
+        window.ribbon.stop.clicked.connect(self.stop_fan)
+        window.next_bar.pressed.connect(self.press)
+        window.rail.asked.connect(self.go_to)
+        window.close_asked.connect(self.close)
+        window.close_prompt.chosen.connect(self.prompted)
+        window.keys.back.clicked.connect(self._toggle_keys)
+
+    def _connect_places(self) -> None:
+        window = self._window
+        window.job.committed.connect(self.edit)
+        window.job.new.clicked.connect(self.new_job)
+        window.job.open.clicked.connect(self.open_job)
+        window.job.undo.clicked.connect(self.undo)
+        window.job.redo.clicked.connect(self.redo)
+        window.test.prompt.chosen.connect(self.prompted)
+        window.test.points.strike_asked.connect(self._ask_strike)
+        window.test.points.restore_asked.connect(self._desk.restore)
+        window.test.points.direction_asked.connect(self._choose_direction)
+        window.test.points.test_asked.connect(self._choose_test)
+        window.report.test_asked.connect(self._choose_test)
+        window.report.missing.jump_asked.connect(self.go_to_field)
+        window.report.save.clicked.connect(self.files.save_report)
+        window.report.csv.clicked.connect(self.files.export_csv)
+        window.report.json.clicked.connect(self.files.export_json)
+        for plot in (window.test.flow, window.test.residuals, window.test.trace):
+            plot.save_asked.connect(self.files.save_plot)
+
+    def _connect_actions(self) -> None:
+        actions, window = self._actions, self._window
+        actions.primary.triggered.connect(window.next_bar.press)
+        for action, call in (
+            (actions.new, self.new_job),
+            (actions.open, self.open_job),
+            (actions.undo, self.undo),
+            (actions.redo, self.redo),
+            (actions.save, self.files.save_report),
+            (actions.csv, self.files.export_csv),
+            (actions.json, self.files.export_json),
+            (actions.residuals, self._residuals),
+            (actions.all, window.test.show_all),
+            (actions.strike, window.test.points.toggle_chosen),
+            (actions.swap_units, self._swap_units),
+            (actions.next_mode, self._next_mode),
+            (actions.full_screen, self._toggle_full_screen),
+            (actions.keys, self._toggle_keys),
+        ):
+            action.triggered.connect(call)
+        actions.quit.triggered.connect(window.close)
+        actions.comma.toggled.connect(self._set_comma)
+        actions.mode_chosen.connect(self._set_mode)
+        actions.units_chosen.connect(self._set_units)
+        actions.place_chosen.connect(self.go_to)
+        actions.recent_chosen.connect(self._open_recent)
+
+    def _open_recent(self, text: str) -> None:
+        self.opened(Path(text))
+
+    def failed(self, sentence: str) -> None:
+        """Show an error that nobody caught."""
+        self._desk.tell(Severity.ALARM, sentence)

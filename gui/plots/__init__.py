@@ -1,0 +1,1 @@
+"""Plots: items made once, fed by `setData` only; scales, ticks and logarithms come from the view models."""

@@ -1,0 +1,134 @@
+"""What is asked for in the Rig place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+
+from acquisition.rigfile import load_rig, write_rig
+from acquisition.snapshot import Severity
+from analysis.errors import InvalidInput
+from drivers.ports import PortList, list_ports
+from gui.desk import Desk
+from gui.files import Files
+from gui.report_pages import reason, write_new
+from gui.screen import Screen
+from gui.settings import SettingsFile
+from gui.viewmodels.moment import RigState
+from gui.viewmodels.rig_sheet import same, sentence
+from gui.views.rig_place import OWN
+from gui.window import Window
+
+RIG_PATTERN = "Rig files (*.toml)"
+
+
+class RigIntents(QObject):
+    """Hears the Rig place."""
+
+    def __init__(self, desk: Desk, screen: Screen, window: Window, settings: SettingsFile, files: Files) -> None:
+        """Listen."""
+        super().__init__(window)
+        self._desk = desk
+        self._screen = screen
+        self._window = window
+        self._settings = settings
+        self._files = files
+        self._connect()
+
+    def connect_last(self) -> None:
+        """Connect the simulated house that was connected last, else the first."""
+        sources = self._desk.connection.sources
+        known = [source.id for source in sources]
+        settings = self._settings.value
+        chosen = settings.source if settings.source in known else (known[0] if known else "")
+        if chosen:
+            self.connect_source(chosen, settings.time_factor)
+
+    def connect_source(self, source_id: str, factor: float) -> None:
+        """Connect a simulated house and remember it."""
+        self._settings.set(replace(self._settings.value, source=source_id, time_factor=factor))
+        self._desk.connection.connect_source(source_id, factor)
+        self._screen.touch()
+
+    def connect_own(self) -> None:
+        """Connect the rig on the sheet, or part with it."""
+        rig = self._desk.rig()
+        spec = self._screen.rig.spec
+        if rig.state is RigState.CONNECTED and rig.spec is not None and not rig.source and same(rig.spec, spec):
+            self._desk.connection.disconnect()
+        elif not self._screen.rig.problem():
+            self._desk.connection.connect_spec(spec)
+        self._screen.touch()
+
+    def look_for_ports(self) -> None:
+        """List the ports, beside the window: it can take seconds."""
+
+        def found(ports: PortList) -> None:
+            self._window.rig.own.editor.show_ports(ports.ports)
+            count = len(ports.ports)
+            words = ports.note or ("No serial port was found." if not count else f"{count} ports found.")
+            self._desk.tell(Severity.ATTENTION if ports.note or not count else Severity.NOTE, words)
+
+        self._desk.errands.run(list_ports, found, self._failed)
+
+    def load(self, path: Path) -> None:
+        """Put the rig of a file on the sheet."""
+        try:
+            self._screen.rig.load(load_rig(path))
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, sentence(error))
+        self._window.rig.choose_page(OWN)
+        self._screen.touch()
+
+    def save(self, path: Path) -> None:
+        """Write the rig on the sheet into a file."""
+        try:
+            written = write_new(path, write_rig(self._screen.rig.spec).encode())
+        except OSError as error:
+            self._desk.tell(Severity.ATTENTION, f"The rig file could not be saved: {reason(error)}.")
+            return
+        self._desk.tell(Severity.NOTE, f"The rig is saved as {written}.")
+
+    def _ask_load(self) -> None:
+        self._files.ask_open("Load a rig file", RIG_PATTERN, self.load)
+
+    def _ask_save(self) -> None:
+        problem = self._screen.rig.problem()
+        if problem:
+            self._desk.tell(Severity.ATTENTION, problem)
+            return
+        self._files.ask_save("Save the rig", self._files.folder / "rig.toml", RIG_PATTERN, self.save)
+
+    def _failed(self, error: Exception) -> None:
+        self._desk.tell(Severity.ATTENTION, f"The ports could not be listed: {error}.")
+
+    def _connect(self) -> None:
+        place, model = self._window.rig, self._screen.rig
+        place.sources.connect_asked.connect(self.connect_source)
+        place.sources.disconnect_asked.connect(self._desk.connection.disconnect)
+        place.sources.selected.connect(self._screen.touch)
+        place.live.accept_asked.connect(self._desk.connection.accept_identity)
+        place.own.connect_button.clicked.connect(self.connect_own)
+        place.own.ports.clicked.connect(self.look_for_ports)
+        place.own.load.clicked.connect(self._ask_load)
+        place.own.save.clicked.connect(self._ask_save)
+        place.page_chosen.connect(self._screen.touch)
+        editor = place.own.editor
+        edits: tuple[tuple[object, Callable[..., None]], ...] = (
+            (editor.named, model.set_name),
+            (editor.instrument_added, model.add_instrument),
+            (editor.instrument_edited, model.set_instrument),
+            (editor.instrument_removed, model.remove_instrument),
+            (editor.role_chosen, model.set_role),
+            (editor.range_added, model.add_range),
+            (editor.range_edited, model.set_range),
+            (editor.range_removed, model.remove_range),
+            (editor.fitted_chosen, model.set_fitted),
+            (editor.shutter_chosen, model.set_shutter),
+        )
+        for signal, edit in edits:
+            signal.connect(edit)  # type: ignore[attr-defined]  # each is a Signal
+            signal.connect(self._screen.touch)  # type: ignore[attr-defined]

@@ -1,0 +1,42 @@
+"""What the person at the screen chose to see, and the sheets under edit. Plain Python."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from analysis.records import Direction
+from analysis.units import Display
+from gui.report_pages import ReportPages
+from gui.viewmodels.job_place import JobSheetModel
+from gui.viewmodels.moment import Place
+from gui.viewmodels.prompt import Prompt
+from gui.viewmodels.rig_sheet import RigSheetModel
+from gui.viewmodels.trace import TraceScale
+
+
+@dataclass(slots=True, weakref_slot=True)
+class Screen:
+    """Belongs to the thread of the window. `version` counts up with everything that a picture depends on."""
+
+    pages: ReportPages
+    place: Place = Place.TEST
+    display: Display = field(default_factory=Display)
+    direction: Direction | None = None
+    strike: Prompt | None = None
+    asking_to_close: bool = False
+    closing: bool = False
+    keys_shown: bool = False
+    sheet: JobSheetModel | None = None
+    sheet_of_job: int = -1
+    rig: RigSheetModel = field(default_factory=RigSheetModel)
+    scale: TraceScale = field(default_factory=TraceScale)
+    version: int = 0
+
+    def touch(self) -> None:
+        """Have everything drawn anew."""
+        self.version += 1
+
+    def go_to(self, place: Place) -> None:
+        """Show a place."""
+        self.place, self.keys_shown = place, False
+        self.touch()

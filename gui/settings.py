@@ -1,0 +1,99 @@
+"""What the window remembers from one start to the next: a small file, never emptied by a crash."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import os
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, replace
+from pathlib import Path
+
+from gui.theme import Mode
+
+RECENT = 10
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """The choices of the user.
+
+    `units` is the id of a display system, `source` that of the rig last connected. An empty `decimal_mark` is that of
+    the operating system.
+    """
+
+    mode: Mode = Mode.SYSTEM
+    units: str = "si"
+    decimal_mark: str = ""
+    recent: tuple[str, ...] = ()
+    source: str = ""
+    time_factor: float = 1.0
+    width: int = 1280
+    height: int = 800
+
+    def with_recent(self, path: Path) -> Settings:
+        """Put a job at the head of the list of recent ones."""
+        text = str(path)
+        return replace(self, recent=(text, *(item for item in self.recent if item != text))[:RECENT])
+
+
+class SettingsFile:
+    """Keeps the settings in a JSON file. An unreadable file gives the defaults and a sentence in `notice`."""
+
+    def __init__(self, path: Path | None) -> None:
+        """Read the file; with None nothing is kept."""
+        self._path = path
+        self.notice = ""
+        self.value = Settings()
+        if path is not None and path.exists():
+            try:
+                self.value = _read(json.loads(path.read_text("utf-8")))
+            except (OSError, ValueError) as error:
+                self.notice = f"The settings could not be read, the defaults are used ({error})."
+
+    def set(self, value: Settings) -> None:
+        """Take new settings and keep them; a disk that refuses is said once in `notice`."""
+        if value == self.value:
+            return
+        self.value = value
+        if self._path is None:
+            return
+        try:
+            _write(self._path, json.dumps(asdict(value), indent=1))
+        except OSError as error:
+            self.notice = f"The settings could not be kept ({error.strerror})."
+
+
+def _read(table: object) -> Settings:
+    if not isinstance(table, Mapping):
+        raise ValueError("a JSON object is needed")
+    default = Settings()
+    recent = table.get("recent")
+    width, height, factor = table.get("width"), table.get("height"), table.get("time_factor")
+    return Settings(
+        mode=Mode(table.get("mode", default.mode)),
+        units=str(table.get("units", default.units)),
+        decimal_mark=str(table.get("decimal_mark", "")),
+        recent=tuple(str(item) for item in recent) if isinstance(recent, list) else (),
+        source=str(table.get("source", "")),
+        time_factor=float(factor) if isinstance(factor, int | float) and factor > 0 else default.time_factor,
+        width=width if isinstance(width, int) else default.width,
+        height=height if isinstance(height, int) else default.height,
+    )
+
+
+def _write(path: Path, text: str) -> None:
+    """Write beside the file, bring it to the disk, then put it in the file's place."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    beside = path.with_name(path.name + ".new")
+    with beside.open("w", encoding="utf-8") as file:
+        file.write(text)
+        file.flush()
+        os.fsync(file.fileno())
+    beside.replace(path)
+    with contextlib.suppress(OSError):  # Windows has no handle on a folder
+        folder = os.open(path.parent, os.O_RDONLY)
+        try:
+            os.fsync(folder)
+        finally:
+            os.close(folder)

@@ -1,0 +1,239 @@
+"""Flow against envelope pressure on logarithmic scales: points, the leakage line and its band."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from acquisition.snapshot import PointState, PointView, RunView
+from analysis.numbertext import decimals_for, format_number
+from analysis.powerlaw import flow_at
+from analysis.records import Direction, Estimate, RunResult
+from analysis.units import Display, Quantity, to_display, unit_symbol
+from gui.viewmodels.moment import Moment
+from gui.viewmodels.shown import ShownTest
+
+LOWEST_PA, HIGHEST_PA = 10.0, 60.0
+"""The scale shows at least these pressures."""
+LOW_MARGIN, HIGH_MARGIN = 0.8, 1.32
+LINE_STEPS = 48
+WIDE_BAND = 3.0
+"""A band that reaches further than this factor from its line says nothing yet and is not drawn."""
+STANDARD_ERRORS = 2.0
+_EDGES = (1.0, 1.5, 2.0, 3.0, 5.0, 7.0, 10.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Dot:
+    """A point on the logarithmic axes; `up` and `down` are the lengths of its error bar."""
+
+    x: float
+    y: float
+    up: float = 0.0
+    down: float = 0.0
+    tip: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Curve:
+    """One direction. Line and band are empty before there is a result; log10 of Pa and of the shown flow unit."""
+
+    direction: Direction
+    taken: tuple[Dot, ...] = ()
+    struck: tuple[Dot, ...] = ()
+    averaging: Dot | None = None
+    x: tuple[float, ...] = ()
+    line: tuple[float, ...] = ()
+    low: tuple[float, ...] = ()
+    high: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class FlowPicture:
+    """The whole plot; ranges in log10, targets still to come in log10 of Pa."""
+
+    curves: tuple[Curve, ...]
+    x_range: tuple[float, float]
+    y_range: tuple[float, float]
+    targets: tuple[float, ...]
+    note: str
+    hidden: str
+    empty: str
+    y_label: str
+    x_label: str = "envelope pressure difference, Pa"
+
+
+def flow_picture(moment: Moment) -> FlowPicture:
+    """Return the plot of the test that is shown."""
+    display, shown = moment.display, moment.shown
+    targets = _targets(moment)
+    curves: tuple[Curve, ...] = ()
+    hidden = 0
+    if shown is not None:
+        made = [_curve(shown, run, moment) for run in runs_by_direction(shown)]
+        curves, hidden = tuple(curve for curve, _ in made), sum(count for _, count in made)
+    pressures = [dot.x for curve in curves for dot in (*curve.taken, *curve.struck)] + [math.log10(t) for t in targets]
+    x_range = (
+        min([math.log10(LOWEST_PA), *pressures]) + math.log10(LOW_MARGIN),
+        max([math.log10(HIGHEST_PA), *pressures]) + math.log10(HIGH_MARGIN),
+    )
+    result = shown.result if shown is not None else None
+    if shown is not None and result is not None:
+        curves = tuple(_with_line(curve, result_of(result.runs, curve.direction), x_range, display) for curve in curves)
+    return FlowPicture(
+        curves=curves,
+        x_range=x_range,
+        y_range=_y_range(curves),
+        targets=tuple(math.log10(target) for target in targets),
+        note=_note(result.runs if result is not None else (), display),
+        hidden=_hidden_words(hidden),
+        empty="" if any(_dots(curve) for curve in curves) else "The line grows here, point by point.",
+        y_label=f"flow through the envelope, {unit_symbol(Quantity.FLOW, display)}",
+    )
+
+
+def runs_by_direction(shown: ShownTest) -> tuple[RunView, ...]:
+    """Return the runs that count: of several in one direction the last with points."""
+    chosen: dict[Direction, RunView] = {}
+    for run in shown.runs:
+        has_points = any(point.envelope_pa is not None for point in run.points)
+        if run.direction not in chosen or has_points:
+            chosen[run.direction] = run
+    return tuple(chosen.values())
+
+
+def result_of(runs: Sequence[RunResult], direction: Direction) -> RunResult | None:
+    """Return the result of a direction."""
+    return next((run for run in runs if run.direction is direction), None)
+
+
+def envelope_factor(run: RunView, result: RunResult | None) -> float:
+    """Return the ratio of the flow through the envelope to that through the fan; 1 before there is a result."""
+    first = next((point.flow_m3_h for point in run.points if point.state is PointState.TAKEN), None)
+    if result is None or not result.envelope_flow_m3_h or not first:
+        return 1.0
+    return result.envelope_flow_m3_h[0] / first
+
+
+def induced_pa(point: PointView, run: RunView, result: RunResult | None) -> float | None:
+    """Return the induced pressure of a point, positive where it has the sign of the run."""
+    if point.envelope_pa is None:
+        return None
+    zero_pa = result.zero_pa if result is not None else run.zero_before_pa or 0.0
+    return run.direction.sign * (point.envelope_pa - zero_pa)
+
+
+def _curve(shown: ShownTest, run: RunView, moment: Moment) -> tuple[Curve, int]:
+    """Return the points of a run, and how many cannot stand on a logarithmic axis."""
+    result = result_of(shown.result.runs, run.direction) if shown.result is not None else None
+    factor = envelope_factor(run, result)
+    groups: dict[PointState, list[Dot]] = {state: [] for state in PointState}
+    hidden = 0
+    for point in run.points:
+        pressure = induced_pa(point, run, result)
+        if pressure is None or point.flow_m3_h is None:
+            continue
+        if pressure <= 0 or point.flow_m3_h <= 0:
+            hidden += 1
+            continue
+        flow = to_display(point.flow_m3_h * factor, Quantity.FLOW, moment.display)
+        groups[point.state].append(_dot(pressure, flow, point.flow_error_pct))
+    averaging = groups[PointState.AVERAGING]
+    return (
+        Curve(
+            direction=run.direction,
+            taken=tuple(groups[PointState.TAKEN]),
+            struck=tuple(groups[PointState.STRUCK]),
+            averaging=averaging[-1] if averaging else None,
+        ),
+        hidden,
+    )
+
+
+def _dot(pressure_pa: float, flow: float, error_pct: float | None) -> Dot:
+    share = min(STANDARD_ERRORS * (error_pct or 0.0) / 100, 0.9)
+    return Dot(math.log10(pressure_pa), math.log10(flow), math.log10(1 + share), -math.log10(1 - share))
+
+
+def _with_line(curve: Curve, result: RunResult | None, x_range: tuple[float, float], display: Display) -> Curve:
+    if result is None or result.line is None or not curve.taken:
+        return curve
+    line = result.line
+    step = (x_range[1] - x_range[0]) / LINE_STEPS
+    x = tuple(x_range[0] + step * at for at in range(LINE_STEPS + 1))
+    flows = [flow_at(line, 10.0**at) for at in x]
+    # A band far wider than the plot would only tell that two points make no line yet.
+    sure = all(math.isfinite(flow.high) and flow.high < WIDE_BAND * flow.value for flow in flows)
+    return Curve(
+        direction=curve.direction,
+        taken=curve.taken,
+        struck=curve.struck,
+        averaging=curve.averaging,
+        x=x,
+        line=_logs([flow.value for flow in flows], display),
+        low=_logs([flow.low for flow in flows], display) if sure else (),
+        high=_logs([flow.high for flow in flows], display) if sure else (),
+    )
+
+
+def _logs(flows_m3_h: list[float], display: Display) -> tuple[float, ...]:
+    return tuple(math.log10(to_display(flow, Quantity.FLOW, display)) for flow in flows_m3_h)
+
+
+def _dots(curve: Curve) -> list[Dot]:
+    return [*curve.taken, *curve.struck, *([curve.averaging] if curve.averaging is not None else [])]
+
+
+def _y_range(curves: Sequence[Curve]) -> tuple[float, float]:
+    """Return round ends that hold every point and the line."""
+    values = [end for curve in curves for dot in _dots(curve) for end in (dot.y - dot.down, dot.y + dot.up)]
+    values += [end for curve in curves for end in (*curve.line, *curve.low, *curve.high)]
+    if not values:
+        return 2.0, 3.5
+    low, high = _edge_below(min(values) - 0.02), _edge_above(max(values) + 0.02)
+    return (low, high) if high - low > 0.3 else (low - 0.15, high + 0.15)
+
+
+def _edge_below(value: float) -> float:
+    decade = math.floor(value)
+    return max(decade + math.log10(edge) for edge in _EDGES if decade + math.log10(edge) <= value + 1e-9)
+
+
+def _edge_above(value: float) -> float:
+    decade = math.floor(value)
+    return min(decade + math.log10(edge) for edge in _EDGES if decade + math.log10(edge) >= value - 1e-9)
+
+
+def _targets(moment: Moment) -> tuple[float, ...]:
+    """Return the targets still to come, as magnitudes."""
+    shown = moment.shown
+    if shown is None:
+        return moment.job.plan.targets_pa if moment.job is not None else ()
+    if not shown.live or not shown.runs:
+        return ()
+    return tuple(
+        abs(point.target_pa)
+        for point in shown.runs[-1].points
+        if point.state in (PointState.PENDING, PointState.AVERAGING) and point.target_pa
+    )
+
+
+def _note(runs: Sequence[RunResult], display: Display) -> str:
+    return " and ".join(f"n = {estimate_text(run.n, display)}" for run in runs)
+
+
+def estimate_text(estimate: Estimate, display: Display) -> str:
+    """Return a plain number with its interval: `0.642 ± 0.021`."""
+    decimals = decimals_for(estimate.half_width)
+    value = format_number(estimate.value, 3 if decimals is None else decimals, display.decimal_mark)
+    if decimals is None:
+        return value
+    return f"{value} ± {format_number(estimate.half_width, decimals, display.decimal_mark)}"
+
+
+def _hidden_words(count: int) -> str:
+    if not count:
+        return ""
+    points = "1 point is" if count == 1 else f"{count} points are"
+    return f"{points} not shown: pressure or flow is not above 0."

@@ -1,0 +1,54 @@
+"""The key sheet: every key, what it does, and where."""
+
+from __future__ import annotations
+
+KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
+    (
+        "Always",
+        (
+            ("Esc", "Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost."),
+            ("Space", "Press the big button at the bottom right: it does what the sentence beside it says."),
+            ("1 2 3 4", "Go to Job, Rig, Test, Report."),
+            ("F1", "Show this sheet, and go back."),
+            ("F11", "Whole screen, and back."),
+        ),
+    ),
+    (
+        "Job",
+        (
+            ("Ctrl+N", "Make a new job."),
+            ("Ctrl+O", "Open a job."),
+            ("Ctrl+Z", "Take back the last edit; measured data is never taken back."),
+            ("Ctrl+Shift+Z", "Do it again."),
+        ),
+    ),
+    (
+        "Test",
+        (
+            ("R", "Show how far the points lie off the line, and back."),
+            ("X", "Strike the point that is chosen in the table, or restore it."),
+            ("A", "Show all in the plots."),
+            ("Wheel, drag", "Zoom and move a plot. The right button saves it as PNG, SVG or CSV."),
+        ),
+    ),
+    (
+        "Report",
+        (
+            ("Ctrl+S", "Save the report as PDF."),
+            ("Ctrl+E", "Export the tables as CSV and the test as JSON."),
+        ),
+    ),
+    (
+        "View",
+        (
+            ("Ctrl+U", "Change between SI and US units; what is stored stays as it is."),
+            ("Ctrl+T", "Next theme: as the system, dark, light."),
+        ),
+    ),
+)
+
+CAUTIONS = (
+    "Before the fan starts every flame is out, ashes are cold and covered, and everybody in the building knows.",
+    "Local codes and licensed practice decide who may test and how; this program does not replace them.",
+    "If the fan does not stop, pull its plug.",
+)

@@ -1,0 +1,114 @@
+"""What to do next: one sentence of the trade and one button, at every moment."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from acquisition.job import RecordState
+from acquisition.snapshot import EngineState, Snapshot
+from drivers.instrument import LinkState
+from gui.viewmodels.moment import JobMoment, Moment, Place, RigState, directions_words
+
+
+class Verb(StrEnum):
+    """What the primary button does."""
+
+    NOTHING = "nothing"
+    CONNECT = "connect"
+    GO_TO_RIG = "go to rig"
+    NEW_JOB = "new job"
+    GO_TO_VOLUME = "go to volume"
+    GO_TO_TEST = "go to test"
+    START = "start"
+    ANSWER = "answer"
+    PAUSE = "pause"
+    GO_ON = "go on"
+    OPEN_REPORT = "open report"
+    SAVE_REPORT = "save report"
+
+
+@dataclass(frozen=True, slots=True)
+class NextStep:
+    """The sentence, the word on the button and what the button does. `id` changes when a new decision is asked for."""
+
+    sentence: str
+    label: str
+    verb: Verb
+    ask_id: str = ""
+
+    @property
+    def id(self) -> str:
+        """Tells one decision from another."""
+        return f"{self.verb}:{self.ask_id}"
+
+
+def next_step(moment: Moment) -> NextStep:
+    """Return what is happening, or what to do now."""
+    snapshot = moment.snapshot
+    if moment.closing or moment.rig.state is RigState.CLOSING:
+        return NextStep("Stopping: the fan is brought to its safe state.", "Please wait", Verb.NOTHING)
+    if snapshot is not None and snapshot.state is not EngineState.IDLE:
+        return _during(snapshot, moment.place)
+    if moment.job is None:
+        return NextStep("Open a job (Ctrl+O) or make a new one: it keeps every reading.", "New job", Verb.NEW_JOB)
+    if moment.place is Place.REPORT and moment.shown is not None and moment.shown.result is not None:
+        if not moment.report_saved:
+            return NextStep(
+                "This is the report as it will be saved. Look at what is missing, then save it.",
+                "Save the report",
+                Verb.SAVE_REPORT,
+            )
+    elif moment.job.fresh and moment.shown is not None:
+        sentence = snapshot.sentence if snapshot is not None else "The test has ended."
+        return NextStep(sentence, "Open the report", Verb.OPEN_REPORT)
+    return _before(moment, moment.job)
+
+
+def _during(snapshot: Snapshot, place: Place) -> NextStep:
+    ask = snapshot.ask
+    if snapshot.state is EngineState.ASKING and ask is not None:
+        if place is not Place.TEST:  # nobody answers a question that is not on the screen
+            return NextStep("The test asks something and waits for you.", "Go to the test", Verb.GO_TO_TEST, ask.id)
+        return NextStep(_IN_SHORT.get(ask.id, ask.text), ask.choices[0], Verb.ANSWER, ask.id)
+    if snapshot.state is EngineState.PAUSED:
+        return NextStep(snapshot.paused_reason, "Go on", Verb.GO_ON)
+    return NextStep(snapshot.sentence, "Pause test", Verb.PAUSE)
+
+
+_IN_SHORT = {"safety": "Read the list in the panel. Go on only when all of it is so."}
+"""For questions too long for one line; the panel in the place has them in full."""
+
+
+def _before(moment: Moment, job: JobMoment) -> NextStep:
+    """Return what is to be done before a test can start."""
+    snapshot = moment.snapshot
+    if snapshot is None:
+        lead = f"{job.interrupted} " if job.interrupted else ""
+        if moment.rig.first_source:
+            text = f"{lead}No rig is connected. Connect the simulated one, or choose instruments in Rig."
+            return NextStep(text, "Connect the simulated rig", Verb.CONNECT)
+        return NextStep(f"{lead}No rig is connected. Choose its instruments in Rig.", "Open Rig", Verb.GO_TO_RIG)
+    waiting = [link for link in snapshot.links if link.state is not LinkState.LINKED]
+    if waiting:
+        trouble = next((link.sentence for link in waiting if link.sentence), "")
+        text = trouble or f"Waiting for {waiting[0].name} on {waiting[0].port} to answer."
+        return NextStep(text, "Look at the rig", Verb.GO_TO_RIG)
+    if job.plan.building.volume_m3 is None and moment.place is not Place.JOB:
+        text = "The building's volume is missing: without it there is no air change rate."
+        return NextStep(text, "Enter the volume", Verb.GO_TO_VOLUME)
+    return NextStep(_ready(moment, job), "Start the test", Verb.START)
+
+
+def _ready(moment: Moment, job: JobMoment) -> str:
+    if moment.snapshot is not None and moment.snapshot.last_error:
+        return moment.snapshot.last_error
+    if job.interrupted:
+        return job.interrupted
+    ways = directions_words(job.plan.directions)
+    if job.plan.building.volume_m3 is None:
+        return f"Ready to {ways}. Without a volume the result is a flow and no air change rate."
+    stopped = moment.shown is not None and moment.shown.live and moment.shown.state is not RecordState.COMPLETE
+    if stopped and moment.snapshot is not None:
+        return moment.snapshot.sentence
+    return f"Ready to {ways}: close windows and outside doors, open inside doors, then start."

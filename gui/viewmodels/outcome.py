@@ -1,0 +1,174 @@
+"""The result so far: one number with its interval, held against the limit."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from acquisition.report import wording
+from acquisition.report.names import KINDS, limit_text
+from analysis.records import Estimate, Limit, MeanResult, Verdict
+from analysis.units import Display, Quantity, format_estimate, to_display, unit_symbol
+from gui.theme import Tone
+from gui.viewmodels.moment import Moment
+
+NAMES = {
+    "n50_per_h": "air changes per hour at 50 Pa",
+    "q50_m3_h": "at 50 Pa",
+    "qe50_m3_h_m2": "at 50 Pa, of envelope",
+    "qf50_m3_h_m2": "at 50 Pa, of floor",
+}
+CERTAIN = 0.995
+
+
+@dataclass(frozen=True, slots=True)
+class LimitBar:
+    """Shares 0..1 of the bar's length."""
+
+    value: float
+    low: float
+    high: float
+    limit: float
+
+
+@dataclass(frozen=True, slots=True)
+class OutcomePicture:
+    """The panel. `figure` is a dash before there is a result, `why` then says what is missing."""
+
+    title: str
+    figure: str
+    unit: str
+    interval: str
+    why: str
+    limit: str
+    verdict: str
+    tone: Tone
+    bar: LimitBar | None
+    others: str
+    spoken: str
+
+
+def outcome_picture(moment: Moment) -> OutcomePicture:
+    """Return the panel of the test that is shown."""
+    display, shown = moment.display, moment.shown
+    plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
+    limit = plan.limit if plan is not None else None
+    result = shown.result if shown is not None else None
+    if result is None:
+        why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
+        return _nothing(why, limit, display)
+    quantity, estimate = headline(result.mean, limit)
+    text = format_estimate(estimate, KINDS[quantity], display)
+    verdict = next((item for item in result.verdicts if item.limit == limit), None)
+    words, tone = verdict_words(verdict)
+    unit = unit_words(quantity, display)
+    sure = math.isfinite(estimate.half_width)
+    return OutcomePicture(
+        title="Result so far" if moment.busy and shown is not None and shown.live else "Result",
+        figure=text.value,
+        unit=unit,
+        interval=f"± {text.plus_minus} (95 %)" if sure else "no interval yet",
+        why=_why(estimate, verdict),
+        limit=_limit_words(limit, display),
+        verdict=words,
+        tone=tone,
+        bar=_bar(estimate, limit, KINDS[quantity], display),
+        others=_others(result.mean, quantity, display),
+        spoken=f"{text.value} {unit}, plus or minus {text.plus_minus}. {words}",
+    )
+
+
+def headline(mean: MeanResult, limit: Limit | None) -> tuple[str, Estimate]:
+    """Return the quantity that stands in front: that of the limit, else the first that is known."""
+    order = ["n50_per_h", "q50_m3_h"]
+    if limit is not None:
+        order.insert(0, limit.quantity)
+    for quantity in order:
+        estimate: Estimate | None = getattr(mean, quantity, None)
+        if estimate is not None:
+            return quantity, estimate
+    return "q50_m3_h", mean.q50_m3_h
+
+
+def unit_words(quantity: str, display: Display) -> str:
+    """Return what a quantity is counted in, in words."""
+    if quantity == "n50_per_h":
+        return NAMES[quantity]
+    return f"{unit_symbol(KINDS[quantity], display)} {NAMES[quantity]}"
+
+
+def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
+    """Return the three-way verdict in words."""
+    if verdict is None:
+        return "", Tone.QUIET
+    likely = likelihood(verdict.probability)
+    match verdict.verdict:
+        case "meets":
+            return f"{likely} likely to meet it", Tone.GOOD
+        case "does not meet":
+            return f"{likely} likely to meet it: does not meet", Tone.BAD
+        case _:
+            return f"{likely} likely to meet it: cannot tell today", Tone.ATTENTION
+
+
+def likelihood(probability: float) -> str:
+    """Return a probability in percent that never claims to be certain."""
+    if probability > CERTAIN:
+        return "more than 99 %"
+    if probability < 1 - CERTAIN:
+        return "less than 1 %"
+    return f"{100 * probability:.0f} %"
+
+
+def _why(estimate: Estimate, verdict: Verdict | None) -> str:
+    if estimate.extrapolated:
+        return "Extrapolated: 50 Pa lies outside the pressures that were measured."
+    if verdict is not None and verdict.verdict == "cannot tell":
+        return wording.WOULD_SETTLE
+    return ""
+
+
+def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
+    quantity = limit.quantity if limit is not None else "n50_per_h"
+    return OutcomePicture(
+        title="Result so far",
+        figure="–",
+        unit=unit_words(quantity, display),
+        interval="",
+        why=why,
+        limit=_limit_words(limit, display),
+        verdict="",
+        tone=Tone.QUIET,
+        bar=None,
+        others="",
+        spoken=f"No result. {why}",
+    )
+
+
+def _limit_words(limit: Limit | None, display: Display) -> str:
+    if limit is None:
+        return "No limit was set for this stage"
+    unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
+    return f"Limit for this stage {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
+
+
+def _bar(estimate: Estimate, limit: Limit | None, kind: Quantity, display: Display) -> LimitBar | None:
+    if limit is None or KINDS[limit.quantity] is not kind:
+        return None
+    value, bound = (to_display(number, kind, display) for number in (estimate.value, limit.value))
+    high = to_display(estimate.high, kind, display) if math.isfinite(estimate.high) else value
+    low = to_display(estimate.low, kind, display) if math.isfinite(estimate.low) else value
+    full = max(bound * 1.1, min(high, 2 * value) * 1.04)
+    return LimitBar(*(min(max(number / full, 0.0), 1.0) for number in (value, low, high, bound)))
+
+
+def _others(mean: MeanResult, shown: str, display: Display) -> str:
+    """Return the other quantities in one line, each with its divisor."""
+    parts = []
+    for name, symbol in (("n50_per_h", "n50"), ("q50_m3_h", "q50"), ("qe50_m3_h_m2", "qE50"), ("qf50_m3_h_m2", "qF50")):
+        estimate: Estimate | None = getattr(mean, name)
+        if estimate is None or name == shown:
+            continue
+        text = format_estimate(estimate, KINDS[name], display)
+        parts.append(f"{symbol} {text.value} {text.unit}")
+    return " · ".join(parts)

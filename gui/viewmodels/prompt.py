@@ -1,0 +1,92 @@
+"""What the window asks in the place where it matters: questions of the test, a pause, the reason for a strike."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from acquisition.snapshot import EngineState
+from drivers.instrument import LinkState
+from gui.viewmodels.moment import Moment
+
+
+class PromptKind(StrEnum):
+    """What the panel is for."""
+
+    ASK = "ask"
+    PAUSED = "paused"
+    STRIKE = "strike"
+    CLOSE = "close"
+
+
+ACCEPT, END_TEST = "Go on with this instrument", "End the test here"
+STRIKE, LEAVE = "Strike the point", "Leave it"
+CLOSE, STAY = "Stop the fan and close", "Stay"
+
+
+@dataclass(frozen=True, slots=True)
+class Prompt:
+    """A question with its choices; the first one is the way on. `reasons` are offered where a text is asked for."""
+
+    kind: PromptKind
+    id: str
+    title: str
+    text: str
+    choices: tuple[str, ...]
+    caution: str = ""
+    reasons: tuple[str, ...] = ()
+
+
+def test_prompt(moment: Moment) -> Prompt | None:
+    """Return the question of the running test, None when it asks nothing."""
+    snapshot = moment.snapshot
+    if snapshot is None:
+        return None
+    if snapshot.state is EngineState.ASKING and snapshot.ask is not None:
+        ask = snapshot.ask
+        return Prompt(PromptKind.ASK, ask.id, _title(ask.id), ask.text, ask.choices, ask.caution)
+    if snapshot.state is not EngineState.PAUSED:
+        return None
+    stranger = next((link for link in snapshot.links if link.state is LinkState.WRONG_INSTRUMENT), None)
+    choices = ("Go on", END_TEST) if stranger is None else ("Go on", ACCEPT, END_TEST)
+    lost = [link.sentence for link in snapshot.links if link.state is not LinkState.LINKED and link.sentence]
+    return Prompt(
+        PromptKind.PAUSED,
+        f"paused {snapshot.paused_reason}",
+        "The test is paused",
+        snapshot.paused_reason,
+        choices,
+        " ".join(lost) or "Nothing is lost: the test goes on from the beginning of the interrupted step.",
+    )
+
+
+def strike_prompt(window: int, target: str, reasons: tuple[str, ...]) -> Prompt:
+    """Return the question why a point is struck."""
+    return Prompt(
+        PromptKind.STRIKE,
+        str(window),
+        f"Strike the point at {target} Pa",
+        "Why is it left out of the result? It stays in the record and can be restored.",
+        (STRIKE, LEAVE),
+        reasons=reasons,
+    )
+
+
+def close_prompt() -> Prompt:
+    """Return the question before the window closes during a test."""
+    return Prompt(
+        PromptKind.CLOSE,
+        "close",
+        "A test is running",
+        "Closing stops the fan and ends the test; what was read so far is kept.",
+        (CLOSE, STAY),
+    )
+
+
+def _title(ask_id: str) -> str:
+    return {
+        "safety": "Before the fan starts",
+        "cover-fan": "Cover the fan",
+        "uncover-fan": "Open the fan",
+        "turn-fan": "The other direction",
+    }.get(ask_id, "A question")

@@ -1,0 +1,115 @@
+"""The Report place: which test it is about, what is missing, the pages as they will be saved."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from acquisition.job import JobDetails, RecordState, TestRecord
+from gui.viewmodels.moment import Moment
+from gui.viewmodels.shown import ShownTest
+
+PREVIEW_PPI = 144.0
+
+
+@dataclass(frozen=True, slots=True)
+class Missing:
+    """Something that the report lacks; `field` is the field of the job sheet that a click leads to, or empty."""
+
+    sentence: str
+    field: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ReportPicture:
+    """The place, but for the pages. `why` says why there is no report yet."""
+
+    tests: tuple[tuple[int, str], ...]
+    chosen: int | None
+    missing: tuple[Missing, ...]
+    why: str
+    can_save: bool
+    can_export: bool
+    pages: tuple[bytes, ...]
+
+
+def report_picture(
+    moment: Moment, tests: Sequence[TestRecord], pages: tuple[bytes, ...], trouble: str
+) -> ReportPicture:
+    """Return the place. `trouble` says why the pages could not be made."""
+    shown = moment.shown
+    why = _why(moment, shown) or trouble
+    return ReportPicture(
+        tests=tuple((record.id, test_title(record)) for record in tests),
+        chosen=shown.number if shown is not None else None,
+        missing=missing(shown, moment.job.details) if shown is not None and moment.job is not None else (),
+        why=why,
+        can_save=not why,
+        can_export=shown is not None and not _recording(moment, shown),
+        pages=() if why else pages,
+    )
+
+
+def test_title(record: TestRecord) -> str:
+    """Return a test in a few words."""
+    stage = f", {record.plan.stage}" if record.plan.stage else ""
+    state = "" if record.state is RecordState.COMPLETE else f", {record.state}"
+    return f"Test {record.id}, {record.started.astimezone():%d.%m.%Y %H:%M}{stage}{state}"
+
+
+def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
+    """Return what the report lacks: first what can still be entered, then what belongs to the test itself."""
+    items = [
+        Missing(f"The {name} is not named.", field)
+        for field, name, value in (
+            ("tester", "tester", details.tester),
+            ("client", "client", details.client),
+            ("site", "site", details.site),
+        )
+        if not value.strip()
+    ]
+    building, plan = shown.plan.building, shown.plan
+    items += [
+        Missing(f"This test has no {name}; entered now, it counts from the next test on.", field)
+        for field, name, value in (
+            ("volume", "volume", building.volume_m3),
+            ("envelope", "envelope area", building.envelope_area_m2),
+            ("floor", "floor area", building.floor_area_m2),
+            ("height", "height", building.height_m),
+            ("wind", "wind", plan.air.wind_m_s),
+            ("limit", "limit", plan.limit),
+        )
+        if value is None
+    ]
+    if shown.state not in (RecordState.COMPLETE, RecordState.RECORDING):
+        items.append(Missing(f"The test was {shown.state} before its end."))
+    items += [
+        Missing(f"{run.direction.value.capitalize()}: no zero-flow pressure after the points.")
+        for run in shown.runs
+        if run.zero_after_pa is None
+    ]
+    return tuple(items)
+
+
+def file_stem(job_name: str, number: int) -> str:
+    """Return a file name without ending that every system takes."""
+    plain = re.sub(r"[^\w.-]+", "-", job_name).strip("-.") or "job"
+    return f"{plain}-test-{number}"
+
+
+def _recording(moment: Moment, shown: ShownTest) -> bool:
+    return moment.busy and shown.live
+
+
+def _why(moment: Moment, shown: ShownTest | None) -> str:
+    if moment.job is None:
+        return "Open a job: the report is made from it."
+    if shown is None:
+        return "There is no test yet. The report is made from the first one."
+    if _recording(moment, shown):
+        return "The test is still running. The report follows when it has ended."
+    if shown.result is None:
+        reason = shown.gap or "Nothing has been read yet."
+        return f"This test has no result: {reason}"
+    return ""

@@ -1,0 +1,171 @@
+"""The Rig place: what is connected, how each link does, what every channel reads now."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from acquisition.openrig import RigSource
+from acquisition.rig import RigSpec, Role
+from acquisition.snapshot import Snapshot
+from analysis.units import Display, Quantity, format_value, unit_symbol
+from drivers.instrument import LinkState, LinkStatus
+from gui.theme import Tone
+from gui.viewmodels.moment import Moment, RigState
+from gui.viewmodels.ribbon import link_lamp
+from gui.viewmodels.rig_sheet import ROLE_WORDS, same
+
+SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
+QUANTITIES = {
+    Role.ENVELOPE: (Quantity.PRESSURE, 2),
+    Role.FLOW_ELEMENT: (Quantity.PRESSURE, 2),
+    Role.FLOW: (Quantity.FLOW, 0),
+    Role.INDOOR: (Quantity.TEMPERATURE, 1),
+    Role.OUTDOOR: (Quantity.TEMPERATURE, 1),
+    Role.BAROMETER: (Quantity.BAROMETRIC_PRESSURE, 1),
+}
+STALE_S = 2.0
+Newest = Callable[[Role], tuple[float, float] | None]
+"""Returns value and age in seconds of the newest reading of a role."""
+
+
+@dataclass(frozen=True, slots=True)
+class LinkRow:
+    """One link in words; `acceptable` when a person may say that the instrument that answers is the right one."""
+
+    name: str
+    tone: Tone
+    state: str
+    words: str
+    acceptable: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class ChannelRow:
+    """One channel as it reads now."""
+
+    channel: str
+    role: str
+    value: str
+    unit: str
+    stale: bool
+
+
+@dataclass(frozen=True, slots=True)
+class SourceCard:
+    """A simulated house that can be chosen."""
+
+    id: str
+    title: str
+    description: str
+    connected: bool
+
+
+@dataclass(frozen=True, slots=True)
+class RigPicture:
+    """The live part of the place. `connected_spec` is true when the sheet is the rig that is connected."""
+
+    title: str
+    links: tuple[LinkRow, ...]
+    channels: tuple[ChannelRow, ...]
+    sources: tuple[SourceCard, ...]
+    fitted: str
+    empty: str
+    simulated_button: str
+    own_button: str
+    enabled: bool
+    problem: str
+
+
+def rig_picture(
+    moment: Moment, sources: Sequence[RigSource], chosen: str, draft: RigSpec, problem: str, newest: Newest
+) -> RigPicture:
+    """Return the place. `chosen` is the simulated house that is selected, `problem` what is wrong with the draft."""
+    rig, snapshot, spec = moment.rig, moment.snapshot, moment.rig.spec
+    closing = rig.state is RigState.CLOSING
+    own = spec is not None and not rig.source and same(spec, draft)
+    return RigPicture(
+        title=spec.name if spec is not None else "No rig is connected",
+        links=tuple(link_row(link) for link in snapshot.links) if snapshot is not None else (),
+        channels=_channels(spec, newest, moment.display) if snapshot is not None and spec is not None else (),
+        sources=tuple(SourceCard(item.id, item.title, item.description, item.id == rig.source) for item in sources),
+        fitted=_fitted_words(spec, moment.display) if spec is not None else "",
+        empty="" if spec is not None else "Choose a simulated house, or put your own instruments together.",
+        simulated_button="Disconnect" if rig.source and rig.source == chosen else "Connect",
+        own_button="Disconnect" if own else "Connect",
+        enabled=not moment.busy and not closing,
+        problem="" if own else problem,
+    )
+
+
+def link_row(link: LinkStatus) -> LinkRow:
+    """Return a link in words."""
+    lamp = link_lamp(link)
+    match link.state:
+        case LinkState.LINKED:
+            state, words = "linked", _linked_words(link)
+        case LinkState.OPENING:
+            state, words = "opening the port", link.sentence or f"Port {link.port}"
+        case LinkState.IDENTIFYING:
+            state, words = "asking who answers", link.sentence or f"Port {link.port}"
+        case LinkState.LOST:
+            state, words = "lost, trying again", link.sentence or f"Port {link.port}"
+        case LinkState.WRONG_INSTRUMENT:
+            state, words = "another instrument answers", link.sentence
+        case _:
+            state, words = "closed", link.sentence
+    return LinkRow(link.name, lamp.tone, state, words, link.state is LinkState.WRONG_INSTRUMENT)
+
+
+def _linked_words(link: LinkStatus) -> str:
+    parts = [link.identity] if link.identity else []
+    if link.rate_hz >= 0.5:
+        parts.append(f"{link.rate_hz:.0f} readings a second")
+    if link.round_trip_s is not None:
+        parts.append(f"answers in {1000 * link.round_trip_s:.0f} ms")
+    if link.bad_frames:
+        parts.append(f"{link.bad_frames} garbled")
+    if link.no_replies:
+        parts.append(f"{link.no_replies} without answer")
+    if link.reconnects:
+        parts.append(f"linked again {link.reconnects}×")
+    return " · ".join([f"Port {link.port}", *parts])
+
+
+def _channels(spec: RigSpec, newest: Newest, display: Display) -> tuple[ChannelRow, ...]:
+    rows = []
+    for role, channel in spec.role_channels().items():
+        quantity, decimals = QUANTITIES[role]
+        reading = newest(role)
+        value = "–" if reading is None else format_value(reading[0], quantity, display, decimals)
+        stale = reading is None or reading[1] > STALE_S
+        rows.append(ChannelRow(channel, ROLE_WORDS[role], value, unit_symbol(quantity, display), stale))
+    return tuple(rows)
+
+
+def _fitted_words(spec: RigSpec, display: Display) -> str:
+    item = spec.fitted_range
+    coefficient = format_value(item.coefficient_m3_h_pa_n, Quantity.FLOW_COEFFICIENT, display)
+    unit = unit_symbol(Quantity.FLOW_COEFFICIENT, display)
+    exponent = f"{item.exponent:g}".replace(".", display.decimal_mark)
+    return (
+        f"Fitted range {item.name}: {coefficient} {unit}, exponent {exponent}, "
+        f"calibrated from {item.min_pa:g} to {item.max_pa:g} Pa"
+    )
+
+
+def factor_words(factor: float) -> str:
+    """Return a speed for its button."""
+    return f"{factor:g}×"
+
+
+def newest_reading(snapshot: Snapshot | None, times: Callable[[Role], tuple[int, float] | None]) -> Newest:
+    """Return a `Newest` from stamps in nanoseconds."""
+
+    def newest(role: Role) -> tuple[float, float] | None:
+        found = times(role)
+        if found is None or snapshot is None:
+            return None
+        return found[1], (snapshot.now_ns - found[0]) / 1e9
+
+    return newest

@@ -1,0 +1,257 @@
+"""The job sheet: everything about a job that a person types, and the fields it is typed in."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from acquisition.job import JobDetails
+from acquisition.plan import TestPlan
+from acquisition.report.names import KINDS
+from acquisition.report.wording import method_title
+from analysis.errors import InvalidInput
+from analysis.methods import method_ids
+from analysis.numbertext import format_number, parse_number
+from analysis.records import Direction, Limit
+from analysis.units import Display, Quantity, format_with_unit, parse_value, to_display, unit_symbol
+
+DEFAULT_LIMIT = "n50_per_h"
+LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
+"""The watchdog stops the fan at 80 Pa."""
+FEWEST_TARGETS, MOST_TARGETS = 2, 20
+DIRECTIONS = {
+    "depressurize": (Direction.DEPRESSURIZE,),
+    "pressurize": (Direction.PRESSURIZE,),
+    "both": (Direction.DEPRESSURIZE, Direction.PRESSURIZE),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """What is typed. `limit_quantity` stays chosen while no limit is set; `reason` says why the building changed."""
+
+    details: JobDetails
+    plan: TestPlan
+    limit_quantity: str = DEFAULT_LIMIT
+    reason: str = ""
+
+
+def sheet_of(details: JobDetails, plan: TestPlan, reason: str = "") -> Sheet:
+    """Return the sheet of a job."""
+    return Sheet(details, plan, plan.limit.quantity if plan.limit is not None else DEFAULT_LIMIT, reason)
+
+
+class Kind(StrEnum):
+    """How a field is typed."""
+
+    TEXT = "text"
+    LONG = "long text"
+    NUMBER = "number"
+    CHOICE = "choice"
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """A field of the sheet. `path` leads to the value; `low` and `high` bound it in stored units.
+
+    `read` and `write` take the place of the path where a field is not simply one value.
+    """
+
+    id: str
+    group: str
+    label: str
+    kind: Kind = Kind.TEXT
+    path: str = ""
+    quantity: Quantity | None = None
+    low: float = 0.0
+    high: float = 0.0
+    above_low: bool = False
+    optional: bool = True
+    hint: str = ""
+    choices: tuple[tuple[str, str], ...] = ()
+    read: Callable[[Sheet, Display], str] | None = None
+    write: Callable[[Sheet, str, Display], Sheet] | None = None
+
+    def unit(self, sheet: Sheet, display: Display) -> str:
+        """Return the unit that stands beside the field."""
+        if self.id == "limit":
+            return unit_symbol(KINDS[sheet.limit_quantity], display)
+        if self.id == "targets":
+            return "Pa"
+        return unit_symbol(self.quantity, display) if self.quantity is not None else ""
+
+    def text(self, sheet: Sheet, display: Display) -> str:
+        """Return what stands in the field."""
+        if self.read is not None:
+            return self.read(sheet, display)
+        value = value_at(sheet, self.path)
+        if value is None:
+            return ""
+        if self.quantity is not None and isinstance(value, int | float):
+            return plain_number(float(value), self.quantity, display)
+        return str(value)
+
+    def typed(self, sheet: Sheet, text: str, display: Display) -> Sheet:
+        """Return the sheet with `text` typed here; raises `InvalidInput`."""
+        if self.write is not None:
+            return self.write(sheet, text, display)
+        if self.quantity is None:
+            clean = text if self.kind is Kind.LONG else " ".join(text.split())
+            if not clean and not self.optional:
+                raise InvalidInput(self.label, text, "a text is needed", shown="empty")
+            return with_value(sheet, self.path, clean)
+        if not text.strip() and self.optional:
+            return with_value(sheet, self.path, None)
+        value = parse_value(text, self.quantity, display, self.label)
+        too_low = value <= self.low if self.above_low else value < self.low
+        if too_low or value > self.high:
+            raise InvalidInput(self.label, text, self._allowed(display), shown=text.strip())
+        return with_value(sheet, self.path, value)
+
+    def _allowed(self, display: Display) -> str:
+        assert self.quantity is not None
+        low, high = (format_with_unit(bound, self.quantity, display) for bound in (self.low, self.high))
+        if self.above_low:
+            return f"more than {low} and at most {high} is allowed"
+        return f"{low} to {high} is allowed"
+
+
+def value_at(sheet: Sheet, path: str) -> object:
+    """Return the value that a dotted path leads to."""
+    value: object = sheet
+    for name in path.split("."):
+        value = getattr(value, name)
+    return value
+
+
+def with_value(sheet: Sheet, path: str, value: object) -> Sheet:
+    """Return the sheet with another value at a dotted path."""
+    names = path.split(".")
+
+    def changed(record: object, at: int) -> object:
+        inner = value if at == len(names) - 1 else changed(getattr(record, names[at]), at + 1)
+        return replace(record, **{names[at]: inner})  # type: ignore[type-var]  # records all the way down
+
+    made = changed(sheet, 0)
+    assert isinstance(made, Sheet)
+    return made
+
+
+def plain_number(value: float, quantity: Quantity, display: Display) -> str:
+    """Return a stored value for a field: the usual decimals and one more, without the zeros at the end."""
+    shown = to_display(value, quantity, display)
+    option = quantity.value.us if display.system == "us" else quantity.value.si
+    text = format_number(shown, option.decimals + 1, display.decimal_mark)
+    whole, mark, rest = text.partition(display.decimal_mark)
+    rest = rest.rstrip("0")
+    return whole + (mark + rest if rest else "")
+
+
+def _read_limit(sheet: Sheet, display: Display) -> str:
+    limit = sheet.plan.limit
+    return "" if limit is None else plain_number(limit.value, KINDS[limit.quantity], display)
+
+
+def _write_limit(sheet: Sheet, text: str, display: Display) -> Sheet:
+    if not text.strip():
+        return replace(sheet, plan=replace(sheet.plan, limit=None))
+    value = parse_value(text, KINDS[sheet.limit_quantity], display, "Limit")
+    if value <= 0:
+        raise InvalidInput("Limit", text, "a number greater than 0 is needed", shown=text.strip())
+    return replace(sheet, plan=replace(sheet.plan, limit=Limit("stage", sheet.limit_quantity, value)))
+
+
+def _write_limit_quantity(sheet: Sheet, text: str, display: Display) -> Sheet:
+    # Another quantity is another limit: the number does not go over.
+    limit = sheet.plan.limit if sheet.plan.limit is not None and sheet.plan.limit.quantity == text else None
+    return replace(sheet, limit_quantity=text, plan=replace(sheet.plan, limit=limit))
+
+
+def _read_targets(sheet: Sheet, display: Display) -> str:
+    return "  ".join(f"{target:g}".replace(".", display.decimal_mark) for target in sheet.plan.targets_pa)
+
+
+def _write_targets(sheet: Sheet, text: str, display: Display) -> Sheet:
+    parts = [part for part in re.split(r"[;\s]+|,\s+", text.strip()) if part]
+    targets = tuple(parse_number(part, "Targets", display.decimal_mark) for part in parts)
+    if not FEWEST_TARGETS <= len(targets) <= MOST_TARGETS or len(set(targets)) < len(targets):
+        allowed = f"{FEWEST_TARGETS} to {MOST_TARGETS} different pressures with spaces between are needed"
+        raise InvalidInput("Targets", text, allowed, shown=text.strip() or "empty")
+    for target in targets:
+        if not LOWEST_TARGET_PA <= target <= HIGHEST_TARGET_PA:
+            allowed = f"each from {LOWEST_TARGET_PA:g} to {HIGHEST_TARGET_PA:g} Pa; the fan is stopped at 80 Pa"
+            raise InvalidInput("Targets", target, allowed, shown=f"{target:g} Pa")
+    ordered = tuple(sorted(targets, reverse=True))
+    return replace(sheet, plan=replace(sheet.plan, targets_pa=ordered))
+
+
+def _read_directions(sheet: Sheet, _: Display) -> str:
+    return next((name for name, ways in DIRECTIONS.items() if set(ways) == set(sheet.plan.directions)), "both")
+
+
+def _write_directions(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return replace(sheet, plan=replace(sheet.plan, directions=DIRECTIONS[text]))
+
+
+def _write_name(sheet: Sheet, text: str, _: Display) -> Sheet:
+    name = " ".join(text.split())
+    if not name:
+        raise InvalidInput("Name of the building", text, "a text is needed", shown="empty")
+    building = replace(sheet.plan.building, name=name)
+    return replace(sheet, details=replace(sheet.details, name=name), plan=replace(sheet.plan, building=building))
+
+
+def _number(field_id: str, group: str, label: str, path: str, quantity: Quantity, low: float, high: float,
+            *, above_low: bool = False, optional: bool = True, hint: str = "") -> Field:  # fmt: skip
+    return Field(field_id, group, label, Kind.NUMBER, path, quantity, low, high, above_low, optional, hint)
+
+
+BUILDING, AIR, TEST, PEOPLE = "Building", "Air by hand", "Test", "Who and where"
+GROUPS = (BUILDING, TEST, AIR, PEOPLE)
+
+FIELDS: tuple[Field, ...] = (
+    Field("name", BUILDING, "Name of the building", path="details.name", optional=False, write=_write_name),
+    _number("volume", BUILDING, "Internal volume", "plan.building.volume_m3", Quantity.VOLUME, 0, 1e7, above_low=True),
+    _number("envelope", BUILDING, "Envelope area", "plan.building.envelope_area_m2", Quantity.AREA, 0, 1e6,
+            above_low=True),
+    _number("floor", BUILDING, "Floor area", "plan.building.floor_area_m2", Quantity.AREA, 0, 1e6, above_low=True),
+    _number("height", BUILDING, "Height", "plan.building.height_m", Quantity.LENGTH, 0, 500, above_low=True),
+    _number("altitude", BUILDING, "Altitude above the sea", "plan.building.altitude_m", Quantity.LENGTH, -500, 6000,
+            optional=False),
+    Field("stage", TEST, "Stage", path="plan.stage", hint="What is built and what is not, in a few words"),
+    Field("method", TEST, "Method", Kind.CHOICE, "plan.method",
+          choices=tuple((method, method_title(method)) for method in method_ids())),
+    Field("directions", TEST, "Directions", Kind.CHOICE, read=_read_directions, write=_write_directions,
+          choices=(("depressurize", "Depressurize"), ("pressurize", "Pressurize"), ("both", "Both, in this order"))),
+    Field("limit_quantity", TEST, "Limit on", Kind.CHOICE, "limit_quantity", write=_write_limit_quantity,
+          choices=(
+              ("n50_per_h", "Air changes at 50 Pa"),
+              ("qe50_m3_h_m2", "Flow at 50 Pa per envelope area"),
+              ("qf50_m3_h_m2", "Flow at 50 Pa per floor area"),
+              ("q50_m3_h", "Flow at 50 Pa"),
+          )),
+    Field("limit", TEST, "Limit", Kind.NUMBER, read=_read_limit, write=_write_limit, hint="empty: no limit"),
+    Field("targets", TEST, "Targets", Kind.NUMBER, read=_read_targets, write=_write_targets, optional=False),
+    _number("zero_s", TEST, "Zero-flow record", "plan.zero_s", Quantity.DURATION, 10, 600, optional=False),
+    _number("average_s", TEST, "Average per point", "plan.average_s", Quantity.DURATION, 5, 300, optional=False),
+    _number("indoor", AIR, "Indoor temperature", "plan.air.indoor_c", Quantity.TEMPERATURE, -60, 60, optional=False),
+    _number("outdoor", AIR, "Outdoor temperature", "plan.air.outdoor_c", Quantity.TEMPERATURE, -60, 60,
+            optional=False),
+    _number("indoor_rh", AIR, "Indoor humidity", "plan.air.indoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
+    _number("outdoor_rh", AIR, "Outdoor humidity", "plan.air.outdoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
+    _number("barometer", AIR, "Barometric pressure at the site", "plan.air.barometric_pa",
+            Quantity.BAROMETRIC_PRESSURE, 40_000, 115_000, hint="empty: by the altitude"),
+    _number("wind", AIR, "Wind near the ground", "plan.air.wind_m_s", Quantity.SPEED, 0, 40),
+    Field("site", PEOPLE, "Site", path="details.site"),
+    Field("client", PEOPLE, "Client", path="details.client"),
+    Field("tester", PEOPLE, "Tester", path="details.tester"),
+    Field("note", PEOPLE, "Note", Kind.LONG, "details.note"),
+    Field("reason", BUILDING, "Why the building data changed", path="reason"),
+)  # fmt: skip
+
+
+def field_of(field_id: str) -> Field:
+    """Return a field by its id."""
+    return next(field for field in FIELDS if field.id == field_id)

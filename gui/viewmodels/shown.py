@@ -1,0 +1,123 @@
+"""The test that the window shows, wherever its numbers come from: the running engine or the job file."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from acquisition.job import LoadedRun, LoadedTest, RecordState, TestRecord
+from acquisition.job.results import analyse_record
+from acquisition.plan import TestPlan
+from acquisition.progress import RunInProgress
+from acquisition.rig import RigSpec, Role
+from acquisition.series import RunData
+from acquisition.snapshot import EngineState, RunView, Snapshot, WindowView
+from analysis.errors import InvalidInput
+from analysis.records import Test, TestResult
+
+_LAST_NS = 2**63 - 1
+
+
+@dataclass(frozen=True, slots=True)
+class RecordedRun:
+    """The readings of a run out of the job file, for the trace; `end_ns` is the end of its last window or reading."""
+
+    data: RunData
+    windows: tuple[WindowView, ...]
+    end_ns: int
+
+
+@dataclass(frozen=True, slots=True)
+class ShownTest:
+    """A test as far as it has come. `recorded` is empty while its readings are in the live buffer."""
+
+    number: int
+    started: datetime
+    state: RecordState
+    plan: TestPlan
+    rig: RigSpec
+    runs: tuple[RunView, ...]
+    test: Test | None
+    result: TestResult | None
+    gap: str
+    live: bool
+    recorded: tuple[RecordedRun, ...] = ()
+
+    @property
+    def points_taken(self) -> int:
+        """Points that count, in all directions."""
+        return sum(point.state == "taken" for run in self.runs for point in run.points)
+
+
+def live_test(record: TestRecord, snapshot: Snapshot) -> ShownTest:
+    """Return the test that the engine has in hand, or had last."""
+    state = RecordState.RECORDING if snapshot.state is not EngineState.IDLE else record.state
+    return ShownTest(
+        number=record.id,
+        started=record.started,
+        state=state,
+        plan=record.plan,
+        rig=record.rig,
+        runs=snapshot.runs,
+        test=snapshot.test,
+        result=snapshot.result,
+        gap=snapshot.result_gap,
+        live=True,
+    )
+
+
+def recorded_test(loaded: LoadedTest) -> ShownTest:
+    """Return a test out of the job file."""
+    record = loaded.record
+    test, result, gap = None, None, ""
+    try:
+        test = loaded.test()
+        result = analyse_record(record, test)
+    except InvalidInput as reason:
+        gap = str(reason)
+    return ShownTest(
+        number=record.id,
+        started=record.started,
+        state=record.state,
+        plan=record.plan,
+        rig=record.rig,
+        runs=tuple(_run_view(run, record) for run in loaded.runs),
+        test=test,
+        result=result,
+        gap=gap,
+        live=False,
+        recorded=tuple(_recorded(run) for run in loaded.runs),
+    )
+
+
+def _progress(run: LoadedRun, record: TestRecord) -> RunInProgress:
+    """Return the run as the engine had it, with the points of struck windows too."""
+    unstruck = [replace(item, struck_reason=None) for item in run.windows]
+    progress = RunInProgress(run.record.direction, run.record.started, run.data, unstruck)
+    progress.derive(record.plan, record.rig)
+    progress.windows = list(run.windows)
+    progress.derive(record.plan, record.rig)
+    return progress
+
+
+def _run_view(run: LoadedRun, record: TestRecord) -> RunView:
+    progress = _progress(run, record)
+    derived = progress.run
+    before = derived.zero_before if derived is not None else None
+    after = derived.zero_after if derived is not None else None
+    return RunView(
+        direction=run.record.direction,
+        points=progress.views,
+        zero_before_pa=before.mean_pa if before is not None else None,
+        zero_after_pa=after.mean_pa if after is not None else None,
+        complete=run.record.state is RecordState.COMPLETE,
+    )
+
+
+def _recorded(run: LoadedRun) -> RecordedRun:
+    windows = tuple(WindowView(item.kind, item.start_ns, item.end_ns, item.target_pa) for item in run.windows)
+    stamps, _ = run.data.slice(Role.ENVELOPE, run.record.started_ns, _LAST_NS)
+    ends = [run.record.started_ns, *(item.end_ns for item in run.windows)]
+    if len(stamps):
+        ends.append(int(stamps[-1]))
+    return RecordedRun(run.data, windows, max(ends))

@@ -1,0 +1,124 @@
+"""The Job place: the building, the test, the air, the people."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from gui.theme import GAP_8, GAP_12, GAP_16, Tone
+from gui.viewmodels.job_place import FieldPicture, JobPicture
+from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, PEOPLE, TEST
+from gui.views.fields import FieldView
+from gui.views.parts import ElidedLabel, Panel, button, column
+
+WIDE = {"name", "stage", "targets", "site", "note", "reason", "directions"}
+"""Fields that take a whole row of their panel."""
+COLUMNS = ((BUILDING, PEOPLE), (TEST, AIR))
+
+
+class JobPlace(QWidget):
+    """The place. `committed` carries a field and what was typed."""
+
+    committed = Signal(str, str)
+
+    def __init__(self) -> None:
+        """Lay out all fields."""
+        super().__init__()
+        self._shown: JobPicture | None = None
+        self.fields: dict[str, FieldView] = {}
+        self._path = ElidedLabel("quiet")
+        self._saved = ElidedLabel("small")
+        self.new = button("New job")
+        self.open = button("Open a job")
+        self.undo = button("Undo")
+        self.redo = button("Redo")
+        names = column(2)
+        names.addWidget(self._path)
+        names.addWidget(self._saved)
+        head = QHBoxLayout()
+        head.setSpacing(GAP_8)
+        head.addLayout(names, 1)
+        for view in (self.undo, self.redo, self.open, self.new):
+            head.addWidget(view)
+        panels = {group: self._panel(group) for group in GROUPS}
+        sides = QHBoxLayout()
+        sides.setSpacing(GAP_12)
+        for groups in COLUMNS:
+            side = QVBoxLayout()
+            side.setSpacing(GAP_12)
+            for group in groups:
+                side.addWidget(panels[group])
+            side.addStretch(1)
+            sides.addLayout(side, 1)
+        inside = QWidget()
+        inside.setProperty("role", "scrolled")
+        inside.setLayout(sides)
+        sides.setContentsMargins(0, 0, 4, 0)
+        self.area = QScrollArea()
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setWidget(inside)
+        box = column(GAP_12)
+        box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
+        box.addLayout(head)
+        box.addWidget(self.area, 1)
+        self.setLayout(box)
+
+    def show_picture(self, picture: JobPicture) -> None:
+        """Show a moment."""
+        if picture == self._shown:
+            return
+        self._shown = picture
+        self._path.show_text(picture.path)
+        self._saved.show_text(picture.saved)
+        self.undo.setEnabled(bool(picture.undo))
+        self.undo.setToolTip(f"Undo: {picture.undo} (Ctrl+Z)" if picture.undo else "There is no edit to undo.")
+        self.redo.setEnabled(bool(picture.redo))
+        self.redo.setToolTip(f"Redo: {picture.redo} (Ctrl+Shift+Z)" if picture.redo else "There is no edit to redo.")
+        there = {field.id: field for field in picture.fields}
+        for field_id, view in self.fields.items():
+            view.setVisible(field_id in there)
+            if field_id in there:
+                show_field(view, there[field_id])
+
+    def go_to(self, field_id: str) -> None:
+        """Put the cursor into a field."""
+        view = self.fields.get(field_id)
+        if view is not None:
+            self.area.ensureWidgetVisible(view)
+            view.input.setFocus()
+            if view.line is not None:
+                view.line.selectAll()
+
+    def _panel(self, group: str) -> Panel:
+        panel = Panel(group)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP_16)
+        grid.setVerticalSpacing(GAP_8)
+        grid.setColumnStretch(0, 1)
+        grid.setColumnStretch(1, 1)
+        line, side = 0, 0
+        for field in (item for item in FIELDS if item.group == group):
+            view = FieldView(field.id, field.kind, field.label, field.choices)
+            view.committed.connect(self.committed)
+            self.fields[field.id] = view
+            if field.id in WIDE:
+                line, side = line + (1 if side else 0), 0
+                grid.addWidget(view, line, 0, 1, 2)
+                line += 1
+                continue
+            grid.addWidget(view, line, side)
+            line, side = (line + 1, 0) if side else (line, 1)
+        panel.body.addLayout(grid)
+        return panel
+
+
+def show_field(view: FieldView, field: FieldPicture) -> None:
+    """Show a field with the most important thing to say about it."""
+    if field.error:
+        message, tone = field.error, Tone.BAD
+    elif field.warning:
+        message, tone = field.warning, Tone.ATTENTION
+    else:
+        message, tone = field.note, Tone.QUIET
+    view.show_value(field.text, field.unit, message, tone, field.placeholder)

@@ -1,0 +1,63 @@
+"""The key sheet, F1."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QWidget
+
+from gui.theme import GAP_8, GAP_12, GAP_16, GAP_24
+from gui.viewmodels.keys import CAUTIONS, KEYS
+from gui.views.parts import Panel, button, column, label, row, wrapped
+
+
+class KeysPage(QWidget):
+    """All keys, and the cautions of the trade."""
+
+    def __init__(self) -> None:
+        """Lay it out."""
+        super().__init__()
+        self.back = button("Back (F1)")
+        head = row(label("Keys", "head"))
+        head.addStretch(1)
+        head.addWidget(self.back)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP_24)
+        grid.setVerticalSpacing(GAP_8)
+        grid.setColumnStretch(1, 1)
+        line = 0
+        for group, keys in KEYS:
+            grid.addWidget(label(group, "title"), line, 0, 1, 2)
+            line += 1
+            for key, words in keys:
+                text = wrapped("quiet")
+                text.setText(words)
+                grid.addWidget(label(key), line, 0)
+                grid.addWidget(text, line, 1)
+                line += 1
+            grid.setRowMinimumHeight(line, GAP_8)
+            line += 1
+        panel = Panel("")
+        panel.title.hide()
+        panel.note.hide()
+        panel.body.addLayout(grid)
+        cautions = Panel("Take care")
+        for words in CAUTIONS:
+            text = wrapped("quiet")
+            text.setText(words)
+            cautions.body.addWidget(text)
+        inside = QWidget()
+        inside.setProperty("role", "scrolled")
+        lines = column(GAP_12)
+        lines.setContentsMargins(0, 0, 4, 0)
+        lines.addWidget(panel)
+        lines.addWidget(cautions)
+        lines.addStretch(1)
+        inside.setLayout(lines)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setWidget(inside)
+        box = column(GAP_12)
+        box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
+        box.addLayout(head)
+        box.addWidget(area, 1)
+        self.setLayout(box)

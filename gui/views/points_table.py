@@ -1,0 +1,216 @@
+"""The table of points, with striking and restoring."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QPoint, Qt, Signal
+from PySide6.QtGui import QAction, QColor, QFont
+from PySide6.QtWidgets import QAbstractItemView, QButtonGroup, QComboBox, QHeaderView, QMenu, QTableView
+
+from analysis.records import Direction
+from gui.look import Look, tabular
+from gui.theme import BODY, GAP_4, Tone
+from gui.viewmodels.points import TablePicture
+from gui.views.parts import ElidedLabel, Panel, button, row
+
+ROW_HEIGHT = 24
+SIGN_WIDTH = 26
+LABELS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
+Index = QModelIndex | QPersistentModelIndex
+NOWHERE = QModelIndex()
+
+
+class PointsModel(QAbstractTableModel):
+    """The rows for the view; what they say comes from the picture."""
+
+    def __init__(self, look: Look) -> None:
+        """Begin without rows."""
+        super().__init__()
+        self._look = look
+        self.picture: TablePicture | None = None
+
+    def take(self, picture: TablePicture) -> None:
+        """Show a moment; the view is told no more than what changed."""
+        old, self_rows = self.picture, len(picture.rows)
+        if old is None or len(old.rows) != self_rows or old.headings != picture.headings:
+            self.beginResetModel()
+            self.picture = picture
+            self.endResetModel()
+            return
+        self.picture = picture
+        for at, (before, after) in enumerate(zip(old.rows, picture.rows, strict=True)):
+            if before != after:
+                self.dataChanged.emit(self.index(at, 0), self.index(at, self.columnCount() - 1))
+
+    def rowCount(self, parent: Index = NOWHERE) -> int:
+        """Return how many points there are."""
+        return 0 if parent.isValid() or self.picture is None else len(self.picture.rows)
+
+    def columnCount(self, parent: Index = NOWHERE) -> int:
+        """Return how many columns there are."""
+        return 0 if parent.isValid() or self.picture is None else len(self.picture.headings)
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:  # noqa: ANN401
+        """Return the heading of a column."""
+        if orientation is not Qt.Orientation.Horizontal or self.picture is None:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.picture.headings[section]
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:  # noqa: ANN401
+        """Return what a cell says and how it looks."""
+        if self.picture is None or not index.isValid():
+            return None
+        item, at = self.picture.rows[index.row()], index.column()
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                return item.sign if at == 0 else item.cells[at - 1]
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return item.state.value if at == 0 else item.cells[at - 1]
+            case Qt.ItemDataRole.TextAlignmentRole:
+                side = Qt.AlignmentFlag.AlignHCenter if at == 0 else Qt.AlignmentFlag.AlignRight
+                return side | Qt.AlignmentFlag.AlignVCenter
+            case Qt.ItemDataRole.ForegroundRole:
+                tone = item.tone if at == 0 else Tone.QUIET if item.struck or item.window is None else Tone.PLAIN
+                return self._look.ink(Tone.PLAIN if index.row() == self.picture.current and at else tone)
+            case Qt.ItemDataRole.BackgroundRole:
+                return QColor(self._look.theme.raised) if index.row() == self.picture.current else None
+            case Qt.ItemDataRole.FontRole:
+                font = tabular(QFont(), BODY, QFont.Weight.Bold if at == 0 else QFont.Weight.Normal)
+                font.setStrikeOut(item.struck and at > 0)
+                return font
+            case Qt.ItemDataRole.ToolTipRole:
+                return item.tip or None
+        return None
+
+
+class PointsTable(Panel):
+    """The panel. `strike_asked` and `restore_asked` carry the window of the point."""
+
+    strike_asked = Signal(int, str)
+    restore_asked = Signal(int)
+    direction_asked = Signal(object)
+    test_asked = Signal(int)
+
+    def __init__(self, look: Look) -> None:
+        """Make it empty."""
+        super().__init__("Points")
+        self.model = PointsModel(look)
+        self.model.setParent(self)
+        self.view = QTableView()
+        self.view.setModel(self.model)
+        self.view.setAccessibleName("Points")
+        self._prepare_view()
+        self._foot = ElidedLabel("small")
+        self._group = QButtonGroup(self)
+        self._ways = [button(LABELS[direction], "slim") for direction in Direction]
+        for at, view in enumerate(self._ways):
+            view.setCheckable(True)
+            self._group.addButton(view, at)
+            self.head.addWidget(view)
+        self._group.idClicked.connect(self._way_clicked)
+        self.tests = QComboBox()
+        self.tests.setAccessibleName("Test on show")
+        self.tests.setProperty("role", "slim")
+        self.tests.activated.connect(self._test_chosen)
+        self.head.addWidget(self.tests)
+        self.body.setSpacing(GAP_4)
+        self.body.addWidget(self.view, 1)
+        self.body.addLayout(row(self._foot))
+
+    def show_picture(self, picture: TablePicture, tests: tuple[tuple[int, str], ...], chosen: int | None) -> None:
+        """Show a moment, and the tests that can be chosen."""
+        self._show_tests(tests, chosen)
+        if picture == self.model.picture:
+            return
+        old = self.model.picture
+        self.model.take(picture)
+        both = len(picture.directions) > 1
+        self.title.show_text("Points" if both else f"Points, {picture.title.lower()}")
+        for view, direction in zip(self._ways, Direction, strict=True):
+            view.setVisible(both)
+            view.setChecked(direction is picture.chosen)
+        self._foot.show_text(picture.footer)
+        if picture.current is not None and (old is None or old.current != picture.current):
+            self.view.scrollTo(self.model.index(picture.current, 0))
+
+    def toggle_chosen(self) -> None:
+        """Ask to strike the chosen point, or to restore it."""
+        rows = self.view.selectionModel().selectedRows()
+        picture = self.model.picture
+        if not rows or picture is None:
+            return
+        item = picture.rows[rows[0].row()]
+        if item.window is None:
+            return
+        if item.struck:
+            self.restore_asked.emit(item.window)
+        else:
+            self.strike_asked.emit(item.window, item.cells[0])
+
+    def recolour(self) -> None:
+        """Take the colours of the theme."""
+        self.view.viewport().update()
+
+    def _prepare_view(self) -> None:
+        view = self.view
+        view.setShowGrid(False)
+        view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        view.verticalHeader().hide()
+        view.verticalHeader().setMinimumSectionSize(ROW_HEIGHT)
+        view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        head = view.horizontalHeader()
+        head.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        head.setHighlightSections(False)
+        head.setSectionsClickable(False)
+        self.model.modelReset.connect(self._fix_first)
+        view.setMinimumHeight(4 * ROW_HEIGHT)
+        view.setTabKeyNavigation(False)
+        view.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        view.customContextMenuRequested.connect(self._menu)
+
+    def _fix_first(self) -> None:
+        head = self.view.horizontalHeader()
+        if head.count():
+            head.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
+            head.resizeSection(0, SIGN_WIDTH)
+
+    def _menu(self, where: QPoint) -> None:
+        index = self.view.indexAt(where)
+        picture = self.model.picture
+        if not index.isValid() or picture is None or picture.rows[index.row()].window is None:
+            return
+        self.view.selectRow(index.row())
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        struck = picture.rows[index.row()].struck
+        action = QAction("Restore the point" if struck else "Strike the point…", menu)
+        action.setShortcut("X")
+        action.triggered.connect(self.toggle_chosen)
+        menu.addAction(action)
+        menu.popup(self.view.viewport().mapToGlobal(where))
+
+    def _show_tests(self, tests: tuple[tuple[int, str], ...], chosen: int | None) -> None:
+        self.tests.setVisible(len(tests) > 1)
+        shown = tuple((self.tests.itemData(at), self.tests.itemText(at)) for at in range(self.tests.count()))
+        if shown != tests:
+            self.tests.clear()
+            for number, text in tests:
+                self.tests.addItem(text, number)
+        at = self.tests.findData(chosen)
+        if at != self.tests.currentIndex():
+            self.tests.setCurrentIndex(at)
+
+    def _way_clicked(self, at: int) -> None:
+        self.direction_asked.emit(list(Direction)[at])
+
+    def _test_chosen(self, at: int) -> None:
+        self.test_asked.emit(int(self.tests.itemData(at)))

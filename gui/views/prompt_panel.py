@@ -1,0 +1,81 @@
+"""The panel that asks: in the place where it matters, never a window of its own."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QHBoxLayout
+
+from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
+from gui.viewmodels.prompt import Prompt
+from gui.views.parts import button, column, label, set_text, wrapped
+
+MOST_CHOICES = 4
+
+
+class PromptPanel(QFrame):
+    """Shows a question with all its choices. `chosen` carries the prompt, the choice and the reason typed."""
+
+    chosen = Signal(object, str, str)
+
+    def __init__(self) -> None:
+        """Make it empty and hidden."""
+        super().__init__()
+        self.setProperty("role", "ask")
+        self.prompt: Prompt | None = None
+        self._title = label(role="head")
+        self._text = wrapped()
+        self._sign = label(SIGNS[Tone.ATTENTION], "strong", Tone.ATTENTION)
+        self._caution = wrapped("quiet")
+        self.reason = QComboBox()
+        self.reason.setEditable(True)
+        self.reason.setAccessibleName("Reason")
+        self._group = QButtonGroup(self)
+        self._buttons = [button("", "primary" if at == 0 else "") for at in range(MOST_CHOICES)]
+        choices = QHBoxLayout()
+        choices.setSpacing(GAP_8)
+        for at, view in enumerate(self._buttons):
+            self._group.addButton(view, at)
+            choices.addWidget(view)
+        choices.addStretch(1)
+        caution = QHBoxLayout()
+        caution.setSpacing(GAP_8)
+        caution.addWidget(self._sign)
+        caution.addWidget(self._caution, 1)
+        box = column(GAP_8)
+        box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
+        box.addWidget(self._title)
+        box.addWidget(self._text)
+        box.addLayout(caution)
+        box.addWidget(self.reason)
+        box.addLayout(choices)
+        self.setLayout(box)
+        self._group.idClicked.connect(self._clicked)
+        self.hide()
+
+    def show_prompt(self, prompt: Prompt | None) -> None:
+        """Show a question, or none."""
+        if prompt == self.prompt:
+            return
+        self.prompt = prompt
+        if prompt is None:
+            self.hide()
+            return
+        set_text(self._title, prompt.title)
+        set_text(self._text, prompt.text)
+        set_text(self._caution, prompt.caution)
+        for part in (self._sign, self._caution):
+            part.setVisible(bool(prompt.caution))
+        self.reason.setVisible(bool(prompt.reasons))
+        self.reason.clear()
+        self.reason.addItems(prompt.reasons)
+        for at, view in enumerate(self._buttons):
+            there = at < len(prompt.choices)
+            view.setVisible(there)
+            view.setText(prompt.choices[at] if there else "")
+        self.setAccessibleName(f"{prompt.title}. {prompt.text}")
+        self.show()
+
+    def _clicked(self, at: int) -> None:
+        prompt = self.prompt
+        if prompt is not None and at < len(prompt.choices):
+            self.chosen.emit(prompt, prompt.choices[at], self.reason.currentText())

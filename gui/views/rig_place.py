@@ -1,0 +1,103 @@
+"""The Rig place: choose a simulated house, or put instruments together; see what they read."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
+
+from gui.look import Look
+from gui.theme import GAP_8, GAP_12, GAP_16, Tone
+from gui.viewmodels.rig_place import RigPicture
+from gui.viewmodels.rig_sheet import ProfileChoice
+from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
+from gui.views.rig_editor import RigEditor
+from gui.views.rig_live import RigLive
+from gui.views.rig_sources import RigSources, set_text_of
+
+SIMULATED, OWN = 0, 1
+
+
+class OwnRig(QWidget):
+    """The page for one's own instruments."""
+
+    def __init__(self, profiles: Sequence[ProfileChoice]) -> None:
+        """Lay it out."""
+        super().__init__()
+        self.editor = RigEditor(profiles)
+        self.problem = wrapped("quiet")
+        self.ports = button("Look for ports")
+        self.load = button("Load a rig file")
+        self.save = button("Save as rig file")
+        self.connect_button = button("Connect")
+        files = QHBoxLayout()
+        files.setSpacing(GAP_8)
+        for view in (self.load, self.save, self.ports):
+            files.addWidget(view, 1)
+        box = column(GAP_8)
+        box.addLayout(files)
+        box.addWidget(self.editor, 1)
+        box.addWidget(self.problem)
+        box.addWidget(self.connect_button)
+        self.setLayout(box)
+
+    def show_picture(self, picture: RigPicture) -> None:
+        """Show a moment."""
+        set_text(self.problem, picture.problem)
+        set_tone(self.problem, Tone.ATTENTION if picture.problem else Tone.QUIET)
+        self.problem.setVisible(bool(picture.problem))
+        set_text_of(self.connect_button, picture.own_button)
+        self.connect_button.setEnabled(picture.enabled and not picture.problem)
+
+
+class RigPlace(QWidget):
+    """The place."""
+
+    page_chosen = Signal(int)
+
+    def __init__(self, look: Look, profiles: Sequence[ProfileChoice]) -> None:
+        """Lay it out."""
+        super().__init__()
+        self._shown: RigPicture | None = None
+        self.sources = RigSources()
+        self.own = OwnRig(profiles)
+        self.live = RigLive(look)
+        self.pages = QStackedWidget()
+        self.pages.addWidget(self.sources)
+        self.pages.addWidget(self.own)
+        self._group = QButtonGroup(self)
+        choice = Panel("Choose a rig")
+        ways = QHBoxLayout()
+        ways.setSpacing(GAP_8)
+        for at, words in enumerate(("Simulated house", "Own instruments")):
+            made = button(words)
+            made.setCheckable(True)
+            made.setChecked(at == SIMULATED)
+            self._group.addButton(made, at)
+            ways.addWidget(made, 1)
+        self._group.idClicked.connect(self.choose_page)
+        choice.body.addLayout(ways)
+        choice.body.addWidget(self.pages, 1)
+        box = QHBoxLayout()
+        box.setContentsMargins(GAP_16, GAP_16, GAP_16 + 4, GAP_12)
+        box.setSpacing(GAP_12)
+        for side in (choice, self.live):
+            side.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+            box.addWidget(side, 1)
+        self.setLayout(box)
+
+    def choose_page(self, at: int) -> None:
+        """Show the simulated houses, or one's own instruments."""
+        self.pages.setCurrentIndex(at)
+        self._group.button(at).setChecked(True)
+        self.page_chosen.emit(at)
+
+    def show_picture(self, picture: RigPicture) -> None:
+        """Show a moment."""
+        if picture == self._shown:
+            return
+        self._shown = picture
+        self.sources.show_picture(picture)
+        self.own.show_picture(picture)
+        self.live.show_picture(picture)

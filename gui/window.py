@@ -1,0 +1,96 @@
+"""The window: ribbon, rail, places, next bar. Passive; the bridge fills it and hears what was asked."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
+
+from gui.look import Look
+from gui.theme import GAP_12, GAP_16
+from gui.viewmodels.moment import Place
+from gui.viewmodels.rig_sheet import profile_choices
+from gui.views.job_place import JobPlace
+from gui.views.keys_page import KeysPage
+from gui.views.next_bar import NextBar
+from gui.views.notice_bar import NoticeBar
+from gui.views.parts import column
+from gui.views.prompt_panel import PromptPanel
+from gui.views.rail import Rail
+from gui.views.report_place import ReportPlace
+from gui.views.ribbon import Ribbon
+from gui.views.rig_place import RigPlace
+from gui.views.test_place import TestPlace
+
+LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
+
+
+class Window(QMainWindow):
+    """The frame with its places. It closes only when `may_close` was set; before, `close_asked` tells of the wish."""
+
+    close_asked = Signal()
+
+    def __init__(self, look: Look) -> None:
+        """Lay everything out."""
+        super().__init__()
+        self.look = look
+        self.may_close = False
+        self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
+        self.setWindowTitle("Airseam")
+        self.ribbon = Ribbon(look)
+        self.rail = Rail(look)
+        self.notices = NoticeBar()
+        self.close_prompt = PromptPanel()
+        self.next_bar = NextBar()
+        self.job = JobPlace()
+        self.rig = RigPlace(look, profile_choices())
+        self.test = TestPlace(look)
+        self.report = ReportPlace()
+        self.keys = KeysPage()
+        self.places: dict[Place, QWidget] = {
+            Place.JOB: self.job,
+            Place.RIG: self.rig,
+            Place.TEST: self.test,
+            Place.REPORT: self.report,
+        }
+        self.stack = QStackedWidget()
+        for place in (*self.places.values(), self.keys):
+            self.stack.addWidget(place)
+        self._lay_out()
+
+    def show_place(self, place: Place, *, keys: bool) -> None:
+        """Show a place, or the key sheet."""
+        wanted = self.keys if keys else self.places[place]
+        if self.stack.currentWidget() is not wanted:
+            self.stack.setCurrentWidget(wanted)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Ask first whether the window may go."""
+        if self.may_close:
+            event.accept()
+            return
+        event.ignore()
+        self.close_asked.emit()
+
+    def _lay_out(self) -> None:
+        bars = column(GAP_12)
+        bars.setContentsMargins(GAP_16, GAP_12, GAP_16 + 4, 0)
+        bars.addWidget(self.close_prompt)
+        bars.addWidget(self.notices)
+        main = column(0)
+        main.addLayout(bars)
+        main.addWidget(self.stack, 1)
+        main.addWidget(self.next_bar)
+        middle = QHBoxLayout()
+        middle.setContentsMargins(0, 0, 0, 0)
+        middle.setSpacing(1)
+        middle.addWidget(self.rail)
+        middle.addLayout(main, 1)
+        everything = column(1)
+        everything.addWidget(self.ribbon)
+        everything.addLayout(middle, 1)
+        ground = QWidget()
+        ground.setProperty("role", "frame")
+        ground.setLayout(everything)
+        self.setCentralWidget(ground)
+        main.setSpacing(0)
