@@ -159,9 +159,10 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
     if isinstance(transport, Configurable):
         transport.configure(profile.link)
     settle_s = profile.link.settle_s
+    framer = LineFramer(profile.checksum, profile.link.terminator[-1:].encode("ascii"))
 
     def session(talk: Talk, manners: Manners) -> Session:
-        return Session(name, transport, clock, profile.identity, LineFramer(profile.checksum), talk, manners)
+        return Session(name, transport, clock, profile.identity, framer, talk, manners)
 
     if profile.drive is not None:
         driving = Driving(profile.drive)

@@ -16,7 +16,10 @@ DIRECTIONS = ("depressurize", "pressurize")
 
 @dataclass(frozen=True, slots=True)
 class LinkSettings:
-    """How the port is opened, how long the instrument needs afterwards, and how messages to it end."""
+    """How the port is opened, how long the instrument needs afterwards, and how messages end.
+
+    Replies end in the last byte of `terminator`; a CR or LF beside it is no part of a line.
+    """
 
     baud: int = 9600
     data_bits: int = 8

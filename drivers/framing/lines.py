@@ -24,9 +24,10 @@ class LineFramer:
     handed on.
     """
 
-    def __init__(self, checksum: Checksum = Checksum.NONE) -> None:
-        """Begin between two lines that nobody has seen."""
+    def __init__(self, checksum: Checksum = Checksum.NONE, terminator: bytes = b"\n") -> None:
+        """Begin between two lines that nobody has seen. `terminator` is one byte; the other of CR and LF is dropped."""
         self.bad = 0
+        self._terminator = terminator
         self.proves = checksum is not Checksum.NONE
         """Whether a line proves by itself that it is whole."""
         self._buffer = bytearray()
@@ -51,7 +52,7 @@ class LineFramer:
     def feed(self, data: bytes) -> list[str]:
         """Take bytes and return the lines that they complete, without terminator and checksum."""
         lines: list[str] = []
-        *ends, rest = data.split(b"\n")
+        *ends, rest = data.split(self._terminator)
         for end in ends:
             self._grow(end)
             line = self._ended()
@@ -72,7 +73,7 @@ class LineFramer:
 
     def _ended(self) -> str | None:
         """Return the text of the line in the buffer, None when it is none; count a bad one, but not half a line."""
-        raw = bytes(self._buffer).removesuffix(b"\r")
+        raw = bytes(self._buffer).strip(b"\r\n")
         if not raw or self._too_long or not (self._from_beginning or self.proves):
             return None
         text = self._checked(raw)

@@ -11,10 +11,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from drivers.clock import VirtualClock
+from drivers.device import Gauge, connect
 from drivers.errors import ProfileError
 from drivers.framing.fields import Over
 from drivers.framing.lines import Checksum
 from drivers.profile import load_profile, read_profile, shipped_profiles
+from tests.drivers.wires import Wire, run
 
 GAUGE = """format = "airseam-profile-1"
 id = "try-gauge"
@@ -175,6 +178,21 @@ def test_a_profile_may_come_from_a_file(tmp_path: Path) -> None:
     path = tmp_path / "mine.toml"
     path.write_text(GAUGE, "utf-8")
     assert load_profile(str(path)).id == "try-gauge"
+
+
+def test_a_gauge_of_a_profile_of_ones_own_is_read(clock: VirtualClock) -> None:
+    text = changed(GAUGE, "settle_s = 1.5", 'settle_s = 1.5\nterminator = "\\r"')
+    wire = Wire(clock, answer=lambda message: b"I am 12\r" if message == b"who\r" else b"-0.2 9.9 32.0\r")
+    gauge = connect("mine", read_profile(text, "mine.toml"), wire, clock)
+    assert isinstance(gauge, Gauge)
+    gauge.start()
+    run(clock, 1.6)
+    assert [(reading.channel, reading.value) for reading in gauge.take()[:2]] == [
+        ("mine.p", pytest.approx(49.817782)),
+        ("mine.t", pytest.approx(0.0, abs=1e-9)),
+    ]
+    gauge.close()
+    assert not wire.mistakes
 
 
 @pytest.mark.parametrize(
