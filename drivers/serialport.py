@@ -12,7 +12,7 @@ from drivers.spec import LinkSettings
 
 SLICE_S = 0.02
 """The longest that one read waits: the owner has other things to do."""
-WRITE_TIMEOUT_S = 0.5
+WRITE_TIMEOUT_S = 0.25
 LARGEST_READ = 4096
 
 _PARITIES = {"none": serial.PARITY_NONE, "even": serial.PARITY_EVEN, "odd": serial.PARITY_ODD}

@@ -187,10 +187,10 @@ def test_a_gauge_of_a_profile_of_ones_own_is_read(clock: VirtualClock) -> None:
     assert isinstance(gauge, Gauge)
     gauge.start()
     run(clock, 1.6)
-    assert [(reading.channel, reading.value) for reading in gauge.take()[:2]] == [
-        ("mine.p", pytest.approx(49.817782)),
-        ("mine.t", pytest.approx(0.0, abs=1e-9)),
-    ]
+    pressure, temperature = gauge.take()[:2]
+    assert (pressure.channel, temperature.channel) == ("mine.p", "mine.t")
+    assert pressure.value == pytest.approx(49.817782)
+    assert temperature.value == pytest.approx(0.0, abs=1e-9)
     gauge.close()
     assert not wire.mistakes
 
