@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from types import TracebackType
 
+import platformdirs
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QLocale, QObject, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QIcon, QKeyEvent, QPainter, QPen, QPixmap
@@ -20,7 +21,7 @@ from acquisition.job import SUFFIX
 from acquisition.openrig import RigSource
 from acquisition.snapshot import Severity
 from analysis.units import Display, System
-from drivers.clock import Clock
+from drivers.clock import Clock, WallClock
 from drivers.serialport import open_url
 from drivers.transport import TransportOpener
 from gui.actions import Actions
@@ -90,6 +91,13 @@ class WideKeys(QObject):
                 watched.click()
             return True
         return False
+
+
+def run(job_path: Path | None, sources: Sequence[RigSource]) -> int:
+    """Open the window as a user starts it: jobs among the documents, settings where the system keeps such files."""
+    folder = platformdirs.user_documents_path() / "Airseam"
+    settings = platformdirs.user_config_path("airseam") / "settings.json"
+    return run_window(sources, job_path, folder, WallClock(), settings_path=settings)
 
 
 def run_window(
@@ -189,7 +197,9 @@ def open_first_job(program: Program, job_path: Path | None, folder: Path) -> Non
     except OSError as error:
         program.desk.tell(Severity.ATTENTION, f"The folder for jobs cannot be made ({error.strerror}): {folder}.")
         return
-    if program.desk.new_job(sample, SAMPLE):
+    source = next(iter(program.desk.connection.sources), None)
+    name = source.building.name if source is not None and source.building is not None else SAMPLE
+    if program.desk.new_job(sample, name):
         program.intents.remember(sample)
         program.desk.tell(Severity.NOTE, f"This is a sample job, kept as {sample}. Make one of your own with Ctrl+N.")
 

@@ -162,6 +162,9 @@ class Bridge(QObject):
         if moment.busy:
             saved = "A test is running: what you change here counts from the next test on."
         sheet.tested = self._desk.tested_building()
+        known = self._desk.sheet()
+        if known is not None:
+            sheet.follow(known)
         result = moment.shown.result if moment.shown is not None else None
         self._window.job.show_picture(sheet.picture(moment.display, moment.rig.spec, result, moment.job.path, saved))
 
@@ -178,7 +181,7 @@ class Bridge(QObject):
         picture = rig_picture(
             moment,
             self._desk.connection.sources,
-            place.sources.chosen,
+            (place.sources.chosen, place.sources.factor),
             rig.spec,
             rig.problem(),
             newest_reading(moment.snapshot, newest),

@@ -185,7 +185,7 @@ class Desk:
         draft = job.draft()
         if draft.building.volume_m3 is not None:
             return
-        building = replace(source.building, name=draft.building.name or source.building.name)
+        building = replace(source.building, name=job.details.name)
         job.set_draft(replace(draft, building=building, air=source.air or draft.air))
         self.job_opened += 1
 

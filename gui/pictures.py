@@ -6,15 +6,25 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QEvent, QSize
+from PySide6.QtCore import QCoreApplication, QSize
 
+from acquisition.job import Job
+from acquisition.openrig import RigSource
 from analysis.units import Display, System
-from gui.app import Program
+from drivers.clock import Clock, WallClock, seconds
+from drivers.instrument import LinkState
+from drivers.serialport import open_url
+from gui.app import Program, application, build
+from gui.desk import Desk
+from gui.errands import InlineErrands
+from gui.settings import SettingsFile
 from gui.theme import Mode
 from gui.viewmodels.moment import Place
 
 DEFAULT_SIZE = (1440, 900)
 THEMES = (Mode.DARK, Mode.LIGHT)
+LINK_LIMIT_S = 5.0
+LIVE_S = 1.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +34,51 @@ class Shot:
     path: Path
     place: Place
     mode: Mode
+
+
+def save_pictures(job: Path, folder: Path, sources: Sequence[RigSource]) -> tuple[Path, ...]:
+    """Save pictures of a job in all places and both themes, with the simulated house connected that it was made on.
+
+    Returns the files. Raises `InvalidInput` when the job cannot be opened.
+    """
+    clock = WallClock()
+    Job.open(job, clock, read_only=True).close()
+    program = build(
+        application(),
+        sources,
+        folder,
+        clock,
+        errands=InlineErrands(),
+        opener=open_url,
+        settings=SettingsFile(None),
+    )
+    desk = program.desk
+    try:
+        desk.open_job(job)
+        known = desk.job.draft().building.name if desk.job is not None else ""
+        names = {source.id: source.building.name for source in sources if source.building is not None}
+        chosen = next((source for source, name in names.items() if name == known), next(iter(names), ""))
+        if chosen:
+            desk.connection.connect_source(chosen, 1.0)
+            _await_links(desk, clock)
+        shots = take_pictures(program, folder)
+    finally:
+        desk.clear(lambda: None)
+        program.window.may_close = True
+        program.window.close()
+        program.leave()
+    return tuple(shot.path for shot in shots)
+
+
+def _await_links(desk: Desk, clock: Clock) -> None:
+    """Give the simulated instruments time to answer and the trace something to show."""
+    end_ns = clock.now_ns() + seconds(LINK_LIMIT_S)
+    while clock.now_ns() < end_ns:
+        clock.wait_until(clock.now_ns() + seconds(0.1))
+        snapshot = desk.snapshot()
+        if snapshot is not None and all(link.state is LinkState.LINKED for link in snapshot.links):
+            clock.wait_until(clock.now_ns() + seconds(LIVE_S))
+            return
 
 
 def take_pictures(
@@ -75,4 +130,4 @@ def _draw(program: Program, settle: Callable[[], None] | None) -> None:
     for _ in range(2):
         program.screen.touch()
         program.bridge.tick()
-        QCoreApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest.value)
+        QCoreApplication.sendPostedEvents()

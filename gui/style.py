@@ -31,11 +31,12 @@ QWidget[role="bar"] {{ background: {theme.panel}; }}
 QFrame[role="panel"] {{ background: {theme.panel}; border: none; border-radius: {PANEL_CORNER}px; }}
 QFrame[role="raised"] {{ background: {theme.raised}; border: none; border-radius: {BUTTON_CORNER}px; }}
 QFrame[role="ask"] {{ background: {theme.panel}; border: 2px solid {theme.primary}; border-radius: {PANEL_CORNER}px; }}
-QFrame[role="notice"] {{ background: {theme.raised}; border: none; border-radius: {BUTTON_CORNER}px; }}
+QFrame[role="notice"] {{ background: {theme.panel}; border: none; margin-top: 12px; }}
+QFrame[role="ask"][top="true"] {{ margin-top: 12px; }}
 QFrame[role="notice"][tone="attention"] {{ border-left: 6px solid {theme.attention}; }}
 QFrame[role="notice"][tone="bad"] {{ border-left: 6px solid {theme.bad}; }}
 QFrame[role="notice"][tone="good"] {{ border-left: 6px solid {theme.good}; }}
-QFrame[role="rule"] {{ background: {theme.line}; border: none; }}
+QLabel[role="page"] {{ border: 1px solid {theme.line}; }}
 QScrollArea, QScrollArea > QWidget > QWidget[role="scrolled"] {{ background: transparent; border: none; }}
 QToolTip {{ background: {theme.raised}; color: {theme.text}; border: 1px solid {theme.line}; padding: 6px; }}
 QScrollBar:vertical {{ background: transparent; width: 12px; margin: 2px; }}
@@ -75,7 +76,7 @@ QPushButton:hover {{ border-color: {theme.line}; }}
 QPushButton:pressed {{ background: {theme.line}; }}
 QPushButton:focus {{ border-color: {theme.primary}; }}
 QPushButton:disabled {{ color: {theme.ink(Tone.QUIET)}; background: {theme.panel}; border-color: {theme.line}; }}
-QPushButton:checked {{ background: {theme.panel}; border-color: {theme.primary}; font-weight: 600; }}
+QPushButton:checked {{ background: {theme.panel}; border-color: {theme.primary}; }}
 QPushButton[role="primary"] {{ background: {theme.primary}; color: {theme.on_primary}; border-color: {theme.primary};
     font-size: {NEXT}px; font-weight: 700; }}
 QPushButton[role="primary"]:hover, QPushButton[role="primary"]:pressed {{ background: {theme.primary_pressed};
@@ -90,7 +91,6 @@ QPushButton[role="slim"] {{ min-height: 28px; padding: 0 10px; }}
 QPushButton[role="slim-left"] {{ text-align: left; padding: 0 12px; }}
 QPushButton[role="speed"] {{ padding: 0 4px; }}
 QPushButton[role="card"] {{ padding: 0; }}
-QPushButton[role="card"]:checked {{ font-weight: 400; }}
 QCheckBox {{ min-height: {TARGET_HEIGHT - 8}px; spacing: 8px; }}
 QCheckBox::indicator {{ width: 20px; height: 20px; border: 2px solid {theme.quiet}; border-radius: 4px;
     background: {theme.ground}; }}
@@ -112,7 +112,8 @@ QPlainTextEdit:focus {{ padding: 7px 5px; }}
 QLineEdit[wrong="true"], QComboBox[wrong="true"] {{ border: 2px solid {theme.bad}; padding: 0 9px; }}
 QLineEdit:disabled, QComboBox:disabled {{ color: {quiet}; background: {theme.panel}; }}
 QComboBox[role="slim"] {{ min-height: 30px; max-width: 190px; }}
-QComboBox::drop-down {{ border: none; width: 28px; }}
+QComboBox::drop-down {{ border: none; width: 26px; }}
+QComboBox::down-arrow {{ image: none; }}
 QComboBox QAbstractItemView {{ background: {theme.raised}; color: {theme.text}; border: 1px solid {theme.line};
     selection-background-color: {theme.primary}; selection-color: {theme.on_primary}; outline: none; }}
 QComboBox QAbstractItemView::item {{ min-height: 36px; padding: 0 8px; }}

@@ -7,7 +7,7 @@ from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
 
 from gui.look import Look
-from gui.theme import GAP_12, GAP_16
+from gui.theme import GAP_16
 from gui.viewmodels.moment import Place
 from gui.viewmodels.rig_sheet import profile_choices
 from gui.views.job_place import JobPlace
@@ -73,8 +73,9 @@ class Window(QMainWindow):
         self.close_asked.emit()
 
     def _lay_out(self) -> None:
-        bars = column(GAP_12)
-        bars.setContentsMargins(GAP_16, GAP_12, GAP_16 + 4, 0)
+        bars = column(0)
+        bars.setContentsMargins(GAP_16, 0, GAP_16 + 4, 0)
+        self.close_prompt.setProperty("top", "true")
         bars.addWidget(self.close_prompt)
         bars.addWidget(self.notices)
         main = column(0)

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QMenu
 
 from gui.look import Look, tabular
 from gui.plots.items import Item, Plot
-from gui.theme import SMALL, Tone
+from gui.theme import GAP_4, SMALL, Tone
 from gui.viewmodels.scales import Tick
 from gui.views.parts import Panel, label, row
 
@@ -63,6 +63,7 @@ class PlotPanel(Panel):
         self.foot_right = label(role="small")
         self.plot.setSizePolicy(self.sizePolicy())
         self.plot.setMinimumSize(QSize(160, 90))
+        self.body.setSpacing(GAP_4)
         self.body.addWidget(self.plot, 1)
         foot = row(self.foot, self.foot_right)
         foot.setStretch(0, 1)

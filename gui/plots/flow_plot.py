@@ -20,7 +20,7 @@ from gui.viewmodels.scales import Tick, log_ticks
 
 BAND_ALPHA = 46
 SYMBOLS = {Direction.DEPRESSURIZE: "o", Direction.PRESSURIZE: "s"}
-WORDS = {Direction.DEPRESSURIZE: "● depressurize", Direction.PRESSURIZE: "■ pressurize, dashed"}
+WORDS = {Direction.DEPRESSURIZE: "● depressurize", Direction.PRESSURIZE: "■ pressurize"}
 LIMITS = {
     "xMin": math.log10(0.5),
     "xMax": math.log10(500),
@@ -46,7 +46,9 @@ class CurveItems:
         plot.addItem(self.band)
         self.line = line_item(plot)
         self.bars = error_bars(plot)
-        self.taken = scatter_item(plot, symbol)
+        # Where both directions stand on one spot the larger mark lies below and shows round the smaller one.
+        below = direction is Direction.PRESSURIZE
+        self.taken = scatter_item(plot, symbol, POINT_PX + (4 if below else 0), 8 if below else 10)
         self.struck_bars = error_bars(plot, 4)
         self.struck = scatter_item(plot, "x", POINT_PX + 2)
         self.averaging = scatter_item(plot, symbol, POINT_PX + 4, 12)
@@ -75,7 +77,7 @@ class CurveItems:
         fill = QColor(flow)
         fill.setAlpha(BAND_ALPHA)
         self.band.setBrush(pg.mkBrush(fill))
-        self.taken.setPen(pg.mkPen(QColor(look.theme.panel), width=1))
+        self.taken.setPen(pg.mkPen(QColor(look.theme.panel), width=1.5))
         self.taken.setBrush(pg.mkBrush(text))
         self.bars.setOpts(pen=pg.mkPen(text, width=1.5), beam=0.012)
         self.struck.setPen(pg.mkPen(look.colour(Tone.BAD), width=1))
@@ -121,7 +123,7 @@ class FlowPlot(PlotPanel):
 
     def ticks(self, axis: str, low: float, high: float, length_px: float) -> Sequence[Tick]:
         """Return round numbers on the logarithmic scale."""
-        return log_ticks(low, high, length_px, 26, self._decimal_mark)
+        return log_ticks(low, high, length_px, 26 if axis == "bottom" else 20, self._decimal_mark)
 
     def on_range(self, x_low: float, x_high: float, y_low: float, y_high: float) -> None:
         """Keep the targets on the lower edge."""

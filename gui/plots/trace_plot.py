@@ -75,7 +75,7 @@ class TracePlot(PlotPanel):
         """Return minutes and round pressures."""
         if axis == "bottom":
             return time_ticks(low, high, length_px)
-        return linear_ticks(low, high, length_px, 28, self._decimal_mark)
+        return linear_ticks(low, high, length_px, 34, self._decimal_mark)
 
     def recolour(self) -> None:
         """Take the colours of the theme."""

@@ -21,7 +21,7 @@ LINE_STEPS = 48
 WIDE_BAND = 3.0
 """A band that reaches further than this factor from its line says nothing yet and is not drawn."""
 STANDARD_ERRORS = 2.0
-_EDGES = (1.0, 1.5, 2.0, 3.0, 5.0, 7.0, 10.0)
+_EDGES = (1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 10.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +61,7 @@ class FlowPicture:
     hidden: str
     empty: str
     y_label: str
-    x_label: str = "envelope pressure difference, Pa"
+    x_label: str = "envelope pressure, Pa"
 
 
 def flow_picture(moment: Moment) -> FlowPicture:
@@ -89,7 +89,7 @@ def flow_picture(moment: Moment) -> FlowPicture:
         note=_note(result.runs if result is not None else (), display),
         hidden=_hidden_words(hidden),
         empty="" if any(_dots(curve) for curve in curves) else "The line grows here, point by point.",
-        y_label=f"flow through the envelope, {unit_symbol(Quantity.FLOW, display)}",
+        y_label=f"flow, {unit_symbol(Quantity.FLOW, display)}",
     )
 
 
@@ -220,7 +220,9 @@ def _targets(moment: Moment) -> tuple[float, ...]:
 
 
 def _note(runs: Sequence[RunResult], display: Display) -> str:
-    return " and ".join(f"n = {estimate_text(run.n, display)}" for run in runs)
+    if len(runs) == 1:
+        return f"n = {estimate_text(runs[0].n, display)}"
+    return " and ".join(f"n = {format_number(run.n.value, 3, display.decimal_mark)}" for run in runs)
 
 
 def estimate_text(estimate: Estimate, display: Display) -> str:

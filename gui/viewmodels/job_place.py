@@ -53,6 +53,11 @@ class JobSheetModel:
         self._history: History[Sheet] = History()
         self._wrong: dict[str, tuple[str, str]] = {}
 
+    def follow(self, sheet: Sheet) -> None:
+        """Take over what was changed elsewhere (a simulated house fills an empty job)."""
+        if (sheet.details, sheet.plan) != (self.sheet.details, self.sheet.plan):
+            self.sheet = sheet
+
     @property
     def undo_label(self) -> str:
         """What would be undone."""

@@ -13,8 +13,8 @@ from gui.theme import Tone
 from gui.viewmodels.moment import Moment
 
 NAMES = {
-    "n50_per_h": "air changes per hour at 50 Pa",
-    "q50_m3_h": "at 50 Pa",
+    "n50_per_h": "air changes per hour at 50\u00a0Pa",
+    "q50_m3_h": "at 50\u00a0Pa",
     "qe50_m3_h_m2": "at 50 Pa, of envelope",
     "qf50_m3_h_m2": "at 50 Pa, of floor",
 }
@@ -106,17 +106,17 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
         case "meets":
             return f"{likely} likely to meet it", Tone.GOOD
         case "does not meet":
-            return f"{likely} likely to meet it: does not meet", Tone.BAD
+            return f"does not meet: {likely} likely", Tone.BAD
         case _:
-            return f"{likely} likely to meet it: cannot tell today", Tone.ATTENTION
+            return f"cannot tell today: {likely} likely", Tone.ATTENTION
 
 
 def likelihood(probability: float) -> str:
     """Return a probability in percent that never claims to be certain."""
     if probability > CERTAIN:
-        return "more than 99 %"
+        return "over 99 %"
     if probability < 1 - CERTAIN:
-        return "less than 1 %"
+        return "under 1 %"
     return f"{100 * probability:.0f} %"
 
 
@@ -147,9 +147,9 @@ def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
 
 def _limit_words(limit: Limit | None, display: Display) -> str:
     if limit is None:
-        return "No limit was set for this stage"
+        return "No limit set for this stage"
     unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
-    return f"Limit for this stage {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
+    return f"Stage limit {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
 
 
 def _bar(estimate: Estimate, limit: Limit | None, kind: Quantity, display: Display) -> LimitBar | None:

@@ -85,7 +85,7 @@ def close_prompt() -> Prompt:
 
 def _title(ask_id: str) -> str:
     return {
-        "safety": "Before the fan starts",
+        "safety": "Safety",
         "cover-fan": "Cover the fan",
         "uncover-fan": "Open the fan",
         "turn-fan": "The other direction",

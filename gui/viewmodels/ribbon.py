@@ -98,7 +98,8 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
     if snapshot is None:
         words = "closing" if moment.rig.state is RigState.CLOSING else "no rig"
         return (Lamp(Tone.QUIET, words, "Connect a rig in Rig (2)."),)
-    lamps = tuple(link_lamp(link) for link in snapshot.links)
+    fan = moment.rig.spec.fan if moment.rig.spec is not None else ""
+    lamps = tuple(link_lamp(link, drive=link.name == fan) for link in snapshot.links)
     if len(lamps) <= MOST_LINKS:
         return lamps
     rest = lamps[MOST_LINKS - 1 :]
@@ -106,12 +107,12 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
     return (*lamps[: MOST_LINKS - 1], Lamp(worst, f"{len(rest)} more", "\n".join(lamp.words for lamp in rest)))
 
 
-def link_lamp(link: LinkStatus) -> Lamp:
+def link_lamp(link: LinkStatus, *, drive: bool = False) -> Lamp:
     """Return the lamp of one link."""
     tip = link.sentence or f"{link.name} on {link.port}: {link.identity or 'no identity'}"
     match link.state:
         case LinkState.LINKED:
-            rate = f" {link.rate_hz:.0f} Hz" if link.rate_hz >= 0.5 else ""
+            rate = f" {link.rate_hz:.0f} Hz" if link.rate_hz >= 0.5 and not drive else ""
             return Lamp(Tone.GOOD, f"{link.name}{rate or ' linked'}", tip)
         case LinkState.OPENING | LinkState.IDENTIFYING:
             return Lamp(Tone.ATTENTION, f"{link.name} {link.state}", tip)

@@ -72,38 +72,46 @@ class RigPicture:
     fitted: str
     empty: str
     simulated_button: str
+    disconnects: bool
     own_button: str
     enabled: bool
     problem: str
 
 
 def rig_picture(
-    moment: Moment, sources: Sequence[RigSource], chosen: str, draft: RigSpec, problem: str, newest: Newest
+    moment: Moment,
+    sources: Sequence[RigSource],
+    chosen: tuple[str, float],
+    draft: RigSpec,
+    problem: str,
+    newest: Newest,
 ) -> RigPicture:
-    """Return the place. `chosen` is the simulated house that is selected, `problem` what is wrong with the draft."""
+    """Return the place. `chosen` are house and speed that are selected, `problem` what is wrong with the draft."""
     rig, snapshot, spec = moment.rig, moment.snapshot, moment.rig.spec
     closing = rig.state is RigState.CLOSING
+    same_source = spec is not None and (rig.source, spec.time_factor) == chosen
     own = spec is not None and not rig.source and same(spec, draft)
     return RigPicture(
         title=spec.name if spec is not None else "No rig is connected",
-        links=tuple(link_row(link) for link in snapshot.links) if snapshot is not None else (),
+        links=tuple(link_row(link, spec) for link in snapshot.links) if snapshot is not None else (),
         channels=_channels(spec, newest, moment.display) if snapshot is not None and spec is not None else (),
         sources=tuple(SourceCard(item.id, item.title, item.description, item.id == rig.source) for item in sources),
         fitted=_fitted_words(spec, moment.display) if spec is not None else "",
         empty="" if spec is not None else "Choose a simulated house, or put your own instruments together.",
-        simulated_button="Disconnect" if rig.source and rig.source == chosen else "Connect",
+        simulated_button="Disconnect" if same_source else "Connect",
+        disconnects=same_source,
         own_button="Disconnect" if own else "Connect",
         enabled=not moment.busy and not closing,
         problem="" if own else problem,
     )
 
 
-def link_row(link: LinkStatus) -> LinkRow:
+def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:
     """Return a link in words."""
     lamp = link_lamp(link)
     match link.state:
         case LinkState.LINKED:
-            state, words = "linked", _linked_words(link)
+            state, words = "linked", _linked_words(link, drive=spec is not None and link.name == spec.fan)
         case LinkState.OPENING:
             state, words = "opening the port", link.sentence or f"Port {link.port}"
         case LinkState.IDENTIFYING:
@@ -117,10 +125,10 @@ def link_row(link: LinkStatus) -> LinkRow:
     return LinkRow(link.name, lamp.tone, state, words, link.state is LinkState.WRONG_INSTRUMENT)
 
 
-def _linked_words(link: LinkStatus) -> str:
+def _linked_words(link: LinkStatus, *, drive: bool) -> str:
     parts = [link.identity] if link.identity else []
     if link.rate_hz >= 0.5:
-        parts.append(f"{link.rate_hz:.0f} readings a second")
+        parts.append(f"{link.rate_hz:.0f} {'commands' if drive else 'readings'} a second")
     if link.round_trip_s is not None:
         parts.append(f"answers in {1000 * link.round_trip_s:.0f} ms")
     if link.bad_frames:

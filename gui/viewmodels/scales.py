@@ -13,7 +13,6 @@ Tick = tuple[float, str]
 _MANTISSAS: tuple[tuple[float, ...], ...] = (
     tuple(1 + 0.1 * step for step in range(90)),
     tuple(1 + 0.5 * step for step in range(18)),
-    (1, 2, 3, 4, 5, 6, 7, 8, 9),
     (1, 2, 3, 4, 5, 6, 7),
     (1, 1.5, 2, 3, 5),
     (1, 2, 5),

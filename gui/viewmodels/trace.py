@@ -19,6 +19,8 @@ Values = NDArray[np.float64]
 SHOWN_S = 180.0
 """The trace shows three minutes until somebody zooms or drags."""
 KEPT_S = 900.0
+AHEAD_S = 4.0
+"""Room for the word "now" at the right."""
 GAP_S = 1.0
 """Readings further apart than this are not joined."""
 SMALLEST_PA = 5.0
@@ -64,6 +66,8 @@ class TraceScale:
     def fit(self, lows: float, highs: float) -> tuple[float, float]:
         """Return a range that holds the values; it gives way at once and comes back only where it is far too wide."""
         low, high = _round_down(lows), _round_up(highs)
+        if max(-low, high) <= SMALLEST_PA:
+            low, high = -SMALLEST_PA, SMALLEST_PA
         too_wide = (self.high - self.low) > 1.8 * (high - low)
         if not self._settled or too_wide or lows < self.low or highs > self.high:
             self.low, self.high, self._settled = low, high, True
@@ -98,7 +102,7 @@ def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
         spans=picture.spans,
         target_x_s=picture.target_x_s,
         target_y_pa=picture.target_y_pa,
-        x_range=(-length_s, 0.0),
+        x_range=(-length_s, length_s * AHEAD_S / SHOWN_S),
         y_range=picture.y_range,
         inverted=picture.inverted,
         note=picture.note,
@@ -134,7 +138,7 @@ def _picture(
         spans=spans,
         target_x_s=steps[0],
         target_y_pa=steps[1],
-        x_range=(-SHOWN_S, 0.0),
+        x_range=(-SHOWN_S, AHEAD_S),
         y_range=y_range,
         inverted=scale.inverted,
         note="shaded: the readings that are averaged" if spans else "",

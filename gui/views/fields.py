@@ -9,9 +9,10 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.sheet import Kind
-from gui.views.parts import column, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Choice, column, label, row, set_text, set_tone, wrapped
 
 LONG_HEIGHT = 84
+UNIT_WIDTH = 28
 
 
 class FieldView(QWidget):
@@ -26,6 +27,7 @@ class FieldView(QWidget):
         self._shown: tuple[str, str, str, Tone] | None = None
         self._name = label(name, "small")
         self._unit = label(role="quiet")
+        self._unit.setMinimumWidth(UNIT_WIDTH)
         self._message = wrapped("small")
         self.line: QLineEdit | None = None
         self.choice: QComboBox | None = None
@@ -83,7 +85,7 @@ class FieldView(QWidget):
 
     def _made(self, kind: Kind, choices: Sequence[tuple[str, str]]) -> QWidget:
         if kind is Kind.CHOICE:
-            self.choice = QComboBox()
+            self.choice = Choice()
             for value, words in choices:
                 self.choice.addItem(words, value)
             self.choice.setMinimumContentsLength(8)

@@ -11,7 +11,7 @@ from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, PEOPLE, TEST
 from gui.views.fields import FieldView
 from gui.views.parts import ElidedLabel, Panel, button, column
 
-WIDE = {"name", "stage", "targets", "site", "note", "reason", "directions"}
+WIDE = {"name", "stage", "targets", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
 COLUMNS = ((BUILDING, PEOPLE), (TEST, AIR))
 

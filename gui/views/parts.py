@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from collections.abc import Sequence
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, TARGET_HEIGHT, Tone
@@ -97,7 +99,9 @@ class ElidedLabel(QLabel):
 
     def sizeHint(self) -> QSize:
         """Ask for the whole text."""
-        return QSize(self.fontMetrics().horizontalAdvance(self._full) + 2, self.fontMetrics().height())
+        margins = self.contentsMargins()
+        width = self.fontMetrics().horizontalAdvance(self._full) + margins.left() + margins.right() + 2
+        return QSize(width, self.fontMetrics().height())
 
     def minimumSizeHint(self) -> QSize:
         """Be content with a few letters."""
@@ -109,10 +113,27 @@ class ElidedLabel(QLabel):
         self._fit()
 
     def _fit(self) -> None:
-        shown = self.fontMetrics().elidedText(self._full, Qt.TextElideMode.ElideRight, self.width())
+        room = self.contentsRect().width()
+        shown = self.fontMetrics().elidedText(self._full, Qt.TextElideMode.ElideRight, room)
         if shown != self.text():
             self.setText(shown)
         self.setToolTip(self._tip or (self._full if shown != self._full else ""))
+
+
+class Choice(QComboBox):
+    """A list to choose from, with an arrow in the colour of the text."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the arrow over what the style draws."""
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        pen = QPen(self.palette().color(QPalette.ColorRole.PlaceholderText), 2)
+        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter.setPen(pen)
+        x, y = self.width() - 18.0, self.height() / 2 - 2
+        painter.drawPolyline([QPointF(x - 5, y), QPointF(x, y + 5), QPointF(x + 5, y)])
+        painter.end()
 
 
 class Panel(QFrame):
@@ -131,6 +152,13 @@ class Panel(QFrame):
         self.body.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         self.body.addLayout(self.head)
         self.setLayout(self.body)
+
+    def fold(self, folded: bool, rest: Sequence[QWidget]) -> None:
+        """Show the head only, or all of it again; `rest` is what goes."""
+        for part in rest:
+            part.setVisible(not folded)
+        policy = QSizePolicy.Policy.Maximum if folded else QSizePolicy.Policy.Preferred
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, policy)
 
 
 class StopButton(QPushButton):

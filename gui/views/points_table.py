@@ -6,13 +6,13 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QPoint, Qt, Signal
 from PySide6.QtGui import QAction, QColor, QFont
-from PySide6.QtWidgets import QAbstractItemView, QButtonGroup, QComboBox, QHeaderView, QMenu, QTableView
+from PySide6.QtWidgets import QAbstractItemView, QButtonGroup, QHeaderView, QMenu, QTableView
 
 from analysis.records import Direction
 from gui.look import Look, tabular
 from gui.theme import BODY, GAP_4, Tone
 from gui.viewmodels.points import TablePicture
-from gui.views.parts import ElidedLabel, Panel, button, row
+from gui.views.parts import Choice, ElidedLabel, Panel, button, row
 
 ROW_HEIGHT = 24
 SIGN_WIDTH = 26
@@ -99,6 +99,7 @@ class PointsTable(Panel):
     def __init__(self, look: Look) -> None:
         """Make it empty."""
         super().__init__("Points")
+        self._folded = False
         self.model = PointsModel(look)
         self.model.setParent(self)
         self.view = QTableView()
@@ -113,11 +114,15 @@ class PointsTable(Panel):
             self._group.addButton(view, at)
             self.head.addWidget(view)
         self._group.idClicked.connect(self._way_clicked)
-        self.tests = QComboBox()
+        self.tests = Choice()
         self.tests.setAccessibleName("Test on show")
         self.tests.setProperty("role", "slim")
         self.tests.activated.connect(self._test_chosen)
         self.head.addWidget(self.tests)
+        self.unfold = button("Show", "slim")
+        self.unfold.setAccessibleName("Show the points")
+        self.unfold.hide()
+        self.head.addWidget(self.unfold)
         self.body.setSpacing(GAP_4)
         self.body.addWidget(self.view, 1)
         self.body.addLayout(row(self._foot))
@@ -152,6 +157,12 @@ class PointsTable(Panel):
         else:
             self.strike_asked.emit(item.window, item.cells[0])
 
+    def set_folded(self, folded: bool) -> None:
+        """Show the head only."""
+        self._folded = folded
+        self.fold(folded, (self.view, self._foot))
+        self.unfold.setVisible(folded)
+
     def recolour(self) -> None:
         """Take the colours of the theme."""
         self.view.viewport().update()
@@ -163,7 +174,7 @@ class PointsTable(Panel):
         view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
         view.verticalHeader().hide()
         view.verticalHeader().setMinimumSectionSize(ROW_HEIGHT)
         view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)

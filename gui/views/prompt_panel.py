@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QFrame, QHBoxLayout
+from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QSizePolicy
 
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.prompt import Prompt
-from gui.views.parts import button, column, label, set_text, wrapped
+from gui.views.parts import Choice, button, column, label, set_text, wrapped
 
 MOST_CHOICES = 4
 
@@ -26,7 +26,7 @@ class PromptPanel(QFrame):
         self._text = wrapped()
         self._sign = label(SIGNS[Tone.ATTENTION], "strong", Tone.ATTENTION)
         self._caution = wrapped("quiet")
-        self.reason = QComboBox()
+        self.reason = Choice()
         self.reason.setEditable(True)
         self.reason.setAccessibleName("Reason")
         self._group = QButtonGroup(self)
@@ -49,6 +49,9 @@ class PromptPanel(QFrame):
         box.addWidget(self.reason)
         box.addLayout(choices)
         self.setLayout(box)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
         self._group.idClicked.connect(self._clicked)
         self.hide()
 

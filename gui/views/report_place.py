@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.report_place import Missing, ReportPicture
-from gui.views.parts import Panel, button, column, label, set_text, wrapped
+from gui.views.parts import Choice, Panel, button, column, label, set_text, wrapped
 
 SIDE_WIDTH = 300
 MOST_WIDTH = 900
@@ -33,6 +33,7 @@ class Page(QLabel):
         super().__init__()
         self._image = QImage()
         self.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        self.setProperty("role", "page")
 
     def show_page(self, png: bytes, number: int, count: int) -> None:
         """Show a page."""
@@ -169,7 +170,7 @@ class ReportPlace(QWidget):
         self.preview = Preview()
         self._why = wrapped("quiet")
         self._why.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.tests = QComboBox()
+        self.tests = Choice()
         self.tests.setAccessibleName("Test of the report")
         self.tests.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.tests.activated.connect(self._test_chosen)

@@ -7,9 +7,9 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.look import Look
-from gui.theme import GAP_4, GAP_8, SIGNS, Tone, mix
+from gui.theme import GAP_4, GAP_12, SIGNS, Tone, mix
 from gui.viewmodels.outcome import LimitBar, OutcomePicture
-from gui.views.parts import ElidedLabel, Panel, label, row, set_text, set_tone, wrapped
+from gui.views.parts import ElidedLabel, Panel, column, label, row, set_text, set_tone, wrapped
 
 
 class LimitBarView(QWidget):
@@ -62,18 +62,19 @@ class ResultPanel(Panel):
         self._shown: OutcomePicture | None = None
         self._figure = label(role="result")
         self._unit = wrapped("quiet")
-        self._unit.setAlignment(Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft)
-        self._unit.setContentsMargins(0, 0, 0, 11)
-        self._interval = label(role="quiet")
-        self._interval.setAlignment(Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignRight)
-        self._interval.setContentsMargins(0, 0, 0, 11)
+        self._interval = label()
         self._limit = ElidedLabel("quiet")
         self._verdict = label(role="strong")
         self._bar = LimitBarView(look)
         self._why = wrapped("quiet")
         self._others = ElidedLabel("quiet")
-        number = row(self._figure, self._unit, self._interval, gap=GAP_8)
-        number.setStretch(1, 1)
+        beside = column(0)
+        beside.addStretch(1)
+        beside.addWidget(self._interval)
+        beside.addWidget(self._unit)
+        beside.addStretch(1)
+        number = row(self._figure, gap=GAP_12)
+        number.addLayout(beside, 1)
         against = row(self._limit, self._verdict)
         against.setStretch(0, 1)
         self.body.setSpacing(GAP_4)

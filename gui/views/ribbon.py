@@ -6,12 +6,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QWidget
 
 from gui.look import Look
-from gui.theme import GAP_8, GAP_12, GAP_16, GAP_24, Tone
+from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.ribbon import MOST_LINKS, Figure, RibbonPicture
 from gui.viewmodels.ribbon import Lamp as LampPicture
 from gui.views.parts import ElidedLabel, Lamp, StopButton, column, label, row, set_text
 
 RIBBON_HEIGHT = 64
+LAMP_WIDTH = 108
 WIDEST_FIGURES = ("−888.8", "88 888", "888")
 
 
@@ -28,10 +29,12 @@ class FigureView(QWidget):
         line = row(self._value, self._unit, gap=6)
         line.setAlignment(self._unit, Qt.AlignmentFlag.AlignBottom)
         line.addStretch(1)
-        self._unit.setContentsMargins(0, 0, 0, 5)
+        self._unit.setContentsMargins(0, 0, 0, 4)
         box = column(0)
+        box.addStretch(1)
         box.addWidget(self._caption)
         box.addLayout(line)
+        box.addStretch(1)
         self.setLayout(box)
 
     def show_figure(self, figure: Figure) -> None:
@@ -114,6 +117,8 @@ class Ribbon(QFrame):
             lamp_row.show_lamp(picture.links[at] if at < len(picture.links) else None)
             lamp_row.setVisible(at < max(len(picture.links), 1))
         self._record.show_lamp(picture.record)
+        self._record.setVisible(picture.record is not None)
+        self._record_detail.setVisible(picture.record is not None)
         self._record_detail.show_text(picture.record_detail)
 
     def _lamps(self) -> QGridLayout:
@@ -122,13 +127,13 @@ class Ribbon(QFrame):
         grid.setHorizontalSpacing(GAP_8)
         grid.setVerticalSpacing(4)
         for at, view in enumerate(self._links):
-            view.setMinimumWidth(92)
+            view.setMinimumWidth(LAMP_WIDTH)
             grid.addWidget(view, at % 2, at // 2)
         grid.addWidget(self._record, 0, 2)
         self._record_detail.setContentsMargins(16, 0, 0, 0)
-        self._record.setMinimumWidth(112)
+        self._record_detail.setMinimumWidth(LAMP_WIDTH)
+        self._record.setMinimumWidth(LAMP_WIDTH)
         grid.addWidget(self._record_detail, 1, 2)
         for at in range(3):
             grid.setColumnStretch(at, 1)
-        grid.setColumnMinimumWidth(2, GAP_24)
         return grid

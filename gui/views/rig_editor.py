@@ -14,7 +14,7 @@ from gui.theme import GAP_8, GAP_12, Tone
 from gui.viewmodels.rig_sheet import RANGE_FIELDS, ROLE_WORDS, ProfileChoice, RigSheetModel, choice_of, number_text
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
-from gui.views.parts import button, column, label, row
+from gui.views.parts import Choice, button, column, label, row
 
 NO_ROLE = "not used"
 
@@ -38,7 +38,7 @@ class InstrumentEditor(QFrame):
         self._name = FieldView("name", Kind.TEXT, "Name")
         self._profile = FieldView("profile", Kind.CHOICE, "Profile", choices)
         self._serial = FieldView("serial", Kind.TEXT, "Serial number that must answer")
-        self.port = QComboBox()
+        self.port = Choice()
         self.port.setEditable(True)
         self.port.setAccessibleName("Port")
         self._port_line = QLineEdit()
@@ -97,7 +97,7 @@ class InstrumentEditor(QFrame):
         grid.setVerticalSpacing(GAP_8)
         choice = choice_of(instrument.profile)
         for at, channel in enumerate(choice.channels if choice is not None else ()):
-            view = QComboBox()
+            view = Choice()
             view.setAccessibleName(f"Role of channel {channel.name}")
             view.setProperty("channel", channel.name)
             view.addItem(NO_ROLE, None)

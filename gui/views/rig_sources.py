@@ -61,10 +61,11 @@ class RigSources(QWidget):
         super().__init__()
         self._ids: list[str] = []
         self._cards: list[CardButton] = []
-        self._connected = ""
+        self._disconnects = False
         self._houses = QButtonGroup(self)
         self._houses.idClicked.connect(self._selected)
         self._speeds = QButtonGroup(self)
+        self._speeds.idClicked.connect(self._selected)
         self._box = column(GAP_8)
         speeds = row(gap=GAP_4)
         for at, factor in enumerate(SPEEDS):
@@ -108,7 +109,7 @@ class RigSources(QWidget):
         self._have(picture.sources)
         for view, card in zip(self._cards, picture.sources, strict=True):
             view.show_card(card)
-        self._connected = next((card.id for card in picture.sources if card.connected), "")
+        self._disconnects = picture.disconnects
         set_text_of(self.connect_button, picture.simulated_button)
         self.connect_button.setEnabled(picture.enabled and bool(self._cards))
 
@@ -127,7 +128,7 @@ class RigSources(QWidget):
             self._cards[connected].setChecked(True)
 
     def _connect(self) -> None:
-        if self._connected and self._connected == self.chosen:
+        if self._disconnects:
             self.disconnect_asked.emit()
         elif self.chosen:
             self.connect_asked.emit(self.chosen, self.factor)

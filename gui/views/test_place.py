@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
 from gui.look import Look
@@ -23,6 +24,9 @@ from gui.views.parts import column
 from gui.views.points_table import PointsTable
 from gui.views.prompt_panel import PromptPanel
 from gui.views.result_panel import ResultPanel
+
+LOW = 620
+"""Below this height not everything has room."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -55,6 +59,10 @@ class TestPlace(QWidget):
         self.points = PointsTable(look)
         self.checks = CheckList()
         look.changed.connect(self.points.recolour)
+        self._checks_wanted = False
+        self._folded = (False, False)
+        self.points.unfold.clicked.connect(self._show_points)
+        self.checks.unfold.clicked.connect(self._show_checks)
         self.plots = QStackedWidget()
         self.plots.addWidget(self.flow)
         self.plots.addWidget(self.residuals)
@@ -80,6 +88,7 @@ class TestPlace(QWidget):
     def show_picture(self, picture: TestPicture) -> None:
         """Show a moment."""
         self.prompt.show_prompt(picture.prompt)
+        self._make_room()
         if self.plots.currentWidget() is self.flow:
             self.flow.show_picture(picture.flow, picture.decimal_mark)
         else:
@@ -88,6 +97,29 @@ class TestPlace(QWidget):
         self.result.show_picture(picture.outcome)
         self.points.show_picture(picture.table, picture.tests, picture.chosen)
         self.checks.show_picture(picture.checks)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fold what there is no room for."""
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """On a low screen the checks fold away while the points are shown, and the trace while something is asked."""
+        low = self.height() < LOW
+        self.trace.setVisible(not (low and self.prompt.prompt is not None))
+        folded = (low and self._checks_wanted, low and not self._checks_wanted)
+        if folded != self._folded:
+            self._folded = folded
+            self.points.set_folded(folded[0])
+            self.checks.set_folded(folded[1])
+
+    def _show_points(self) -> None:
+        self._checks_wanted = False
+        self._make_room()
+
+    def _show_checks(self) -> None:
+        self._checks_wanted = True
+        self._make_room()
 
     def toggle_residuals(self) -> None:
         """Change between the line and how far the points lie off it."""
