@@ -91,7 +91,7 @@ def changed(text: str, old: str, new: str) -> str:
 
 
 def test_every_shipped_profile_is_read_and_bears_the_name_of_its_file() -> None:
-    assert shipped_profiles() == ("line-gauge", "scpi-fan", "scpi-gauge")
+    assert shipped_profiles() == ("line-gauge", "scpi-fan", "scpi-gauge", "scpi-gauge-8")
     for name in shipped_profiles():
         profile = load_profile(name)
         assert profile.id == name
