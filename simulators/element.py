@@ -61,8 +61,8 @@ def range_named(name: str) -> ElementRange:
 class FlowElement:
     """The fitted range of each fan, and the pressure that its flow makes."""
 
-    def __init__(self, fitted: Sequence[str], rng: np.random.Generator, calibration: float = 1.0) -> None:
-        """Fit a range to each fan. `calibration` is true over stated coefficient."""
+    def __init__(self, fitted: Sequence[str], rng: np.random.Generator, calibration: FloatArray | float = 1.0) -> None:
+        """Fit a range to each fan. `calibration` is true over stated coefficient, one for all or one each."""
         self._rng = rng
         self._calibration = calibration
         self._unrest: FloatArray = rng.standard_normal(len(fitted))

@@ -12,8 +12,8 @@ from simulators.hoses import Hose
 from simulators.house import WALLS, Facade
 from simulators.plant import Action, Plant
 
-GARAGE_DOOR_OPEN = 50.0
-"""An open garage door lets through so many times what the closed one does."""
+DOOR_OPEN = 50.0
+"""An open garage door lets through so many times what the closed garage does."""
 ENVELOPE, ELEMENT = 0, 1
 
 
@@ -33,20 +33,17 @@ def sealed(share: float, leaks: Sequence[str] = ()) -> Action:
     """Seal a share of the named leaks, of all of them when none is named; raises `ValueError` for an unknown name."""
 
     def act(plant: Plant, fraction: float) -> None:
-        plant.leaks.seal(share * fraction, leaks)
+        plant.leaks.multiply(1.0 - share * fraction, leaks)
         plant.interior.breathe()
 
     return act
 
 
-def garage_door_opened() -> Action:
-    """Open the garage door all the way; raises `ValueError` when the house has no garage."""
+def zone_opened(name: str, times: float = DOOR_OPEN) -> Action:
+    """Open the door of a zone all the way, `times` 1 shuts it; raises `ValueError` when the house has no such zone."""
 
     def act(plant: Plant, fraction: float) -> None:
-        garage = plant.interior.garage
-        if garage is None:
-            raise ValueError("this house has no garage whose door could be opened")
-        garage.door = 1.0 + (GARAGE_DOOR_OPEN - 1.0) * fraction
+        plant.interior.zones.open(name, 1.0 + (times - 1.0) * fraction)
 
     return act
 

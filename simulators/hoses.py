@@ -1,17 +1,19 @@
 """The hoses between house and gauge, and what becomes of a pressure in one that is not as it should be.
 
-Arrays have the houses in the leading axis B and the two pressure channels in the last one.
+Arrays have the houses in the leading axis B and the pressure channels of the gauge in the last one.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from enum import StrEnum
 
 import numpy as np
 
-from simulators.air import FloatArray
-from simulators.gauge import PRESSURE_CHANNELS
+from simulators.air import GRAVITY_M_S2, FloatArray, density
+from simulators.house import House
+from simulators.rigging import Rigging
 
 
 class Hose(StrEnum):
@@ -31,12 +33,12 @@ WATER_PA, WATER_S = 4.0, 20.0
 
 
 class Hoses:
-    """The hoses of the two pressure channels, envelope and flow element."""
+    """The hoses of the pressure channels: envelope, flow element, further taps and zones."""
 
     def __init__(self, start: FloatArray, rng: np.random.Generator) -> None:
-        """Be sound, with the pressures `start` (B, 2) in them."""
+        """Be sound, with the pressures `start` (B, channels) in them."""
         self._rng = rng
-        self._states = [Hose.SOUND] * PRESSURE_CHANNELS
+        self._states = [Hose.SOUND] * start.shape[1]
         self._carried = start.copy()
         self._water: FloatArray = rng.standard_normal(start.shape)
 
@@ -68,3 +70,25 @@ class Hoses:
         noise = self._rng.standard_normal(len(self._water))
         self._water[:, channel] = kept * self._water[:, channel] + math.sqrt(1.0 - kept * kept) * noise
         return WATER_PA * self._water[:, channel]
+
+
+class HoseColumns:
+    """What the air in hoses that run up a wall weighs more or less than the air beside them."""
+
+    def __init__(self, houses: Sequence[House], rigging: Rigging) -> None:
+        """Take the hoses of every house; all are alike."""
+        self._rise_m = np.array(rigging.hose_rise_m or (0.0,) * rigging.taps)
+        self._density: FloatArray | None = None
+        self._nothing = np.zeros((len(houses), rigging.taps))
+        if rigging.hose_c is not None and self._rise_m.any():
+            celsius = np.full(len(houses), rigging.hose_c)
+            humidity = np.array([house.climate.outdoor_rh for house in houses])
+            pressure_pa = np.array([house.climate.barometric_pa for house in houses])
+            self._density = density(celsius, humidity, pressure_pa)
+
+    def pressure_pa(self, outdoor_density: FloatArray) -> FloatArray:
+        """Return what each hose adds to the pressure of its tap (B, K): `(rho_hose - rho_out) g dz`."""
+        if self._density is None:
+            return self._nothing
+        columns: FloatArray = (self._density - outdoor_density)[:, None] * GRAVITY_M_S2 * self._rise_m
+        return columns

@@ -25,8 +25,14 @@ WALLS = FACADES[:4]
 class Leak:
     """A leak path.
 
-    `share` is its part of the flow at 50 Pa. `pillowing` is the b of `1 + b tanh(d / 25 Pa)`: by how much a soft
-    membrane opens when it is blown outwards and closes when it is sucked inwards; 0 for a stiff one.
+    `share` is its part of the flow at 50 Pa. What makes it soft, all 0 for a stiff leak:
+
+    - membrane: `pillowing` is the b of `1 + b tanh(d / 25 Pa)`: by how much it opens when it is blown outwards and
+      closes when it is sucked inwards;
+    - flap: beyond `flap_opens_pa` (positive: blown outwards, negative: sucked inwards) the leak is larger by the
+      factor `1 + flap`;
+    - loose sheeting: a pressure above `tears_pa` that lasts tears it, and it leaks `1 + torn` times as much from then
+      on.
     """
 
     name: str
@@ -35,6 +41,10 @@ class Leak:
     exponent: float
     height_m: float
     pillowing: float = 0.0
+    flap: float = 0.0
+    flap_opens_pa: float = 10.0
+    tears_pa: float = 0.0
+    torn: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,15 +66,21 @@ class Climate:
 
 
 @dataclass(frozen=True, slots=True)
-class Garage:
-    """An attached garage: leaks to the house (inner) and to the outside (outer), m3/s at 1 Pa in reference air."""
+class Zone:
+    """An unheated zone such as an attached garage: leaks to the house (inner) and to the outside (outer).
 
+    Leaks are m3/s at 1 Pa in reference air. `inner_height_m` is where the inner leak lies above the floor of the
+    house, None at the height of the gauge.
+    """
+
+    name: str
     volume_m3: float
     inner_m3_s_pa_n: float
     inner_exponent: float
     outer_m3_s_pa_n: float
     outer_exponent: float
     facade: Facade
+    inner_height_m: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +88,7 @@ class House:
     """A simulated house with the fan in one of its doors.
 
     `n50_per_h` is the mean of both directions in reference air, without wind and stack, of the `leaks` alone: what
-    goes by way of a garage comes on top. `air_stiffness` is the kappa
+    goes by way of the zones comes on top. `air_stiffness` is the kappa
     of the air's storage: 1.0 isothermal, 1.4 adiabatic, 1.2 with some give of the walls. `gauge_height_m` is where
     the gauge stands above the floor; the leak heights are counted from the floor too.
     """
@@ -92,4 +108,4 @@ class House:
     fan_facade: Facade
     fitted: str
     gauge_height_m: float
-    garage: Garage | None = None
+    zones: tuple[Zone, ...] = ()

@@ -1,4 +1,4 @@
-"""The air in the house, and in its garage: what comes in, what goes out, the pressure and the cold that this makes.
+"""The air in the house, and in its zones: what comes in, what goes out, the pressure and the cold that this makes.
 
 Arrays have the houses in the leading axis B.
 """
@@ -9,14 +9,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 
 from simulators.air import FloatArray
 from simulators.envelope import LeakPaths
 from simulators.fan import fan_flow
-from simulators.garage import GarageZone
 from simulators.house import House
 from simulators.house_air import HouseAir
+from simulators.zones import Zones
 
 MIXING_S = 0.999
 MOST_PASSES = 20
@@ -42,7 +41,8 @@ class Interior:
         """Begin at the pressure of the outside."""
         self.leaks = LeakPaths(houses)
         self.air = HouseAir(houses)
-        self.garage = GarageZone(houses) if any(house.garage for house in houses) else None
+        self.zones = Zones(houses)
+        self._has_zones = any(house.zones for house in houses)
         self._storage_m3_pa = np.array([h.volume_m3 / (h.air_stiffness * h.climate.barometric_pa) for h in houses])
         self._all = np.ones(len(houses), dtype=np.bool_)
         self.pressure_pa: FloatArray = np.zeros(len(houses))
@@ -65,15 +65,17 @@ class Interior:
 
     def mix(self, dt_s: float, direction: FloatArray, facade_pa: FloatArray) -> None:
         """Let the air that came from outside cool the house, once a second: temperatures are slow."""
+        if self.leaks.softness.can_tear and self.leaks.strain(dt_s, self.pressure_pa, facade_pa):
+            self.breathe()
         self._unmixed_s += dt_s
         if self._unmixed_s < MIXING_S:
             return
         blown = np.maximum(direction * self.fan_density * self.flow_m3_s, 0.0)
         inflow = self.leaks.inflow(self.pressure_pa, facade_pa) + blown
-        if self.garage is not None:
+        if self._has_zones:
             air = self.air
-            between, _ = self.garage.from_house(self.pressure_pa, air.indoor_density, air.outdoor_density)
-            inflow = inflow - np.minimum(between, 0.0)
+            between, _ = self.zones.from_house(self.pressure_pa, air.indoor_density, air.outdoor_density)
+            inflow = inflow - np.minimum(between, 0.0).sum(axis=1)
         self.air.exchange(self._unmixed_s, inflow)
         self._unmixed_s = 0.0
         self.breathe()
@@ -86,7 +88,7 @@ class Interior:
         density = np.where(fan.direction > 0.0, self.air.outdoor_density, self.air.indoor_density)
         storage = self.storage_kg_pa / dt_s
         start_pa = self.pressure_pa
-        garage_start_pa = start_pa if self.garage is None else self.garage.pressure_pa
+        zones_start_pa = self.zones.pressure_pa
         moving = self._all
         passes = 0
         while True:
@@ -96,10 +98,14 @@ class Interior:
             flow, fan_slope = flow * fan.open, fan_slope * fan.open
             missing = storage * (start_pa - self.pressure_pa) + fan.direction * density * flow - outflow
             stiffness = storage + leak_slope - density * fan_slope
-            if self.garage is None:
-                wanted = missing / stiffness
+            if self._has_zones:
+                air, zones = self.air, self.zones
+                between = zones.from_house(self.pressure_pa, air.indoor_density, air.outdoor_density)
+                flows = between, zones.to_outside(facade_pa, air.outdoor_density)
+                zone_storage = zones.storage_m3_pa * air.outdoor_density[:, None] / dt_s
+                wanted = zones.solve(zone_storage, zones_start_pa, flows, (missing, stiffness), moving)
             else:
-                wanted = self._with_garage(dt_s, garage_start_pa, missing, stiffness, facade_pa, moving)
+                wanted = missing / stiffness
             change = np.where(moving, wanted, 0.0)
             self.pressure_pa = self.pressure_pa + change
             moving = np.abs(change) > FINE_PA
@@ -109,26 +115,3 @@ class Interior:
         self.fan_density = density
         # The flow that belongs to the new pressure, in the same linearisation: what flows is what is stored.
         self.flow_m3_s = flow + fan_slope * fan.direction * change
-
-    def _with_garage(
-        self,
-        dt_s: float,
-        start_pa: FloatArray,
-        missing: FloatArray,
-        stiffness: FloatArray,
-        facade_pa: FloatArray,
-        moving: npt.NDArray[np.bool_],
-    ) -> FloatArray:
-        """Change the garage's pressure, return the wanted change of the house's: two equations solved at once."""
-        garage = self.garage
-        assert garage is not None
-        between, between_slope = garage.from_house(self.pressure_pa, self.air.indoor_density, self.air.outdoor_density)
-        out, out_slope = garage.to_outside(facade_pa, self.air.outdoor_density)
-        storage = garage.storage_m3_pa * self.air.outdoor_density / dt_s
-        house_missing, house_stiffness = missing - between, stiffness + between_slope
-        missing = storage * (start_pa - garage.pressure_pa) + between - out
-        stiffness = storage + between_slope + out_slope
-        determinant = house_stiffness * stiffness - between_slope * between_slope
-        change = (house_stiffness * missing + between_slope * house_missing) / determinant
-        garage.pressure_pa = garage.pressure_pa + np.where(moving, change, 0.0)
-        return (stiffness * house_missing + between_slope * missing) / determinant

@@ -17,11 +17,12 @@ from simulators.air import FloatArray
 from simulators.element import FlowElement
 from simulators.envelope import LeakPaths
 from simulators.fan import Motor
-from simulators.gauge import CHANNELS, PRESSURE_CHANNELS, Gauge
-from simulators.hoses import Hoses
+from simulators.gauge import Gauge
+from simulators.hoses import HoseColumns, Hoses
 from simulators.house import FACADES, House
 from simulators.interior import Interior, RunningFan
-from simulators.weather import Weather
+from simulators.rigging import Rigging
+from simulators.weather import ONE_TAP, Weather
 
 SETTLING_STEPS = 60
 SETTLING_DT_S = 60.0
@@ -51,24 +52,37 @@ class Event:
 class Plant:
     """One or more houses with their rigs."""
 
-    def __init__(self, houses: Sequence[House], seed: int, wind_m_s: float | None = None) -> None:
+    def __init__(
+        self,
+        houses: Sequence[House],
+        seed: int,
+        wind_m_s: float | Sequence[float] | None = None,
+        rigging: Rigging = ONE_TAP,
+    ) -> None:
         """Bring every house to rest with its fan closed. `wind_m_s` replaces the wind of the house files."""
-        of_weather, of_element, of_gauge, of_hoses = np.random.default_rng(seed).spawn(4)
+        of_weather, of_element, of_gauge, of_hoses, of_calibration = np.random.default_rng(seed).spawn(5)
         self.houses = tuple(houses)
+        self.rigging = rigging
         self.time_s = 0.0
         self.interior = Interior(houses)
-        winds = [house.climate.wind_m_s if wind_m_s is None else wind_m_s for house in houses]
-        self.weather = Weather(houses, winds, of_weather)
+        self.weather = Weather(houses, _winds(houses, wind_m_s), of_weather, rigging)
         self.motor = Motor(len(houses))
-        self.element = FlowElement([house.fitted for house in houses], of_element)
+        calibration = 1.0 + rigging.element_sd * of_calibration.standard_normal(len(houses))
+        self.element = FlowElement([house.fitted for house in houses], of_element, calibration)
         self._fan_facade = np.array([FACADES.index(house.fan_facade) for house in houses])
         self._rows = np.arange(len(houses))
         self._come_to_rest()
-        self._true = np.zeros((len(houses), len(CHANNELS)))
+        channels = rigging.gauge.channels(rigging.taps, rigging.zones)
+        gain = np.zeros((len(houses), len(channels)))
+        pressures = 1 + rigging.taps + rigging.zones
+        gain[:, :pressures] = rigging.gauge.gain_sd * of_calibration.standard_normal((len(houses), pressures))
+        self._true = np.zeros((len(houses), len(channels)))
+        self._columns = HoseColumns(houses, rigging)
         self._show(np.zeros(len(houses)))
-        self.hoses = Hoses(self._true[:, :PRESSURE_CHANNELS], of_hoses)
+        self.hoses = Hoses(self._true[:, :pressures], of_hoses)
         self._events: list[Event] = []
-        self.gauge = Gauge(self._true, of_gauge)
+        model = rigging.gauge
+        self.gauge = Gauge(self._true, of_gauge, gain, channels, model.output_s, model.lost_share)
 
     def step(self, dt_s: float, inputs: PlantInputs) -> None:
         """Advance by `dt_s` under these inputs."""
@@ -80,7 +94,7 @@ class Plant:
         self._move_air(dt_s, inputs.direction)
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         self._show(self.element.step(dt_s, self.interior.flow_m3_s, self.interior.fan_density))
-        pressures = self._true[:, :PRESSURE_CHANNELS]
+        pressures = self._true[:, : self.gauge.pressures]
         pressures[:] = self.hoses.carry(dt_s, pressures)
         self.gauge.step(dt_s, self._true)
 
@@ -103,12 +117,20 @@ class Plant:
         """Flow through the fan (B,), at the density of the air that passes it; backwards is negative."""
         return self.interior.flow_m3_s
 
+    @property
+    def envelope_pa(self) -> FloatArray:
+        """Interior pressure against the end of each outdoor hose (B, K), as sound hoses carry it."""
+        air = self.interior.air
+        return self.pressure_pa[:, None] - self.weather.tap_pa - self._columns.pressure_pa(air.outdoor_density)
+
+    @property
+    def zone_pa(self) -> FloatArray:
+        """House minus zone (B, Z)."""
+        return self.pressure_pa[:, None] - self.interior.zones.pressure_pa
+
     def true_flow_m3_h(self, induced_pa: float) -> FloatArray:
         """Return what leaks at a pressure, indoor minus outdoor, in reference air without wind and stack (B,)."""
-        flow = self.leaks.true_flow_m3_s(induced_pa)
-        if self.interior.garage is not None:
-            flow = flow + self.interior.garage.true_flow_m3_s(induced_pa)
-        return 3600.0 * flow
+        return 3600.0 * (self.leaks.true_flow_m3_s(induced_pa) + self.interior.zones.true_flow_m3_s(induced_pa))
 
     def _happen(self) -> None:
         for event in [event for event in self._events if event.start_s <= self.time_s]:
@@ -131,8 +153,24 @@ class Plant:
 
     def _show(self, element_pa: FloatArray) -> None:
         """Lay the true values of the gauge's channels side by side."""
-        air = self.interior.air
-        pressure_pa = self.interior.pressure_pa - self.weather.tap_pa
-        channels = (pressure_pa, element_pa, air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh)
-        for column, values in enumerate(channels):
+        taps, zones, air = self.rigging.taps, self.rigging.zones, self.interior.air
+        envelope_pa = self.envelope_pa
+        self._true[:, 0] = envelope_pa[:, 0]
+        self._true[:, 1] = element_pa
+        self._true[:, 2 : 1 + taps] = envelope_pa[:, 1:]
+        first = 1 + taps
+        if zones:
+            self._true[:, first : first + zones] = self.zone_pa[:, :zones]
+        channels = (air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh)
+        for column, values in enumerate(channels, first + zones):
             self._true[:, column] = values
+
+
+def _winds(houses: Sequence[House], wind_m_s: float | Sequence[float] | None) -> Sequence[float]:
+    match wind_m_s:
+        case None:
+            return [house.climate.wind_m_s for house in houses]
+        case float() | int():
+            return [wind_m_s] * len(houses)
+        case _:
+            return wind_m_s

@@ -8,13 +8,15 @@ from collections.abc import Mapping
 from drivers.clock import Clock, ScaledClock
 from drivers.transport import Transport
 from simulators.element import HIGHEST_PA, LOWEST_PA, RANGES
+from simulators.gauge import MOST_ZONES
 from simulators.house import House
 from simulators.instruments.device import Device
 from simulators.instruments.line_gauge import LineGauge
 from simulators.instruments.scpi_fan import ScpiFan
-from simulators.instruments.scpi_gauge import ScpiGauge
+from simulators.instruments.scpi_gauge import ScpiGauge, eight_channel_gauge
 from simulators.memory import MemoryPort, MemoryTransport
 from simulators.plant import Action, Event, Plant
+from simulators.rigging import Rigging, TapPlace
 from simulators.world import World
 
 SCHEME = "sim:"
@@ -26,29 +28,61 @@ GAUGE_ROLES = {
     "t2": "outdoor-temperature",
     "b1": "barometric-pressure",
 }
+TAP_ROLES = {"p3": "envelope-pressure-2", "p4": "envelope-pressure-3", "p5": "envelope-pressure-4"}
 LINE_GAUGE_CHANNELS = ("p1", "p2", "t1", "t2")
+MANY_CHANNELS = "scpi-gauge-8"
+PROFILES = {"scpi": "scpi-gauge", "lines": "line-gauge"}
 DIRECTIONS = {"depressurize": -1, "pressurize": 1}
 
 
 class SimulatedRig:
-    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI or lines, `fan` SCPI."""
+    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI or lines, `fan` SCPI.
+
+    With several outdoor taps, or zones that have a hose, the gauge is the one with eight pressure inputs.
+    """
 
     def __init__(
-        self, house: House, seed: int, clock: Clock, *, protocol: str = "scpi", wind_m_s: float | None = None
+        self,
+        house: House,
+        seed: int,
+        clock: Clock,
+        *,
+        protocol: str = "scpi",
+        wind_m_s: float | None = None,
+        taps: int = 1,
+        tap: str = TapPlace.GROUND,
+        rigging: Rigging | None = None,
     ) -> None:
-        """Put the house on a clock. `wind_m_s` replaces the wind of the house file; unknown protocol: `ValueError`."""
-        if protocol not in PROTOCOLS:
-            raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
+        """Put the house on a clock.
+
+        `wind_m_s` replaces the wind of the house file. `taps` (1 to 4) and `tap` ("facade" or "ground") say where the
+        outdoor hoses end; `rigging` says it all, and then stands for both. Zones of the house have a hose when the
+        gauge has inputs left for them. Unknown protocol or place, or more taps than the gauge has: `ValueError`.
+        """
         self.house = house
         self.clock = clock
         self.protocol = protocol
         self.wind_m_s = house.climate.wind_m_s if wind_m_s is None else wind_m_s
-        self.plant = Plant([house], seed, self.wind_m_s)
+        self.rigging = _set_up(house, protocol, taps, tap) if rigging is None else rigging
+        if protocol not in PROTOCOLS:
+            raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
+        if protocol == "lines" and self._many:
+            raise ValueError('protocol is "lines": that gauge has one envelope pressure; several taps need "scpi"')
+        self.plant = Plant([house], seed, self.wind_m_s, self.rigging)
         self.world = World(self.plant, clock.now_ns())
-        self.gauge: ScpiGauge | LineGauge = ScpiGauge(self.world) if protocol == "scpi" else LineGauge(self.world)
+        self.gauge: ScpiGauge | LineGauge = self._new_gauge()
         self.fan = ScpiFan(self.world)
         self.devices: dict[str, Device] = {"gauge": self.gauge, "fan": self.fan}
         self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
+
+    @property
+    def _many(self) -> bool:
+        return self.rigging.taps > 1 or self.rigging.zones > 0
+
+    def _new_gauge(self) -> ScpiGauge | LineGauge:
+        if self.protocol == "lines":
+            return LineGauge(self.world)
+        return eight_channel_gauge(self.world) if self._many else ScpiGauge(self.world)
 
     def open(self, url: str) -> Transport:
         """Return a transport to `sim:gauge` or `sim:fan`, not yet opened; any other address: `ValueError`."""
@@ -70,12 +104,14 @@ class SimulatedRig:
         if isinstance(self.clock, ScaledClock):
             lines.append(f"time_factor = {self.clock.factor!r}")
         lines += ["shutter = true", f"fitted = {_quoted(self.house.fitted)}", 'fan = "fan"', ""]
-        profile = "scpi-gauge" if self.protocol == "scpi" else "line-gauge"
+        profile = MANY_CHANNELS if self._many else PROFILES[self.protocol]
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
         lines.append("[instrument.channels]")
         for channel, role in GAUGE_ROLES.items():
             if self.protocol == "scpi" or channel in LINE_GAUGE_CHANNELS:
                 lines.append(f"{channel} = {_quoted(role)}")
+        for channel, role in list(TAP_ROLES.items())[: self.rigging.taps - 1]:
+            lines.append(f"{channel} = {_quoted(role)}")
         lines += ["", *_instrument("fan", "scpi-fan", ports["fan"], self.fan.serial)]
         for item in RANGES:
             lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]
@@ -124,6 +160,15 @@ class SimulatedRig:
             "height_m": house.height_m,
             "altitude_m": house.altitude_m,
         }
+
+
+def _set_up(house: House, protocol: str, taps: int, tap: str) -> Rigging:
+    """Return the usual set-up; raises `ValueError` for a place that there is not."""
+    places = [place.value for place in TapPlace]
+    if tap not in places:
+        raise ValueError(f"tap is {tap!r}: one of these is needed: {', '.join(places)}")
+    zones = 0 if protocol == "lines" else min(len(house.zones), MOST_ZONES)
+    return Rigging(taps=taps, tap=TapPlace(tap), zones=zones)
 
 
 def _instrument(name: str, profile: str, port: str, serial: str) -> list[str]:

@@ -12,6 +12,7 @@ import numpy as np
 
 from simulators.air import FloatArray
 from simulators.house import FACADES, WALLS, House
+from simulators.rigging import Rigging
 
 GUST_LENGTH_M = 35.0
 """Length scale at about 6 m above ground, form of EN 1991-1-4 annex B (from memory)."""
@@ -22,17 +23,20 @@ SPEED_WANDER, SPEED_WANDER_S = 0.12, 150.0
 DIRECTION_WANDER, DIRECTION_WANDER_S = 0.14, 200.0
 FACADE_UNREST, FACADE_UNREST_LENGTH = 0.10, 0.6
 TAP_UNREST, TAP_UNREST_LENGTH = 0.07, 0.25
-TAP_ERROR = 0.05
+GROUND_TAP_ERROR, WALL_TAP_ERROR = 0.05, 0.10
+"""Standard deviation of what the place of a tap adds to its pressure coefficient (our own figures)."""
 ROOF_CP = -0.5
 WALL_CP_DEG = np.arange(0.0, 181.0, 30.0)
 WALL_CP = np.array([0.603, 0.469, 0.119, -0.443, -0.681, -0.39, -0.364])
 """Pressure coefficient of a low wall by the angle of the wind to it (Swami and Chandra, 1987)."""
+WALL_FACES_RAD = np.radians(90.0 * np.arange(len(WALLS)))
 GUST_POLES = (0.8403, 5.989)
 GUST_RESIDUES = (0.7721, 0.4861)
 """Partial fractions of (1 + 0.25 Ts) / (1 + 1.357 Ts + 0.1987 T2s2), a rational form of von Karman's spectrum.
 
 From the aerospace turbulence standards (MIL-F-8785C family, from memory).
 """
+ONE_TAP = Rigging()
 STILL_M_S = 0.1
 """Time scales do not grow beyond those at this speed."""
 
@@ -94,12 +98,20 @@ class WanderProcess:
 class Weather:
     """The wind around each house and the pressures that it makes."""
 
-    def __init__(self, houses: Sequence[House], wind_m_s: Sequence[float], rng: np.random.Generator) -> None:
+    def __init__(
+        self,
+        houses: Sequence[House],
+        wind_m_s: Sequence[float],
+        rng: np.random.Generator,
+        rigging: Rigging = ONE_TAP,
+    ) -> None:
         """Start in the middle of the weather, not at its beginning."""
         self.mean_m_s = np.array(wind_m_s, dtype=float)
-        from_deg = np.array([house.climate.wind_from_deg for house in houses])
+        self.from_deg = np.array([house.climate.wind_from_deg for house in houses])
+        """Where the wind comes from in the mean."""
+        self.gust_m_s: FloatArray = np.zeros(len(houses))
+        """What a single gust adds to the speed at present."""
         self._shelter = np.array([house.climate.shelter for house in houses])
-        self._towards = np.radians(from_deg[:, None] - 90.0 * np.arange(len(WALLS)))
         height_m = np.array([house.height_m for house in houses])
         speed = np.maximum(self.mean_m_s, STILL_M_S)
         self._area_s = 0.35 * np.sqrt(9.0 * height_m) / speed
@@ -108,36 +120,50 @@ class Weather:
         walls_and_roof = len(WALLS) + 1
         scales = [SPEED_WANDER_S * np.ones_like(speed), DIRECTION_WANDER_S * np.ones_like(speed)]
         scales += [FACADE_UNREST_LENGTH * height_m / speed] * walls_and_roof
-        scales.append(TAP_UNREST_LENGTH * height_m / speed)
+        scales += [TAP_UNREST_LENGTH * height_m / speed] * rigging.taps
         self._wander = WanderProcess(np.stack(scales, axis=1), rng)
-        self._tap_error = TAP_ERROR * rng.standard_normal(len(houses))
+        self._first_tap = 2 + walls_and_roof
+        self._set_taps(houses, rng, rigging)
         self.speed_m_s: FloatArray = self.mean_m_s.copy()
         self.swing_rad: FloatArray = np.zeros_like(speed)
         """How far the wind has turned from its mean direction."""
         self.gust: FloatArray = np.zeros_like(speed)
         """The von Karman part of the speed, unit variance."""
         self.facade_pa: FloatArray = np.zeros((len(houses), len(FACADES)))
-        self.tap_pa: FloatArray = np.zeros(len(houses))
-        """What the far end of the outdoor hose feels: a tap on the ground, away from the house."""
+        self.tap_pa: FloatArray = np.zeros((len(houses), rigging.taps))
+        """What the far end of each outdoor hose feels (B, K)."""
         self._filled = False
+
+    def _set_taps(self, houses: Sequence[House], rng: np.random.Generator, rigging: Rigging) -> None:
+        facades = [rigging.facades(house) for house in houses]
+        walls = [[0 if facade is None else FACADES.index(facade) for facade in row] for row in facades]
+        self._tap_index = np.arange(len(houses))[:, None], np.array(walls)
+        self._tap_before_wall = np.array([[facade is not None for facade in row] for row in facades])
+        spread = np.where(self._tap_before_wall, WALL_TAP_ERROR, GROUND_TAP_ERROR)
+        self._tap_error = spread * rng.standard_normal(spread.shape)
+        self._walls_have_taps = bool(self._tap_before_wall.any())
 
     def step(self, dt_s: float, outdoor_density: FloatArray) -> None:
         """Advance wind and pressures."""
         self.gust = self._speed_gusts.step(dt_s)
         turn = self._turn_gusts.step(dt_s)
         wander = self._wander.step(dt_s)
-        self.speed_m_s = self.mean_m_s * (1.0 + GUSTINESS * self.gust + SPEED_WANDER * wander[:, 0])
+        self.speed_m_s = self.mean_m_s * (1.0 + GUSTINESS * self.gust + SPEED_WANDER * wander[:, 0]) + self.gust_m_s
         self.swing_rad = TURNING * turn + DIRECTION_WANDER * wander[:, 1]
         dynamic = 0.5 * outdoor_density * self._shelter * self.speed_m_s * self.speed_m_s
         felt = self._coefficients()
-        felt[:, : len(WALLS) + 1] += FACADE_UNREST * wander[:, 2:-1]
+        felt[:, : len(WALLS) + 1] += FACADE_UNREST * wander[:, 2 : self._first_tap]
         felt[:, -1] = felt[:, : len(WALLS)].sum(axis=1) / len(WALLS)
         self._average(dt_s, dynamic[:, None] * felt)
-        self.tap_pa = dynamic * (self._tap_error + TAP_UNREST * wander[:, -1])
+        at_taps = self._tap_error + TAP_UNREST * wander[:, self._first_tap :]
+        if self._walls_have_taps:
+            at_taps = at_taps + np.where(self._tap_before_wall, felt[self._tap_index], 0.0)
+        self.tap_pa = dynamic[:, None] * at_taps
 
     def _coefficients(self) -> FloatArray:
         """Return the pressure coefficients (B, F), that of the floor left open."""
-        angle = np.degrees(np.arccos(np.cos(self._towards + self.swing_rad[:, None])))
+        towards = np.radians(self.from_deg)[:, None] - WALL_FACES_RAD + self.swing_rad[:, None]
+        angle = np.degrees(np.arccos(np.cos(towards)))
         felt = np.empty((len(angle), len(FACADES)))
         felt[:, : len(WALLS)] = np.interp(angle, WALL_CP_DEG, WALL_CP)
         felt[:, len(WALLS)] = ROOF_CP

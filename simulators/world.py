@@ -6,13 +6,13 @@ happens does not depend on when somebody asks. Instruments may be served by diff
 
 from __future__ import annotations
 
+import math
 import threading
 from typing import Protocol
 
 import numpy as np
 
 from drivers.clock import seconds
-from simulators.gauge import CHANNEL_NAMES
 from simulators.plant import Plant, PlantInputs
 
 STEP_S = 0.1
@@ -67,8 +67,9 @@ class World:
             self._next_ns += STEP_NS
 
     def reading(self, channel: str) -> float:
-        """Return what the gauge shows on a channel; not a number while it zeroes itself."""
-        return float(self.plant.gauge.shown[0, CHANNEL_NAMES.index(channel)])
+        """Return what the gauge shows on a channel; not a number without a hose on it and while it zeroes itself."""
+        column = self.plant.gauge.columns.get(channel)
+        return math.nan if column is None else float(self.plant.gauge.shown[0, column])
 
     def _new_inputs(self) -> PlantInputs:
         return PlantInputs(np.array([self.speed]), np.array([float(self.direction)]))

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from simulators.house import Climate, Facade, Garage, House, Leak
+from simulators.house import Climate, Facade, House, Leak, Zone
 
 FORMAT = "airseam-house-1"
 _FOLDER = Path(__file__).parent
@@ -37,7 +37,7 @@ def read_house(name: str, text: str) -> House:
     total = sum(leak.share for leak in leaks)
     if abs(total - 1.0) > 1e-9:
         raise ValueError(f"house {name}: the shares of the leaks add up to {total:.4f}: 1 is needed")
-    rig, garage = table["rig"], table.get("garage")
+    rig = table["rig"]
     return House(
         id=name,
         name=table["name"],
@@ -49,5 +49,5 @@ def read_house(name: str, text: str) -> House:
         fan_facade=Facade(rig["fan_facade"]),
         fitted=rig["fitted"],
         gauge_height_m=rig["gauge_height_m"],
-        garage=None if garage is None else Garage(**{**garage, "facade": Facade(garage["facade"])}),
+        zones=tuple(Zone(**{**zone, "facade": Facade(zone["facade"])}) for zone in table.get("zone", [])),
     )

@@ -1,15 +1,19 @@
-"""A polled gauge with SCPI: eight channels, two of its pressure inputs with no hose on them."""
+"""Polled gauges with SCPI: one with four pressure inputs, one with eight for several outdoor taps and zones."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
-from simulators.gauge import CHANNEL_NAMES, PRESSURE_END_PA
+from simulators.gauge import PRESSURE_END_PA
 from simulators.instruments.scpi import ScpiInstrument, no_parameter
 from simulators.world import World
 
 IDENTITY = "AIRSEAM DEMO,SCPI-GAUGE,SG-0012,1.0"
-FIELDS = ("p1", "p2", "p3", "p4", "t1", "t2", "b1", "h1")
+IDENTITY_8 = "AIRSEAM DEMO,SCPI-GAUGE-8,SG-0031,1.0"
+AIR_FIELDS = ("t1", "t2", "b1", "h1")
+FIELDS = ("p1", "p2", "p3", "p4", *AIR_FIELDS)
+FIELDS_8 = ("p1", "p2", "p3", "p4", "p5", "p6", "p7", "p8", *AIR_FIELDS)
 NOT_A_NUMBER = "9.91E37"
 OVER_RANGE = "9.9E37"
 
@@ -17,17 +21,16 @@ OVER_RANGE = "9.9E37"
 class ScpiGauge(ScpiInstrument):
     """`READ?` reads all channels at once, `CAL:ZERO` zeroes the pressures."""
 
-    def __init__(self, world: World, identity: str = IDENTITY) -> None:
-        """Read the gauge of the world's plant."""
+    def __init__(self, world: World, identity: str = IDENTITY, fields: Sequence[str] = FIELDS) -> None:
+        """Read the gauge of the world's plant; `fields` are the channels in the order in which it sends them."""
+        self._fields = tuple(fields)
         commands = {"READ?": no_parameter(self._read), "CALibration:ZERO": no_parameter(self._zero)}
         super().__init__(world, identity, commands)
 
     def _read(self) -> str:
-        return ",".join(self._field(name) for name in FIELDS)
+        return ",".join(self._field(name) for name in self._fields)
 
     def _field(self, name: str) -> str:
-        if name not in CHANNEL_NAMES:
-            return NOT_A_NUMBER
         value = self._world.reading(name)
         if math.isnan(value):
             return NOT_A_NUMBER
@@ -37,3 +40,8 @@ class ScpiGauge(ScpiInstrument):
 
     def _zero(self) -> None:
         self._world.plant.gauge.zero()
+
+
+def eight_channel_gauge(world: World) -> ScpiGauge:
+    """Return the gauge with eight pressure inputs."""
+    return ScpiGauge(world, IDENTITY_8, FIELDS_8)

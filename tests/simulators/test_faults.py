@@ -17,14 +17,14 @@ from simulators.faults import (
     ELEMENT,
     ENVELOPE,
     fan_obstructed,
-    garage_door_opened,
     hose,
     opened,
     range_changed,
     sealed,
+    zone_opened,
 )
 from simulators.hoses import Hose
-from simulators.house import Facade, Garage
+from simulators.house import Facade, Zone
 from simulators.houses import load_house
 from simulators.plant import Action, Event, Plant
 from tests.simulators.builders import inputs, one_leak_house, run
@@ -179,13 +179,12 @@ def test_a_window_shut_again_leaves_the_house_as_it_was() -> None:
 
 
 def test_the_garage_door_brings_the_outside_in() -> None:
-    house = replace(one_leak_house(), garage=Garage(60.0, 0.01, 0.62, 0.02, 0.62, Facade.EAST))
+    house = replace(one_leak_house(), zones=(Zone("garage", 60.0, 0.01, 0.62, 0.02, 0.62, Facade.EAST),))
     plant = Plant([house], 1)
     run(plant, 60.0, 0.5)
-    plant.schedule(Event(60.0, 65.0, garage_door_opened()))
+    plant.schedule(Event(60.0, 65.0, zone_opened("garage")))
     run(plant, 30.0, 0.5)
-    assert plant.interior.garage is not None
-    assert abs(plant.interior.garage.pressure_pa[0]) < 0.1
+    assert abs(plant.interior.zones.pressure_pa[0, 0]) < 0.1
 
 
 def test_what_cannot_be_is_answered_in_a_sentence() -> None:
@@ -194,8 +193,8 @@ def test_what_cannot_be_is_answered_in_a_sentence() -> None:
     plant = Plant([load_house("mill-row")], 1)
     with pytest.raises(ValueError, match=r"'chimney'.*window frames"):
         sealed(0.1, ["chimney"])(plant, 1.0)
-    with pytest.raises(ValueError, match="no garage"):
-        garage_door_opened()(plant, 1.0)
+    with pytest.raises(ValueError, match=r"'garage'.*none"):
+        zone_opened("garage")(plant, 1.0)
     with pytest.raises(ValueError, match=r"'huge'.*wide"):
         range_changed("huge")(plant, 1.0)
 

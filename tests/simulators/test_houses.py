@@ -8,7 +8,7 @@ import pytest
 
 from simulators import houses
 from simulators.element import range_named
-from simulators.house import Facade, Garage
+from simulators.house import Facade, Zone
 from simulators.houses import FORMAT, house_names, load_house, read_house
 
 
@@ -38,10 +38,11 @@ def test_a_path_is_no_house_name() -> None:
         load_house("../houses/mill-row")
 
 
-def test_a_house_may_have_a_garage() -> None:
+def test_a_house_may_have_a_garage_as_a_zone() -> None:
     text = (Path(houses.__file__).parent / "mill-row.toml").read_text(encoding="utf-8")
     table = """
-[garage]
+[[zone]]
+name = "garage"
 volume_m3 = 60.0
 inner_m3_s_pa_n = 0.01
 inner_exponent = 0.62
@@ -49,8 +50,8 @@ outer_m3_s_pa_n = 0.02
 outer_exponent = 0.65
 facade = "east"
 """
-    assert read_house("x", text).garage is None
-    assert read_house("x", text + table).garage == Garage(60.0, 0.01, 0.62, 0.02, 0.65, Facade.EAST)
+    assert read_house("x", text).zones == ()
+    assert read_house("x", text + table).zones == (Zone("garage", 60.0, 0.01, 0.62, 0.02, 0.65, Facade.EAST),)
 
 
 def test_a_file_of_another_format_is_refused() -> None:

@@ -177,7 +177,7 @@ def test_the_gauge_reads_against_the_tap_outside() -> None:
     differences = []
     for _ in range(3000):
         plant.step(0.1, inputs(0.0))
-        outside = float(plant.pressure_pa[0] - plant.weather.tap_pa[0])
+        outside = float(plant.pressure_pa[0] - plant.weather.tap_pa[0, 0])
         felt += (outside - felt) * (1 - np.exp(-0.1 / 0.25))
         differences.append(float(plant.gauge.shown[0, 0]) - felt)
     # Nothing but the hose lies between: the noise of one reading, and a zero that may have walked a little.

@@ -11,6 +11,7 @@ from scipy import signal
 from simulators.air import FloatArray
 from simulators.house import FACADES, Facade, House
 from simulators.houses import load_house
+from simulators.rigging import Rigging, TapPlace
 from simulators.weather import GustProcess, WanderProcess, Weather
 from tests.simulators.builders import REFERENCE_CLIMATE
 
@@ -120,7 +121,7 @@ def windy() -> dict[str, FloatArray]:
     rows: list[tuple[FloatArray, ...]] = []
     for _ in range(1000):
         weather.step(0.1, air)
-        rows.append((weather.speed_m_s, weather.swing_rad, weather.gust, weather.facade_pa[:, 4], weather.tap_pa))
+        rows.append((weather.speed_m_s, weather.swing_rad, weather.gust, weather.facade_pa[:, 4], weather.tap_pa[:, 0]))
     return dict(zip(("speed", "swing", "gust", "roof", "tap"), map(np.array, zip(*rows, strict=True)), strict=True))
 
 
@@ -164,3 +165,28 @@ def test_calm_air_presses_on_nothing() -> None:
         weather.step(0.1, AIR)
         assert not weather.facade_pa.any()
         assert not weather.tap_pa.any()
+
+
+def test_a_tap_before_a_wall_feels_the_wind_there_with_an_error_of_its_place() -> None:
+    house = replace(house_in(90.0), fan_facade=Facade.SOUTH)
+    weather = Weather([house] * 300, [4.0] * 300, np.random.default_rng(7), Rigging(taps=4, tap=TapPlace.FACADE))
+    steps = 300
+    taps, walls = np.zeros((300, 4)), np.zeros((300, 4))
+    for _ in range(steps):
+        weather.step(0.1, np.full(300, 1.2041))
+        taps += weather.tap_pa / steps
+        walls += weather.facade_pa[:, :4] / steps
+    # The first tap lies on the wall of the fan: south, west, north, east.
+    off = taps - walls[:, [2, 3, 0, 1]]
+    # 4 m/s: 9.633 Pa, gusts add 9 %; sd 0.10 of the place and what is left of 30 s of its own turbulence.
+    assert off.mean() == pytest.approx(0.0, abs=0.15)
+    assert off.std() == pytest.approx(0.10 * 9.633 * 1.09, rel=0.15)
+
+
+def test_the_gust_that_somebody_orders_comes_on_top() -> None:
+    weather = Weather([house_in(0.0)], [3.0], np.random.default_rng(7))
+    calm = Weather([house_in(0.0)], [3.0], np.random.default_rng(7))
+    weather.gust_m_s = np.array([4.0])
+    weather.step(0.1, AIR)
+    calm.step(0.1, AIR)
+    assert weather.speed_m_s - calm.speed_m_s == pytest.approx(4.0)
