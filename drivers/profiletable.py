@@ -6,7 +6,7 @@ import math
 import re
 import sys
 from collections.abc import Mapping
-from typing import NoReturn
+from typing import NoReturn, Self
 
 from drivers.errors import ProfileError
 
@@ -108,22 +108,22 @@ class Table:
                 self.fail(key, f"the group (?P<{group}>...) is missing")
         return pattern
 
-    def table(self, key: str) -> Table:
+    def table(self, key: str) -> Self:
         """Return a table inside this one."""
         value = self._get(key, None)
         header = f"{self._header}.{key}" if self._header else key
         if not isinstance(value, dict):
             self.fail(key, f"a table [{header}] is needed")
-        return Table(value, self._file, self._text, header)
+        return type(self)(value, self._file, self._text, header)
 
-    def tables(self, key: str) -> list[Table]:
+    def tables(self, key: str) -> list[Self]:
         """Return the tables of an array, none when it is missing."""
         value = self._get(key, None)
         if value is None:
             return []
         if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
             self.fail(key, f"tables [[{key}]] are needed")
-        return [Table(item, self._file, self._text, key, index) for index, item in enumerate(value)]
+        return [type(self)(item, self._file, self._text, key, index) for index, item in enumerate(value)]
 
     def finish(self) -> None:
         """Complain about keys that nobody asked for."""

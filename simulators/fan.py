@@ -50,6 +50,8 @@ class Motor:
         self.speed: FloatArray = np.zeros(size)
         self.open: FloatArray = np.zeros(size)
         """1 where the shutter is open, 0 where it is shut."""
+        self.tripped = False
+        """Whether the drives have switched themselves off, whatever they are told."""
         self._goal: FloatArray = np.zeros(size)
         self._time_s = 0.0
         self._coming: deque[tuple[float, FloatArray]] = deque()
@@ -61,6 +63,8 @@ class Motor:
             taken = np.round(self._coming.popleft()[1] / QUANTUM) * QUANTUM
             self._goal = np.where(taken < DEAD_BAND, 0.0, np.minimum(taken, 1.0))
         self._time_s += dt_s
+        if self.tripped:
+            self._goal = np.zeros_like(self._goal)
         gap = self._goal - self.speed
         lag_s = np.where(gap > 0.0, RISE_LAG_S, COAST_LAG_S)
         most = RAMP_PER_S * dt_s

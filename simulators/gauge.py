@@ -102,7 +102,9 @@ class Gauge:
         self._low = np.array([channel.low for channel in channels])
         self._high = np.array([channel.high for channel in channels])
         self._walk = np.array([channel.zero_walk for channel in channels[: self.pressures]])
-        self._output_s, self._lost_share = output_s, lost_share
+        self._output_s = output_s
+        self.lost_share = lost_share
+        """How many readings do not come: the one before is shown again."""
         self._since_s = 0.0
         self._felt = start.copy()
         self._zero: FloatArray = rng.standard_normal(start.shape) * np.array([item.zero_sd for item in channels])
@@ -131,8 +133,8 @@ class Gauge:
         raw = self._felt * (1.0 + self._gain) + self._zero + self._noise_sd * noise[:, :size]
         rounded = np.rint(raw / self._resolution) * self._resolution
         before, self.shown = self.shown, np.minimum(np.maximum(rounded, self._low), self._high)
-        if self._lost_share:
-            lost = self._rng.random(true.shape[0]) < self._lost_share
+        if self.lost_share:
+            lost = self._rng.random(true.shape[0]) < self.lost_share
             self.shown[lost] = before[lost]
         if self._zeroing_s > 0.0:
             self._zeroing_s -= dt_s

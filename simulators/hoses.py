@@ -26,10 +26,15 @@ class Hose(StrEnum):
     WET = "wet"
     FROZEN = "frozen"
     """Ice in it: the pressure stands still."""
+    REVERSED = "reversed"
+    """On the wrong one of the two nipples: the sign is turned over."""
+    FLAPPING = "flapping"
+    """Its end moves in the wind."""
 
 
 KINKED_S = 25.0
 WATER_PA, WATER_S = 4.0, 20.0
+FLAPPING_PA, FLAPPING_S = 3.0, 0.4
 
 
 class Hoses:
@@ -40,15 +45,27 @@ class Hoses:
         self._rng = rng
         self._states = [Hose.SOUND] * start.shape[1]
         self._carried = start.copy()
-        self._water: FloatArray = rng.standard_normal(start.shape)
+        self.jet_pa = np.zeros(start.shape[1])
+        """What the jet of the fan at full speed adds at the far end of each hose."""
+        self.swapped = False
+        """Whether the hoses of envelope and flow element are on each other's inputs."""
+        self._moving: FloatArray = rng.standard_normal(start.shape)
 
     def become(self, channel: int, state: Hose) -> None:
-        """Change the state of a hose: 0 envelope, 1 flow element."""
+        """Change the state of a hose: 0 envelope, 1 flow element, then further taps and zones."""
         self._states[channel] = state
 
-    def carry(self, dt_s: float, true: FloatArray) -> FloatArray:
-        """Return what comes out at the gauge (B, 2)."""
+    def carry(self, dt_s: float, true: FloatArray, blowing_out: FloatArray | None = None) -> FloatArray:
+        """Return what comes out at the gauge (B, channels).
+
+        `blowing_out` (B,) is the dynamic pressure of the fan's jet outdoors, 1 at full speed.
+        """
         carried = true.copy()
+        if blowing_out is not None and self.jet_pa.any():
+            # More pressure outdoors at the tap: less between indoors and outdoors.
+            carried -= blowing_out[:, None] * self.jet_pa
+        if self.swapped:
+            carried[:, [0, 1]] = carried[:, [1, 0]]
         for channel, state in enumerate(self._states):
             match state:
                 case Hose.SOUND:
@@ -57,19 +74,23 @@ class Hoses:
                     carried[:, channel] = 0.0
                 case Hose.KINKED:
                     before = self._carried[:, channel]
-                    carried[:, channel] = before - (true[:, channel] - before) * math.expm1(-dt_s / KINKED_S)
+                    carried[:, channel] = before - (carried[:, channel] - before) * math.expm1(-dt_s / KINKED_S)
                 case Hose.WET:
-                    carried[:, channel] += self._slugs(dt_s, channel)
+                    carried[:, channel] += WATER_PA * self._unrest(dt_s, channel, WATER_S)
+                case Hose.FLAPPING:
+                    carried[:, channel] += FLAPPING_PA * self._unrest(dt_s, channel, FLAPPING_S)
+                case Hose.REVERSED:
+                    carried[:, channel] = -carried[:, channel]
                 case Hose.FROZEN:
                     carried[:, channel] = self._carried[:, channel]
         self._carried = carried
         return carried
 
-    def _slugs(self, dt_s: float, channel: int) -> FloatArray:
-        kept = math.exp(-dt_s / WATER_S)
-        noise = self._rng.standard_normal(len(self._water))
-        self._water[:, channel] = kept * self._water[:, channel] + math.sqrt(1.0 - kept * kept) * noise
-        return WATER_PA * self._water[:, channel]
+    def _unrest(self, dt_s: float, channel: int, time_s: float) -> FloatArray:
+        kept = math.exp(-dt_s / time_s)
+        noise = self._rng.standard_normal(len(self._moving))
+        self._moving[:, channel] = kept * self._moving[:, channel] + math.sqrt(1.0 - kept * kept) * noise
+        return self._moving[:, channel]
 
 
 class HoseColumns:

@@ -95,7 +95,8 @@ class Plant:
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         self._show(self.element.step(dt_s, self.interior.flow_m3_s, self.interior.fan_density))
         pressures = self._true[:, : self.gauge.pressures]
-        pressures[:] = self.hoses.carry(dt_s, pressures)
+        blowing_out = np.where(inputs.direction < 0.0, self.motor.open * self.motor.speed * self.motor.speed, 0.0)
+        pressures[:] = self.hoses.carry(dt_s, pressures, blowing_out)
         self.gauge.step(dt_s, self._true)
 
     def schedule(self, event: Event) -> None:
@@ -127,6 +128,15 @@ class Plant:
     def zone_pa(self) -> FloatArray:
         """House minus zone (B, Z)."""
         return self.pressure_pa[:, None] - self.interior.zones.pressure_pa
+
+    def channel(self, name: str) -> int:
+        """Return where a pressure channel is found in `gauge.shown`; raises `ValueError` for one that is not in use."""
+        column = self.gauge.columns.get(name)
+        if column is None or column >= self.gauge.pressures:
+            raise ValueError(
+                f"channel is {name!r}: this gauge has: {', '.join(list(self.gauge.columns)[: self.gauge.pressures])}"
+            )
+        return column
 
     def true_flow_m3_h(self, induced_pa: float) -> FloatArray:
         """Return what leaks at a pressure, indoor minus outdoor, in reference air without wind and stack (B,)."""

@@ -47,15 +47,19 @@ class GustProcess:
     def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
         """Start in the stationary state."""
         self._rng = rng
-        self._pole = np.array(GUST_POLES) / scale_s[:, None]
+        self.rescale(scale_s)
         residue = np.array(GUST_RESIDUES)
         poles = np.array(GUST_POLES)
         covariance = np.outer(residue, residue) / np.add.outer(poles, poles)
         # Unit variance: the filter itself has 0.969.
         self._weight = covariance / covariance.sum()
         self._state: FloatArray = rng.standard_normal((len(scale_s), 2)) @ np.linalg.cholesky(self._weight).T
-        self._dt_s = 0.0
         self._kept = self._mix = np.empty(0)
+
+    def rescale(self, scale_s: FloatArray) -> None:
+        """Go on with other time scales."""
+        self._pole = np.array(GUST_POLES) / scale_s[:, None]
+        self._dt_s = 0.0
 
     def step(self, dt_s: float) -> FloatArray:
         """Advance; return the noise (B,)."""
@@ -80,10 +84,14 @@ class WanderProcess:
     def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
         """Start in the stationary state; `scale_s` gives the shape."""
         self._rng = rng
-        self._scale_s = scale_s
+        self.rescale(scale_s)
         self._state: FloatArray = rng.standard_normal(scale_s.shape)
-        self._dt_s = 0.0
         self._kept = self._fresh = np.empty(0)
+
+    def rescale(self, scale_s: FloatArray) -> None:
+        """Go on with other time scales, as many as before."""
+        self._scale_s = scale_s
+        self._dt_s = 0.0
 
     def step(self, dt_s: float) -> FloatArray:
         """Advance; return the noise."""
@@ -112,27 +120,40 @@ class Weather:
         self.gust_m_s: FloatArray = np.zeros(len(houses))
         """What a single gust adds to the speed at present."""
         self._shelter = np.array([house.climate.shelter for house in houses])
-        height_m = np.array([house.height_m for house in houses])
-        speed = np.maximum(self.mean_m_s, STILL_M_S)
-        self._area_s = 0.35 * np.sqrt(9.0 * height_m) / speed
-        self._speed_gusts = GustProcess(GUST_LENGTH_M / speed, rng)
-        self._turn_gusts = GustProcess(GUST_LENGTH_M / speed / 2.0, rng)
-        walls_and_roof = len(WALLS) + 1
-        scales = [SPEED_WANDER_S * np.ones_like(speed), DIRECTION_WANDER_S * np.ones_like(speed)]
-        scales += [FACADE_UNREST_LENGTH * height_m / speed] * walls_and_roof
-        scales += [TAP_UNREST_LENGTH * height_m / speed] * rigging.taps
-        self._wander = WanderProcess(np.stack(scales, axis=1), rng)
-        self._first_tap = 2 + walls_and_roof
+        self._height_m = np.array([house.height_m for house in houses])
+        self._taps = rigging.taps
+        gusts_s, wander_s = self._scales()
+        self._speed_gusts = GustProcess(gusts_s, rng)
+        self._turn_gusts = GustProcess(gusts_s / 2.0, rng)
+        self._wander = WanderProcess(wander_s, rng)
+        self._first_tap = 2 + len(WALLS) + 1
         self._set_taps(houses, rng, rigging)
         self.speed_m_s: FloatArray = self.mean_m_s.copy()
-        self.swing_rad: FloatArray = np.zeros_like(speed)
+        self.swing_rad: FloatArray = np.zeros(len(houses))
         """How far the wind has turned from its mean direction."""
-        self.gust: FloatArray = np.zeros_like(speed)
+        self.gust: FloatArray = np.zeros(len(houses))
         """The von Karman part of the speed, unit variance."""
         self.facade_pa: FloatArray = np.zeros((len(houses), len(FACADES)))
         self.tap_pa: FloatArray = np.zeros((len(houses), rigging.taps))
         """What the far end of each outdoor hose feels (B, K)."""
         self._filled = False
+
+    def blow(self, mean_m_s: FloatArray, from_deg: FloatArray) -> None:
+        """Let the wind change in the mean (B,): its gusts become shorter when it grows."""
+        self.mean_m_s, self.from_deg = mean_m_s, from_deg
+        gusts_s, wander_s = self._scales()
+        self._speed_gusts.rescale(gusts_s)
+        self._turn_gusts.rescale(gusts_s / 2.0)
+        self._wander.rescale(wander_s)
+
+    def _scales(self) -> tuple[FloatArray, FloatArray]:
+        """Return the time scale of the gusts (B,), and those of wander, facades, roof and taps (B, ...)."""
+        speed = np.maximum(self.mean_m_s, STILL_M_S)
+        self._area_s = 0.35 * np.sqrt(9.0 * self._height_m) / speed
+        scales = [SPEED_WANDER_S * np.ones_like(speed), DIRECTION_WANDER_S * np.ones_like(speed)]
+        scales += [FACADE_UNREST_LENGTH * self._height_m / speed] * (len(WALLS) + 1)
+        scales += [TAP_UNREST_LENGTH * self._height_m / speed] * self._taps
+        return GUST_LENGTH_M / speed, np.stack(scales, axis=1)
 
     def _set_taps(self, houses: Sequence[House], rng: np.random.Generator, rigging: Rigging) -> None:
         facades = [rigging.facades(house) for house in houses]
