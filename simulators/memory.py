@@ -160,15 +160,22 @@ class MemoryPort:
 
     def _let_through(self, data: bytes, now_ns: int) -> None:
         faults = self._faults
+        arriving = b"" if faults.mute else data
+        if faults.drop_every or faults.corrupt_every:
+            arriving = self._damaged(arriving)
+        if arriving:
+            self._coming.append((now_ns + seconds(faults.delay_s), arriving))
+
+    def _damaged(self, data: bytes) -> bytes:
+        faults = self._faults
         arriving = bytearray()
-        for byte in b"" if faults.mute else data:
+        for byte in data:
             self._passed += 1
             if faults.drop_every and self._passed % faults.drop_every == 0:
                 continue
             turned = faults.corrupt_every and self._passed % faults.corrupt_every == 0
             arriving.append(byte ^ 0x04 if turned else byte)
-        if arriving:
-            self._coming.append((now_ns + seconds(faults.delay_s), bytes(arriving)))
+        return bytes(arriving)
 
     def _forget(self) -> None:
         """Lose what is on its way, and what the instrument says while nobody listens."""

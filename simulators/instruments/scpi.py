@@ -16,6 +16,7 @@ from simulators.world import World
 
 REPLY_LATENCY_NS = seconds(0.005)
 LONGEST_MESSAGE = 512
+PRINTABLE = bytes([0x09, 0x0D, *range(0x20, 0x7F)])
 ERROR_QUEUE_LENGTH = 10
 NO_ERROR = '0,"No error"'
 
@@ -74,15 +75,15 @@ class ScpiInstrument:
         """Take bytes; carry out the messages that they complete."""
         with self._world.lock:
             self._world.advance(now_ns)
-            for byte in data:
-                if byte != 0x0A:
-                    self._keep(byte)
-                    continue
+            *ended, rest = data.split(b"\n")
+            for piece in ended:
+                self._keep(piece)
                 message, self._received = bytes(self._received), bytearray()
                 if self._overrun:
                     self._overrun = False
                 elif message.strip():
                     self._carry_out(message, now_ns)
+            self._keep(rest)
 
     def send(self, now_ns: int) -> bytes:
         """Return the replies whose time has come."""
@@ -101,10 +102,10 @@ class ScpiInstrument:
     def heard(self, now_ns: int) -> None:
         """Take notice of a complete message, valid or not."""
 
-    def _keep(self, byte: int) -> None:
-        if len(self._received) < LONGEST_MESSAGE:
-            self._received.append(byte)
-        elif not self._overrun:
+    def _keep(self, piece: bytes) -> None:
+        room = LONGEST_MESSAGE - len(self._received)
+        self._received += piece[:room]
+        if len(piece) > room and not self._overrun:
             self._overrun = True
             self._note(ScpiError(-363))
 
@@ -119,7 +120,7 @@ class ScpiInstrument:
             self._replies.append((now_ns + REPLY_LATENCY_NS, ";".join(replies).encode("ascii") + b"\n"))
 
     def _run_units(self, message: bytes, replies: list[str]) -> None:
-        if not all(byte == 0x09 or byte == 0x0D or 0x20 <= byte < 0x7F for byte in message):
+        if message.translate(None, PRINTABLE):
             raise ScpiError(-101)
         path = ""
         for unit in message.decode("ascii").split(";"):
