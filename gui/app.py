@@ -63,6 +63,7 @@ class Program:
         self.bridge.stop()
         self.app.removeEventFilter(self.keys)
         self.errands.close(CLOSE_LIMIT_S)
+        self.window.look.take_off()
         self.window.look.deleteLater()
         self.window.deleteLater()
         self.app.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
@@ -131,12 +132,10 @@ def run_window(
 
 
 def application() -> QApplication:
-    """Return the application, made on the first call."""
+    """Return the application, with its name, icon and font; made where there is none yet."""
     found = QApplication.instance()
-    if isinstance(found, QApplication):
-        return found
-    pg.setConfigOptions(antialias=True, background=None)
-    app = QApplication(sys.argv[:1])
+    app = found if isinstance(found, QApplication) else QApplication(sys.argv[:1])
+    pg.setConfigOptions(antialias=True)
     app.setApplicationName("Airseam")
     app.setApplicationDisplayName("Airseam")
     app.setDesktopFileName("airseam")
@@ -172,6 +171,7 @@ def build(
     bridge = Bridge(desk, screen, window, intents)
     keys = WideKeys(desk, window)
     app.installEventFilter(keys)
+    look.put_on()
     if settings.notice:
         desk.tell(Severity.ATTENTION, settings.notice)
     return Program(app, desk, screen, window, intents, bridge, settings, errands, keys)

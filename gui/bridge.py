@@ -19,9 +19,9 @@ from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import next_step
 from gui.viewmodels.outcome import outcome_picture
 from gui.viewmodels.points import table_picture
-from gui.viewmodels.prompt import close_prompt, test_prompt
+from gui.viewmodels.prompt import close_prompt, running_prompt
 from gui.viewmodels.rail import rail
-from gui.viewmodels.report_place import report_picture, test_title
+from gui.viewmodels.report_place import report_picture, title_of
 from gui.viewmodels.residuals import residual_picture
 from gui.viewmodels.ribbon import ribbon
 from gui.viewmodels.rig_place import newest_reading, rig_picture
@@ -133,8 +133,8 @@ class Bridge(QObject):
                 outcome=outcome_picture(moment),
                 table=table,
                 checks=check_picture(moment),
-                prompt=test_prompt(moment) or screen.strike,
-                tests=() if moment.busy else tuple((item.id, test_title(item)) for item in self._desk.tests()),
+                prompt=running_prompt(moment) or screen.strike,
+                tests=() if moment.busy else tuple((item.id, title_of(item)) for item in self._desk.tests()),
                 chosen=shown.number if shown is not None else None,
                 decimal_mark=moment.display.decimal_mark,
             )

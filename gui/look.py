@@ -16,14 +16,21 @@ class Look(QObject):
     changed = Signal()
 
     def __init__(self, app: QApplication, mode: Mode = Mode.SYSTEM) -> None:
-        """Put the theme of `mode` on the program."""
+        """Choose the theme of `mode`; `put_on` shows it."""
         super().__init__(app)
         self._app = app
         self._mode = mode
-        self.theme = DARK
+        self.theme = self._wanted()
         app.setStyle("Fusion")
         app.styleHints().colorSchemeChanged.connect(self._system_changed)
+
+    def put_on(self) -> None:
+        """Dress the program. Best done once the window is built: every widget added later is dressed anew."""
         self._apply()
+
+    def take_off(self) -> None:
+        """Undress the program."""
+        self._app.setStyleSheet("")
 
     @property
     def mode(self) -> Mode:

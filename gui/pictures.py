@@ -25,6 +25,8 @@ DEFAULT_SIZE = (1440, 900)
 THEMES = (Mode.DARK, Mode.LIGHT)
 LINK_LIMIT_S = 5.0
 LIVE_S = 1.5
+LAYOUT_ROUNDS = 3
+"""A label that breaks its lines asks for another height only once it knows its width."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +129,7 @@ def _draw(program: Program, settle: Callable[[], None] | None) -> None:
     program.bridge.tick()
     if settle is not None:
         settle()
-    for _ in range(2):
+    for _ in range(LAYOUT_ROUNDS):
         program.screen.touch()
         program.bridge.tick()
         QCoreApplication.sendPostedEvents()

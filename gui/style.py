@@ -87,8 +87,8 @@ QPushButton[role="stop"] {{ background: {theme.stop}; color: {theme.on_stop}; bo
 QPushButton[role="stop"]:hover, QPushButton[role="stop"]:pressed {{ background: {theme.stop_pressed};
     border-color: {theme.stop_pressed}; }}
 QPushButton[role="stop"]:focus {{ border-color: {theme.on_stop}; }}
+QFrame[role="raised"] QPushButton {{ background: {theme.panel}; border-color: {theme.panel}; }}
 QPushButton[role="slim"] {{ min-height: 28px; padding: 0 10px; }}
-QPushButton[role="slim-left"] {{ text-align: left; padding: 0 12px; }}
 QPushButton[role="speed"] {{ padding: 0 4px; }}
 QPushButton[role="card"] {{ padding: 0; }}
 QCheckBox {{ min-height: {TARGET_HEIGHT - 8}px; spacing: 8px; }}
@@ -107,9 +107,11 @@ QLineEdit, QComboBox, QPlainTextEdit {{ background: {theme.ground}; border: 1px 
     selection-background-color: {theme.primary}; selection-color: {theme.on_primary};
     placeholder-text-color: {quiet}; }}
 QPlainTextEdit {{ padding: 8px 6px; }}
-QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: 2px solid {theme.primary}; padding: 0 9px; }}
+QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: 2px solid {theme.primary}; padding: 0 9px;
+    min-height: {TARGET_HEIGHT - 4}px; }}
 QPlainTextEdit:focus {{ padding: 7px 5px; }}
-QLineEdit[wrong="true"], QComboBox[wrong="true"] {{ border: 2px solid {theme.bad}; padding: 0 9px; }}
+QLineEdit[wrong="true"], QComboBox[wrong="true"] {{ border: 2px solid {theme.bad}; padding: 0 9px;
+    min-height: {TARGET_HEIGHT - 4}px; }}
 QLineEdit:disabled, QComboBox:disabled {{ color: {quiet}; background: {theme.panel}; }}
 QComboBox[role="slim"] {{ min-height: 30px; max-width: 190px; }}
 QComboBox::drop-down {{ border: none; width: 26px; }}
@@ -124,8 +126,8 @@ def _lists(theme: Theme) -> str:
     quiet = theme.ink(Tone.QUIET)
     return f"""
 QAbstractItemView {{ background: {theme.panel}; alternate-background-color: {theme.panel}; border: none;
-    gridline-color: transparent; selection-background-color: {theme.raised}; selection-color: {theme.text};
-    outline: none; }}
+    gridline-color: transparent; selection-background-color: {theme.raised}; outline: none; }}
+QListView, QTreeView {{ selection-color: {theme.text}; }}
 QHeaderView, QHeaderView::section {{ background: {theme.panel}; color: {quiet}; border: none; font-size: {SMALL}px;
     padding: 2px 4px; }}
 QTableView:focus {{ border: 1px solid {theme.primary}; border-radius: 4px; }}

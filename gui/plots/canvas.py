@@ -36,12 +36,13 @@ class PlotPanel(Panel):
         self.touched = False
         """Whether somebody zoomed or dragged: the plot then no longer follows by itself."""
         self._wanted: tuple[Range, Range] = ((0.0, 1.0), (0.0, 1.0))
-        self.plot: Plot = pg.PlotWidget()
+        self.plot: Plot = pg.PlotWidget(enableMenu=False)
         self.plot.setAccessibleName(title)
         self.plot.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.plot.setFrameShape(self.plot.Shape.NoFrame)
         self.item: Item = self.plot.getPlotItem()
-        self.item.setMenuEnabled(False)
+        # The library keeps a menu of its own without a parent; with one it goes when the plot goes.
+        self.item.ctrlMenu.setParent(self.plot, self.item.ctrlMenu.windowFlags())
         self.item.hideButtons()
         self.box: Item = self.item.getViewBox()
         self.box.setDefaultPadding(0.0)

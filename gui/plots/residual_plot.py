@@ -55,7 +55,7 @@ class ResidualPlot(PlotPanel):
         self._struck.setData(x=np.array([dot.x for dot in struck]), y=np.array([dot.percent for dot in struck]))
         self.note.setText(picture.note)
         both = [WORDS[direction] for direction in shown] if len(shown) > 1 else []
-        self.foot.setText("off the line, % of the flow")
+        self.foot.setText("off the line, %")
         self.foot_right.setText("   ".join([*both, "envelope pressure, Pa"]))
         self.show_empty(picture.empty)
         self.show_ranges(picture.x_range, picture.y_range)

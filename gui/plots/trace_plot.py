@@ -18,12 +18,12 @@ from gui.viewmodels.trace import TracePicture
 SPAN_ALPHA = 30
 LIMITS = {
     "xMin": -86_400.0,
-    "xMax": 60.0,
+    "xMax": 86_400.0,
     "yMin": -500.0,
     "yMax": 500.0,
     "minXRange": 2.0,
     "minYRange": 0.5,
-    "maxXRange": 86_460.0,
+    "maxXRange": 86_400.0,
     "maxYRange": 1000.0,
 }
 
@@ -74,7 +74,8 @@ class TracePlot(PlotPanel):
     def ticks(self, axis: str, low: float, high: float, length_px: float) -> Sequence[Tick]:
         """Return minutes and round pressures."""
         if axis == "bottom":
-            return time_ticks(low, high, length_px)
+            live = self.picture is None or self.picture.follows
+            return time_ticks(low, high, length_px, zero="now" if live else "0:00")
         return linear_ticks(low, high, length_px, 34, self._decimal_mark)
 
     def recolour(self) -> None:

@@ -37,7 +37,7 @@ class Prompt:
     reasons: tuple[str, ...] = ()
 
 
-def test_prompt(moment: Moment) -> Prompt | None:
+def running_prompt(moment: Moment) -> Prompt | None:
     """Return the question of the running test, None when it asks nothing."""
     snapshot = moment.snapshot
     if snapshot is None:

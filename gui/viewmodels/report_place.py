@@ -41,7 +41,7 @@ def report_picture(
     shown = moment.shown
     why = _why(moment, shown) or trouble
     return ReportPicture(
-        tests=tuple((record.id, test_title(record)) for record in tests),
+        tests=tuple((record.id, title_of(record)) for record in tests),
         chosen=shown.number if shown is not None else None,
         missing=missing(shown, moment.job.details) if shown is not None and moment.job is not None else (),
         why=why,
@@ -51,7 +51,7 @@ def report_picture(
     )
 
 
-def test_title(record: TestRecord) -> str:
+def title_of(record: TestRecord) -> str:
     """Return a test in a few words."""
     stage = f", {record.plan.stage}" if record.plan.stage else ""
     state = "" if record.state is RecordState.COMPLETE else f", {record.state}"

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from acquisition.openrig import RigSource
 from acquisition.rig import RigSpec, Role
 from acquisition.snapshot import Snapshot
-from analysis.units import Display, Quantity, format_value, unit_symbol
+from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
 from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment, RigState
@@ -95,7 +95,10 @@ def rig_picture(
         title=spec.name if spec is not None else "No rig is connected",
         links=tuple(link_row(link, spec) for link in snapshot.links) if snapshot is not None else (),
         channels=_channels(spec, newest, moment.display) if snapshot is not None and spec is not None else (),
-        sources=tuple(SourceCard(item.id, item.title, item.description, item.id == rig.source) for item in sources),
+        sources=tuple(
+            SourceCard(item.id, item.title, _source_words(item, moment.display), item.id == rig.source)
+            for item in sources
+        ),
         fitted=_fitted_words(spec, moment.display) if spec is not None else "",
         empty="" if spec is not None else "Choose a simulated house, or put your own instruments together.",
         simulated_button="Disconnect" if same_source else "Connect",
@@ -104,6 +107,14 @@ def rig_picture(
         enabled=not moment.busy and not closing,
         problem="" if own else problem,
     )
+
+
+def _source_words(source: RigSource, display: Display) -> str:
+    building = source.building
+    parts = [source.description.strip().rstrip(".")]
+    if building is not None and building.volume_m3 is not None:
+        parts.insert(0, format_with_unit(building.volume_m3, Quantity.VOLUME, display, 0))
+    return ". ".join(part for part in parts if part) + "."
 
 
 def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:

@@ -162,7 +162,8 @@ class RigSheetModel:
 
     def add_range(self) -> None:
         """Add a flow range whose calibration is still to be typed."""
-        name = self._free_name("range", [item.name for item in self.spec.ranges])
+        taken = [item.name for item in self.spec.ranges]
+        name = next(name for name in (f"range {at}" for at in range(1, 99)) if name not in taken)
         made = FlowRange(name, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN)
         self._set("range added", self._with_ranges((*self.spec.ranges, made)))
 
@@ -180,7 +181,7 @@ class RigSheetModel:
         if field == "name":
             new = replace(old, name=text.strip() or old.name)
         else:
-            label = f"{RANGE_FIELDS[field][0]} of range {old.name}"
+            label = f"{RANGE_FIELDS[field][0]} of “{old.name}”"
             try:
                 number = parse_number(text, label)
                 if number <= 0 or (field == "exponent" and number > 1):
@@ -277,7 +278,7 @@ def _check_range(item: FlowRange) -> None:
         value = getattr(item, field.name)
         if isinstance(value, float) and not math.isfinite(value):
             label = RANGE_FIELDS[field.name][0]
-            raise InvalidInput(f"{label} of range {item.name}", None, "a number from the calibration sheet is needed")
+            raise InvalidInput(f"{label} of “{item.name}”", None, "a number from the calibration sheet is needed")
     if item.max_pa <= item.min_pa:
         allowed = f"more than {item.min_pa:g} Pa is needed"
-        raise InvalidInput(f"Calibrated to of range {item.name}", item.max_pa, allowed, shown=f"{item.max_pa:g} Pa")
+        raise InvalidInput(f"Upper end of “{item.name}”", item.max_pa, allowed, shown=f"{item.max_pa:g} Pa")

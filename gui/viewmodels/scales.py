@@ -51,15 +51,17 @@ def linear_ticks(
     return tuple((at * step, format_number(at * step, decimals, decimal_mark)) for at in range(first, last + 1))
 
 
-def time_ticks(low_s: float, high_s: float, length_px: float, apart_px: float = 64) -> tuple[Tick, ...]:
-    """Return ticks of an axis in seconds at whole seconds, half minutes, minutes and so on: `−2:00`; 0 is `now`."""
+def time_ticks(
+    low_s: float, high_s: float, length_px: float, apart_px: float = 64, zero: str = "now"
+) -> tuple[Tick, ...]:
+    """Return ticks of an axis in seconds at whole seconds, half minutes, minutes and so on: `−2:00`; 0 is `zero`."""
     if not low_s < high_s or length_px <= 0:
         return ()
     least = (high_s - low_s) * apart_px / length_px
     steps = (1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 1800, 3600)
     step = next((candidate for candidate in steps if candidate >= least), 7200)
     first, last = math.ceil(low_s / step - 1e-6), math.floor(high_s / step + 1e-6)
-    return tuple((float(at * step), _minutes(at * step)) for at in range(first, last + 1))
+    return tuple((float(at * step), _minutes(at * step) if at else zero) for at in range(first, last + 1))
 
 
 def round_text(value: float, decimal_mark: str = ".") -> str:
@@ -82,8 +84,6 @@ def _fits(positions: list[float], low: float, high: float, length_px: float, apa
 
 
 def _minutes(seconds: int) -> str:
-    if seconds == 0:
-        return "now"
     sign = "−" if seconds < 0 else ""
     whole = abs(seconds)
     return f"{sign}{whole // 60}:{whole % 60:02d}"

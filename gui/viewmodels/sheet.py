@@ -15,7 +15,7 @@ from analysis.errors import InvalidInput
 from analysis.methods import method_ids
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction, Limit
-from analysis.units import Display, Quantity, format_with_unit, parse_value, to_display, unit_symbol
+from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol
 
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
@@ -112,7 +112,8 @@ class Field:
 
     def _allowed(self, display: Display) -> str:
         assert self.quantity is not None
-        low, high = (format_with_unit(bound, self.quantity, display) for bound in (self.low, self.high))
+        unit = unit_symbol(self.quantity, display)
+        low, high = (f"{plain_number(bound, self.quantity, display)} {unit}" for bound in (self.low, self.high))
         if self.above_low:
             return f"more than {low} and at most {high} is allowed"
         return f"{low} to {high} is allowed"
@@ -175,7 +176,11 @@ def _read_targets(sheet: Sheet, display: Display) -> str:
 
 def _write_targets(sheet: Sheet, text: str, display: Display) -> Sheet:
     parts = [part for part in re.split(r"[;\s]+|,\s+", text.strip()) if part]
-    targets = tuple(parse_number(part, "Targets", display.decimal_mark) for part in parts)
+    try:
+        targets = tuple(parse_number(part, "Targets", display.decimal_mark) for part in parts)
+    except InvalidInput as error:
+        allowed = "pressures with spaces between are needed, such as 60 50 40 30 20"
+        raise InvalidInput("Targets", text, allowed, shown=text.strip()) from error
     if not FEWEST_TARGETS <= len(targets) <= MOST_TARGETS or len(set(targets)) < len(targets):
         allowed = f"{FEWEST_TARGETS} to {MOST_TARGETS} different pressures with spaces between are needed"
         raise InvalidInput("Targets", text, allowed, shown=text.strip() or "empty")

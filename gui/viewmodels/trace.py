@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -28,7 +28,7 @@ SMALLEST_PA = 5.0
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """A stretch of time, in seconds before now (or before the end of the record)."""
+    """A stretch of time, in seconds: before now, or since the beginning of a record."""
 
     start_s: float
     end_s: float
@@ -80,34 +80,22 @@ def live_trace(snapshot: Snapshot, times_ns: NDArray[np.int64], values: Values, 
     x = (times_ns - snapshot.now_ns) / NS_PER_S
     windows = [window for window in snapshot.windows if _age_s(window, snapshot.now_ns) < KEPT_S]
     zero_pa = snapshot.zero_pa or 0.0
-    steps = _steps(windows, snapshot.now_ns, zero_pa, snapshot.target_pa)
+    steps = _steps(windows, snapshot.now_ns, snapshot.now_ns, zero_pa, snapshot.target_pa)
     return _picture("Last 3 minutes", x, values, windows, steps, snapshot.now_ns, scale, follows=True)
 
 
 def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
-    """Return the trace of a whole run out of the job file."""
+    """Return the trace of a whole run out of the job file, in seconds since its first reading."""
     run: RecordedRun = shown.recorded[index]
     view = shown.runs[index]
-    start_ns = min([window.start_ns for window in run.windows], default=run.end_ns)
     times, values = run.data.slice(Role.ENVELOPE, -(2**63), run.end_ns + 1)
-    x = (times - run.end_ns) / NS_PER_S
-    steps = _steps(list(run.windows), run.end_ns, view.zero_before_pa or 0.0, None)
-    length_s = max((run.end_ns - min([start_ns, *times[:1].tolist()])) / NS_PER_S, 10.0)
+    start_ns = int(times[0]) if len(times) else run.end_ns
+    steps = _steps(run.windows, start_ns, run.end_ns, view.zero_before_pa or 0.0, None)
+    x = (times - start_ns) / NS_PER_S
     title = f"Readings of the run, {view.direction}"
-    picture = _picture(title, x, values, list(run.windows), steps, run.end_ns, TraceScale(), follows=False)
-    return TracePicture(
-        title=picture.title,
-        x_s=picture.x_s,
-        y_pa=picture.y_pa,
-        spans=picture.spans,
-        target_x_s=picture.target_x_s,
-        target_y_pa=picture.target_y_pa,
-        x_range=(-length_s, length_s * AHEAD_S / SHOWN_S),
-        y_range=picture.y_range,
-        inverted=picture.inverted,
-        note=picture.note,
-        follows=False,
-    )
+    picture = _picture(title, x, values, run.windows, steps, start_ns, TraceScale(), follows=False)
+    length_s = max((run.end_ns - start_ns) / NS_PER_S, 10.0)
+    return replace(picture, x_range=(0.0, length_s * (1 + AHEAD_S / SHOWN_S)))
 
 
 def _picture(
@@ -116,7 +104,7 @@ def _picture(
     y_pa: Values,
     windows: Sequence[WindowView],
     steps: tuple[Values, Values],
-    now_ns: int,
+    origin_ns: int,
     scale: TraceScale,
     *,
     follows: bool,
@@ -127,7 +115,7 @@ def _picture(
     everything = [0.0, *(_ends(seen)), *(_ends(goals))]
     y_range = scale.fit(min(everything), max(everything))
     spans = tuple(
-        Span((window.start_ns - now_ns) / NS_PER_S, ((window.end_ns or now_ns) - now_ns) / NS_PER_S)
+        Span((window.start_ns - origin_ns) / NS_PER_S, ((window.end_ns or origin_ns) - origin_ns) / NS_PER_S)
         for window in windows
     )
     x_gapped, y_gapped = with_gaps(x_s, y_pa)
@@ -157,7 +145,7 @@ def with_gaps(x_s: Values, y_pa: Values) -> tuple[Values, Values]:
 
 
 def _steps(
-    windows: Sequence[WindowView], now_ns: int, zero_pa: float, target_pa: float | None
+    windows: Sequence[WindowView], origin_ns: int, now_ns: int, zero_pa: float, target_pa: float | None
 ) -> tuple[Values, Values]:
     """Return the targets as the gauge should show them: a level from the end of one window to the end of the next."""
     x: list[float] = []
@@ -167,10 +155,11 @@ def _steps(
         end_ns = window.end_ns or now_ns
         if window.kind is WindowKind.POINT and window.target_pa is not None:
             start_ns = window.start_ns if since is None else since
-            _level(x, y, (start_ns - now_ns) / NS_PER_S, (end_ns - now_ns) / NS_PER_S, window.target_pa + zero_pa)
+            ends = (start_ns - origin_ns) / NS_PER_S, (end_ns - origin_ns) / NS_PER_S
+            _level(x, y, *ends, window.target_pa + zero_pa)
         since = end_ns
     if target_pa is not None and since is not None and since < now_ns:
-        _level(x, y, (since - now_ns) / NS_PER_S, 0.0, target_pa + zero_pa)
+        _level(x, y, (since - origin_ns) / NS_PER_S, (now_ns - origin_ns) / NS_PER_S, target_pa + zero_pa)
     return np.array(x), np.array(y)
 
 

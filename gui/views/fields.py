@@ -29,6 +29,7 @@ class FieldView(QWidget):
         self._unit = label(role="quiet")
         self._unit.setMinimumWidth(UNIT_WIDTH)
         self._message = wrapped("small")
+        self._message.hide()
         self.line: QLineEdit | None = None
         self.choice: QComboBox | None = None
         self.long: QPlainTextEdit | None = None

@@ -58,6 +58,7 @@ class JobPlace(QWidget):
         self.area.setWidgetResizable(True)
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setWidget(inside)
+        self.area.setAccessibleName("Job sheet")
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)

@@ -56,6 +56,7 @@ class KeysPage(QWidget):
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setWidget(inside)
+        area.setAccessibleName("Keys")
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)

@@ -5,8 +5,16 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QPoint, Qt, Signal
-from PySide6.QtGui import QAction, QColor, QFont
-from PySide6.QtWidgets import QAbstractItemView, QButtonGroup, QHeaderView, QMenu, QTableView
+from PySide6.QtGui import QAction, QColor, QFont, QPalette
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QButtonGroup,
+    QHeaderView,
+    QMenu,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+)
 
 from analysis.records import Direction
 from gui.look import Look, tabular
@@ -19,6 +27,17 @@ SIGN_WIDTH = 26
 LABELS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
 Index = QModelIndex | QPersistentModelIndex
 NOWHERE = QModelIndex()
+
+
+class ToneDelegate(QStyledItemDelegate):
+    """Keeps the tone of a cell where its row is chosen."""
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:
+        """Take the colour of the chosen text from the cell."""
+        super().initStyleOption(option, index)
+        ink = index.data(Qt.ItemDataRole.ForegroundRole)
+        if isinstance(ink, QColor):
+            option.palette.setColor(QPalette.ColorRole.HighlightedText, ink)
 
 
 class PointsModel(QAbstractTableModel):
@@ -170,6 +189,7 @@ class PointsTable(Panel):
     def _prepare_view(self) -> None:
         view = self.view
         view.setShowGrid(False)
+        view.setItemDelegate(ToneDelegate(view))
         view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)

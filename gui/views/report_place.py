@@ -125,6 +125,7 @@ class MissingList(Panel):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)
+        area.setAccessibleName("What the report lacks")
         self.body.addWidget(area, 1)
 
     def show_items(self, items: tuple[Missing, ...], *, report: bool) -> None:

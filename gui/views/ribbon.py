@@ -44,6 +44,8 @@ class FigureView(QWidget):
         set_text(self._unit, figure.unit)
         if self.accessibleName() != figure.spoken:
             self.setAccessibleName(figure.spoken)
+        for part in (self._value, self._unit):
+            part.ensurePolished()
         metrics = self._value.fontMetrics()
         room = metrics.horizontalAdvance(self._widest) + 8 + self._unit.sizeHint().width()
         if self.minimumWidth() < room:

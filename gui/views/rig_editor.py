@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QComboBox, QFrame, QGridLayout, QLineEdit, QScrollArea, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLineEdit, QScrollArea, QWidget
 
 from acquisition.rig import InstrumentSpec, RigSpec
 from analysis.records import FlowRange
@@ -64,7 +64,9 @@ class InstrumentEditor(QFrame):
         where.addWidget(self._serial, 2)
         box.addLayout(where)
         box.addLayout(self._channels(instrument))
-        box.addLayout(row(remove))
+        foot = row(remove)
+        foot.addStretch(1)
+        box.addLayout(foot)
         box.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.setLayout(box)
 
@@ -150,7 +152,7 @@ class RangeEditor(QFrame):
             grid.addWidget(view, index // 2, index % 2)
         remove = button("Remove", "slim")
         remove.clicked.connect(self._remove)
-        grid.addWidget(remove, 3, 0)
+        grid.addWidget(remove, 3, 0, Qt.AlignmentFlag.AlignLeft)
         self.setLayout(grid)
 
     def show_range(self, item: FlowRange, model: RigSheetModel) -> None:
@@ -198,20 +200,25 @@ class RigEditor(QWidget):
         self.fitted.committed.connect(self._fitted)
         self.shutter = QCheckBox("The fan closes by itself at rest; nobody covers it")
         self.shutter.clicked.connect(self.shutter_chosen)
-        adders = QButtonGroup(self)
-        adders.idClicked.connect(self._add_instrument)
+        self.kind = Choice()
+        self.kind.setAccessibleName("Profile of the instrument to add")
+        self.kind.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        for profile in self._profiles:
+            self.kind.addItem(profile.title, profile.id)
+        self.add = button("Add")
+        self.add.setAccessibleName("Add an instrument")
+        self.add.clicked.connect(self._add_instrument)
+        adding = row(self.kind, self.add)
+        adding.setStretch(0, 1)
         box = column(GAP_12)
         box.setContentsMargins(0, 0, 4, 0)
         box.addWidget(self._name)
         box.addWidget(label("Instruments", "title"))
         box.addLayout(self._instrument_box)
-        for at, profile in enumerate(self._profiles):
-            made = button(f"Add: {profile.title}", "slim-left")
-            adders.addButton(made, at)
-            box.addWidget(made)
+        box.addLayout(adding)
         box.addWidget(label("Flow ranges, from their calibration sheets", "title"))
         box.addLayout(self._range_box)
-        add_range = button("Add a flow range", "slim-left")
+        add_range = button("Add a flow range")
         add_range.clicked.connect(self._add_range)
         box.addWidget(add_range)
         box.addWidget(self.fitted)
@@ -225,6 +232,7 @@ class RigEditor(QWidget):
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.area.setWidget(inside)
+        self.area.setAccessibleName("Rig sheet")
         outer = column(0)
         outer.addWidget(self.area)
         self.setLayout(outer)
@@ -285,8 +293,8 @@ class RigEditor(QWidget):
     def _fitted(self, _: str, text: str) -> None:
         self.fitted_chosen.emit(text)
 
-    def _add_instrument(self, at: int) -> None:
-        self.instrument_added.emit(self._profiles[at].id)
+    def _add_instrument(self) -> None:
+        self.instrument_added.emit(str(self.kind.currentData()))
 
     def _add_range(self) -> None:
         self.range_added.emit()

@@ -104,6 +104,7 @@ class RigLive(Panel):
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(inside)
+        area.setAccessibleName("Links and channels")
         self.body.addWidget(area, 1)
 
     def show_picture(self, picture: RigPicture) -> None:
