@@ -1,0 +1,82 @@
+"""Looking at a window as its reader does: is every text whole, does anything lie on something else?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtWidgets import QAbstractButton, QLabel, QLayout, QPushButton, QWidget
+
+from gui.views.parts import ElidedLabel
+from gui.views.rail import RailButton
+
+SLACK = 1
+
+
+def cut_texts(window: QWidget) -> list[str]:
+    """Return a sentence for every visible text that does not fit into its widget."""
+    return [*_cut_labels(window), *_cut_buttons(window)]
+
+
+def overlaps(window: QWidget) -> list[str]:
+    """Return a sentence for every pair of visible siblings in one layout that cover each other."""
+    found = []
+    for parent in (window, *window.findChildren(QWidget)):
+        if not parent.isVisible() or parent.layout() is None:
+            continue
+        placed = _placed(parent)
+        for at, one in enumerate(placed):
+            for other in placed[at + 1 :]:
+                shared = one.geometry().intersected(other.geometry())
+                if shared.width() > SLACK and shared.height() > SLACK:
+                    found.append(f"{_name(one)} and {_name(other)} share {shared.width()} x {shared.height()}")
+    return found
+
+
+def _cut_labels(window: QWidget) -> Iterator[str]:
+    for item in window.findChildren(QLabel):
+        if not item.isVisible() or not item.text() or isinstance(item, ElidedLabel):
+            continue
+        room = item.contentsRect()
+        if item.wordWrap():
+            flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft
+            needed = item.fontMetrics().boundingRect(QRect(0, 0, room.width(), 10_000), flags, item.text())
+        else:
+            metrics = item.fontMetrics()
+            needed = QRect(0, 0, metrics.horizontalAdvance(item.text()), metrics.height())
+        if needed.width() > room.width() + SLACK or needed.height() > room.height() + SLACK:
+            size = f"{needed.width()} x {needed.height()} in {room.width()} x {room.height()}"
+            yield f"label {item.text()!r} needs {size}"
+
+
+def _cut_buttons(window: QWidget) -> Iterator[str]:
+    for item in window.findChildren(QAbstractButton):
+        if not item.isVisible() or not item.text() or not isinstance(item, QPushButton | RailButton):
+            continue
+        needed = item.fontMetrics().horizontalAdvance(item.text())
+        if needed > item.width() - 2 * SLACK:
+            yield f"button {item.text()!r} needs {needed} in {item.width()}"
+
+
+def _placed(parent: QWidget) -> list[QWidget]:
+    return [
+        child
+        for child in parent.children()
+        if isinstance(child, QWidget) and child.isVisible() and not child.isWindow() and _in_layout(parent, child)
+    ]
+
+
+def _in_layout(parent: QWidget, child: QWidget) -> bool:
+    return _within(parent.layout(), child)
+
+
+def _within(layout: QLayout | None, child: QWidget) -> bool:
+    if layout is None:
+        return False
+    items = [layout.itemAt(index) for index in range(layout.count())]
+    return layout.indexOf(child) >= 0 or any(_within(item.layout(), child) for item in items if item is not None)
+
+
+def _name(widget: QWidget) -> str:
+    text = widget.text() if isinstance(widget, QLabel | QAbstractButton) else ""
+    return f"{type(widget).__name__} {text!r}"
