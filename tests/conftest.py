@@ -13,6 +13,7 @@ os.environ["MPLBACKEND"] = "Agg"
 os.environ.setdefault("QT_LOGGING_RULES", "qt.qpa.*=false")
 
 import gc
+import signal
 import threading
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
@@ -25,6 +26,10 @@ from drivers.clock import VirtualClock
 
 settings.register_profile("airseam", deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("airseam")
+
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    # Started in the background of a script: programs that the tests start would inherit that Ctrl+C means nothing.
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 OPEN_FILES = Path("/proc/self/fd")
 PORT_PREFIXES = ("/dev/pts/", "/dev/ptmx", "/dev/tty", "socket:")
