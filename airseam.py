@@ -14,10 +14,12 @@ import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import asdict, dataclass
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from acquisition import options as words
+from acquisition.commands.status import NOT_VALID, RIG_FAULT, UNUSABLE, VALID
 from analysis.errors import InvalidInput
 from simulators.houses import house_names
 
@@ -26,13 +28,11 @@ if TYPE_CHECKING:
     from acquisition.openrig import OpenRig, RigSource
     from acquisition.preparation import Wishes
     from acquisition.rig import RigSpec
-    from analysis.records import Air, Building, Test, TestResult
-    from analysis.units import Display
+    from analysis.records import Air, Building
     from drivers.clock import Clock
     from drivers.transport import TransportOpener
     from simulators.rig import SimulatedRig
 
-VALID, NOT_VALID, UNUSABLE, RIG_FAULT = 0, 1, 2, 3
 BUILT_IN = "sim:"
 SEED = 1
 
@@ -101,6 +101,8 @@ def test(options: argparse.Namespace) -> int:
             engine.close()
             shown = outcome.snapshot
             if options.report is not None and shown.result is not None:
+                from acquisition.commands.files import write_report
+
                 write_report(job, job.tests()[-1].id, options.report, options.units)
     finally:
         engine.close()
@@ -109,20 +111,12 @@ def test(options: argparse.Namespace) -> int:
             print(f"airseam: {line}", file=sys.stderr)
     status = NOT_VALID
     if shown.test is not None and shown.result is not None:
+        from acquisition.commands.files import show_result
+
         status = show_result(options, shown.test, shown.result)
     if outcome.conclusion == "faulted":
         return RIG_FAULT
     return status if outcome.conclusion == "complete" else NOT_VALID
-
-
-def analyse(options: argparse.Namespace) -> int:
-    """Work out a test that is in a file."""
-    from acquisition.testfile import load_stored_test
-    from drivers.clock import WallClock
-
-    stored = load_stored_test(options.file, WallClock(), options.test)
-    result = stored.result(options.method, options.fit)
-    return show_result(options, stored.test, result)
 
 
 def simulate(options: argparse.Namespace) -> int:
@@ -144,6 +138,8 @@ def simulate(options: argparse.Namespace) -> int:
             for name, address in server.items():
                 print(f"{name} {address}", flush=True)
             if options.rig_file is not None:
+                from acquisition.commands.printing import write
+
                 write(options.rig_file, write_rig(spec_of(rig, server)).encode(), "the rig file")
                 print(f"rig file {options.rig_file}", flush=True)
             if options.job_file is not None:
@@ -156,67 +152,6 @@ def simulate(options: argparse.Namespace) -> int:
         finally:
             server.close()
     return VALID
-
-
-def report(options: argparse.Namespace) -> int:
-    """Write the report of a test as PDF."""
-    from acquisition.job import Job
-    from acquisition.testfile import chosen, is_job, load_stored_test
-    from drivers.clock import WallClock
-
-    if is_job(options.file):
-        job = Job.open(options.file, WallClock(), read_only=True)
-        try:
-            write_report(job, chosen(job, options.test), options.output, options.units)
-        finally:
-            job.close()
-    else:
-        from acquisition.report import content_of_test, report_pdf
-
-        stored = load_stored_test(options.file, WallClock(), options.test)
-        content = content_of_test(stored.test, stored.result())
-        write(options.output, report_pdf(content, display_of(options.units)), "the report")
-    print(options.output)
-    return VALID
-
-
-def export(options: argparse.Namespace) -> int:
-    """Write a job for spreadsheets or a test for other programs."""
-    from acquisition.job import Job
-    from acquisition.job.export import write_csv
-    from acquisition.testfile import load_stored_test
-    from analysis.testjson import write_test
-    from drivers.clock import WallClock
-
-    if options.json is None and options.csv is None:
-        raise InvalidInput("export", None, "--csv DIR, --json FILE or both are needed")
-    if options.json is not None:
-        document = write_test(load_stored_test(options.file, WallClock(), options.test).test)
-        write(options.json, (json.dumps(document, indent=1, ensure_ascii=False) + "\n").encode(), "the test")
-        print(options.json)
-    if options.csv is not None:
-        job = Job.open(options.file, WallClock(), read_only=True)
-        try:
-            print(*write_csv(job, options.csv), sep="\n")
-        finally:
-            job.close()
-    return VALID
-
-
-def verify(options: argparse.Namespace) -> int:
-    """Hold a job against its own digests and results."""
-    from acquisition.job import Job
-    from drivers.clock import WallClock
-
-    job = Job.open(options.file, WallClock(), read_only=True)
-    try:
-        found = job.verify()
-    finally:
-        job.close()
-    words = {True: "holds", False: "FAILS", None: "open"}
-    for item in found:
-        print(f"{words[item.ok]:<6} {item.subject}: {item.sentence}")
-    return NOT_VALID if any(item.ok is False for item in found) else VALID
 
 
 def ports(options: argparse.Namespace) -> int:
@@ -359,51 +294,28 @@ def wishes_of(options: argparse.Namespace) -> Wishes:
     return Wishes(building, air, options.method, options.stage, directions)
 
 
-def show_result(options: argparse.Namespace, test: Test, result: TestResult) -> int:
-    """Print a result and return its exit status."""
-    if options.json:
-        from analysis.resultjson import result_document
+def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:
+    """Return a command of `acquisition.commands` that is loaded when it is asked for."""
 
-        print(json.dumps(result_document(result), ensure_ascii=False, indent=1))
-    else:
-        from acquisition.summary import summary_lines
+    def command(options: argparse.Namespace) -> int:
+        run: Callable[[argparse.Namespace], int] = getattr(import_module(f"acquisition.commands.{module}"), name)
+        return run(options)
 
-        print(*summary_lines(test, result, display_of(options.units)), sep="\n")
-    return VALID if result.valid else NOT_VALID
+    return command
 
 
-def write_report(job: Job, number: int, path: Path, units: str) -> None:
-    """Write the report of a test of a job."""
-    from acquisition.report import content_of, report_pdf
-
-    write(path, report_pdf(content_of(job, number), display_of(units)), "the report")
-
-
-def display_of(units: str) -> Display:
-    """Return a display system by its id."""
-    from analysis.units import Display, System
-
-    return Display(System(units))
-
-
-def write(path: Path, content: bytes, what: str) -> None:
-    """Write a file; raises `InvalidInput` when that is not possible."""
-    try:
-        path.write_bytes(content)
-    except OSError as error:
-        raise InvalidInput(what, str(path), f"it cannot be written ({error.strerror})") from error
-
-
-COMMANDS: dict[str, Callable[[argparse.Namespace], int]] = {
-    "test": test,
-    "analyse": analyse,
-    "simulate": simulate,
-    "report": report,
-    "export": export,
-    "verify": verify,
-    "ports": ports,
-    "pictures": pictures,
+HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "window": window,
+    "pictures": pictures,
+    "test": test,
+    "simulate": simulate,
+    "ports": ports,
+}
+FILES, NUMBERS = ("analyse", "report", "export", "verify"), ("explain", "compare", "limits", "zone", "components")
+COMMANDS = {
+    **HERE,
+    **{name: elsewhere("files", name) for name in FILES},
+    **{name: elsewhere("numbers", name) for name in NUMBERS},
 }
 
 if __name__ == "__main__":

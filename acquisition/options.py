@@ -53,6 +53,11 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
 
     _test(command("test", "run an automatic test without a window"))
     _analyse(command("analyse", "work out a test that is in a file"))
+    _explain(command("explain", "say what the result of a test means for the house"))
+    _compare(command("compare", "hold two tests beside each other"))
+    _limits(command("limits", "list the limits of codes and programmes"))
+    _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
+    _components(command("components", "list what single components leak, or add some up"))
     _simulate(command("simulate", "serve a simulated house on ports of this machine until Ctrl+C"), houses)
     report = _on_a_test(command("report", "write the report of a test as PDF"))
     report.add_argument("-o", "--output", type=Path, required=True, metavar="PDF", help="file to write")
@@ -103,8 +108,91 @@ def _analyse(analyse: argparse.ArgumentParser) -> None:
     _on_a_test(analyse)
     analyse.add_argument("--method", metavar="ID", help="another method than that of the test")
     analyse.add_argument("--fit", metavar="ID", help="another fit than the official one of the method")
+    analyse.add_argument(
+        "--limit", action="append", default=[], metavar="L", help="a limit: id of `airseam limits`, or n50_per_h=1.5"
+    )
+    analyse.add_argument("--all", action="store_true", help="every quantity, and the corrections line by line")
+    analyse.add_argument(
+        "--at", type=_above_zero, action="append", default=[], metavar="PA", help="the flow at this pressure too"
+    )
     analyse.add_argument("--json", action="store_true", help="one JSON document on standard output")
     _units(analyse)
+
+
+def _explain(explain: argparse.ArgumentParser) -> None:
+    _on_a_test(explain)
+    explain.add_argument("--method", metavar="ID", help="another method than that of the test")
+    number = explain.add_argument
+    number("--storeys", type=int, choices=(1, 2, 3), help="by the height if not given")
+    number(
+        "--shelter",
+        type=int,
+        choices=(1, 2, 3, 4, 5),
+        help="1 none, 2 isolated, 3 across a street, 4 larger lots, 5 adjacent buildings",
+    )
+    number(
+        "--temperature-difference",
+        dest="temperature_difference_k",
+        type=_not_negative,
+        metavar="K",
+        help="indoor minus outdoor, mean of the season",
+    )
+    number(
+        "--wind", dest="wind_m_s", type=_not_negative, metavar="M_S", help="at a weather station, mean of the season"
+    )
+    number("--flue", action="store_const", const=True, help="the house has a flue")
+    number("--crawl-space", action="store_const", const=True, help="it stands on a crawl space")
+    number("--weather-factor", type=_above_zero, metavar="F", help="of ASHRAE 62.2, for the infiltration credit")
+    number(
+        "--assumed", dest="assumed_per_h", type=_above_zero, metavar="PER_H", help="air change that a design assumed"
+    )
+    number("--design-difference", dest="design_difference_k", type=_above_zero, metavar="K", help="of the design")
+    number("--exhaust", dest="exhaust_m3_h", type=_above_zero, metavar="M3_H", help="exhaust fans together")
+    _units(explain)
+
+
+def _compare(compare: argparse.ArgumentParser) -> None:
+    for word in ("before", "after"):
+        compare.add_argument(word, type=Path, metavar=word.upper(), help="a job, or a test as JSON")
+        compare.add_argument(f"--{word}-test", type=_whole, metavar="N", help="its number in the job; the newest else")
+    compare.add_argument("--other-instruments", action="store_true", help="the tests were made with different ones")
+    _units(compare)
+
+
+def _limits(limits: argparse.ArgumentParser) -> None:
+    limits.add_argument("--place", metavar="ID", help="such as US or DE; all places if not given")
+    limits.add_argument("--zone", metavar="Z", help="climate zone of the place")
+    _units(limits)
+
+
+def _zone(zone: argparse.ArgumentParser) -> None:
+    zone.add_argument("--house", type=_above_zero, required=True, metavar="PA", help="house against outdoors")
+    zone.add_argument("--zone", type=_not_negative, required=True, metavar="PA", help="zone against outdoors")
+    zone.add_argument(
+        "--pressure-uncertainty",
+        type=_not_negative,
+        default=0.3,
+        metavar="PA",
+        help="standard uncertainty of both (%(default)s)",
+    )
+    zone.add_argument("--hole", choices=("outdoors", "house"), help="where a hole was added to the zone")
+    zone.add_argument("--garage", action="store_true", help="the zone is a garage, its overhead door the hole")
+    zone.add_argument("--zone-after", type=_not_negative, metavar="PA", help="zone with the hole")
+    zone.add_argument("--flow", type=_above_zero, metavar="M3_H", help="fan flow before")
+    zone.add_argument("--flow-after", type=_above_zero, metavar="M3_H", help="fan flow with the hole")
+    zone.add_argument(
+        "--flow-uncertainty",
+        type=_not_negative,
+        default=3.0,
+        metavar="M3_H",
+        help="standard uncertainty of each flow, scatter only (%(default)s)",
+    )
+    _units(zone)
+
+
+def _components(components: argparse.ArgumentParser) -> None:
+    components.add_argument("amounts", nargs="*", type=_amount, metavar="ID=AMOUNT", help="such as attic-hatch=1")
+    _units(components)
 
 
 def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> None:
@@ -164,6 +252,13 @@ def _whole(text: str) -> int:
     if not text.isdecimal():
         raise argparse.ArgumentTypeError(f"'{text}': a whole number not less than 0 is needed")
     return int(text)
+
+
+def _amount(text: str) -> tuple[str, float]:
+    name, sign, number = text.partition("=")
+    if not sign:
+        raise argparse.ArgumentTypeError(f"'{text}': ID=AMOUNT is needed, such as attic-hatch=1")
+    return name.strip(), _not_negative(number)
 
 
 def _address(text: str) -> tuple[str, int]:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-from analysis.methods.quantities import RATE_DIVISORS, divisor
+from analysis.effective import QUANTITIES
+from analysis.limits import shipped_limits
+from analysis.meaning import Surroundings
 from analysis.records import Air, Building, Direction, Limit
 
 STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.0)
@@ -24,11 +26,21 @@ class TestPlan:
     targets_pa: tuple[float, ...] = STANDARD_TARGETS_PA
     zero_s: float = 60.0
     average_s: float = 20.0
+    published: tuple[str, ...] = ()
+    """Ids of limits of codes and programmes that the result is held against too."""
+    surroundings: Surroundings = field(default_factory=Surroundings)
 
     @property
     def limits(self) -> tuple[Limit, ...]:
-        """The limit as far as it can be held against a result: a rate needs the volume or area it is divided by."""
-        limit = self.limit
-        if limit is None or (limit.quantity in RATE_DIVISORS and divisor(self.building, limit.quantity) is None):
-            return ()
-        return (limit,)
+        """The limits as far as they can be held against a result: a rate needs the volume or area it is divided by.
+
+        That of the stage stands in front. A published one that this version does not know is left out.
+        """
+        known = {item.id: item.limit for item in shipped_limits().limits}
+        own = () if self.limit is None else (self.limit,)
+        wanted = (*own, *(known[name] for name in self.published if name in known))
+        return tuple(item for item in wanted if self._can_be_held(item))
+
+    def _can_be_held(self, limit: Limit) -> bool:
+        quantity = QUANTITIES.get(limit.quantity)
+        return quantity is None or quantity.divisor is None or getattr(self.building, quantity.divisor) is not None

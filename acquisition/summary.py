@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from acquisition.told import table_lines, verdict_table
 from analysis.numbertext import format_number
 from analysis.records import Estimate, RunResult, Test, TestResult
 from analysis.units import Display, Quantity, format_estimate, format_with_unit, unit_symbol
@@ -34,9 +35,8 @@ def summary_lines(test: Test, result: TestResult, display: Display) -> Iterator[
         yield from _values(result.mean, VALUES, display)
     for run in result.runs:
         yield from _checks(run)
-    for item in result.verdicts:
-        limit = f"{item.limit.quantity} at most {item.limit.value:g}"
-        yield f"{item.limit.id}: {item.verdict} ({limit}; probability of meeting it {item.probability:.2f})"
+    if result.verdicts:
+        yield from table_lines(verdict_table(result, display))
 
 
 def _run(run: RunResult, display: Display) -> Iterator[str]:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from acquisition.job import Job, TestRecord
 from analysis.errors import InvalidInput
+from analysis.meaning import Surroundings
 from analysis.methods import analyse
 from analysis.records import Limit, Test, TestResult
 from analysis.testjson import read_test
@@ -23,11 +25,15 @@ class StoredTest:
     test: Test
     method: str = "iso9972"
     limits: tuple[Limit, ...] = ()
+    surroundings: Surroundings = field(default_factory=Surroundings)
     record: TestRecord | None = None
 
-    def result(self, method: str | None = None, fit: str | None = None) -> TestResult:
-        """Return the result by its own method or another; raises `InvalidInput`."""
-        return analyse(self.test, method or self.method, fit, self.limits)
+    def result(self, method: str | None = None, fit: str | None = None, limits: Sequence[Limit] = ()) -> TestResult:
+        """Return the result by its own method or another, held against its own limits and further ones.
+
+        Raises `InvalidInput`.
+        """
+        return analyse(self.test, method or self.method, fit, (*self.limits, *limits))
 
 
 def is_job(path: Path) -> bool:
@@ -46,7 +52,7 @@ def load_stored_test(path: Path, clock: Clock, number: int | None = None) -> Sto
         try:
             loaded = job.load(chosen(job, number))
             plan = loaded.record.plan
-            return StoredTest(loaded.test(), plan.method, plan.limits, loaded.record)
+            return StoredTest(loaded.test(), plan.method, plan.limits, plan.surroundings, loaded.record)
         finally:
             job.close()
     if number is not None:

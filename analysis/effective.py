@@ -7,12 +7,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from analysis.bounds import above_zero
 from analysis.errors import InvalidInput
 from analysis.hole import SHARP_EDGED, hole_cm2_per_m3_h
 from analysis.powerlaw import flow_at, ln_flow_variance, log_estimate
-from analysis.records import Building, Estimate, PowerLaw
+from analysis.records import Building, Estimate, PowerLaw, RunResult
 from analysis.student import pooled_dof
 from analysis.units import Quantity
 
@@ -81,6 +82,15 @@ _TABLE = (
         Quantity.NORMALISED_LEAKAGE_RATE,
         _LITRES_PER_M3 / _SECONDS_PER_HOUR,
     ),
+    EffectiveQuantity(
+        "sla4_cm2_m2",
+        "SLA4",
+        "specific leakage area: effective leakage area at 4 Pa (discharge coefficient 1) per floor area",
+        4.0,
+        "floor_area_m2",
+        Quantity.NORMALISED_LEAKAGE_AREA,
+        hole_cm2_per_m3_h(4.0, 1.0),
+    ),
 )
 QUANTITIES = {item.id: item for item in _TABLE}
 
@@ -102,6 +112,24 @@ def effective(lines: Sequence[PowerLaw], building: Building, quantity: Effective
     mean = mean_flow(lines, quantity.pressure_pa)
     factor = quantity.factor / _measure(building, quantity, needed_by)
     return Effective(mean.value * factor, mean.ln_variance, mean.dof, mean.extrapolated)
+
+
+def flow_at_pressure(pressure_pa: float) -> EffectiveQuantity:
+    """Return the flow at a pressure of one's own as a quantity; raises `InvalidInput` for one that is not above 0."""
+    above_zero(pressure_pa, "pressure_pa")
+    return EffectiveQuantity(
+        f"q{pressure_pa:g}_m3_h", f"q{pressure_pa:g}", f"flow at {pressure_pa:g} Pa", pressure_pa, None, Quantity.FLOW
+    )
+
+
+def reference_line(run: RunResult) -> PowerLaw | None:
+    """Return the line of a run in reference air, None where it has none.
+
+    Only the coefficient differs from the line at the air of the test: the factor between both is taken as exact.
+    """
+    if run.line is None:
+        return None
+    return replace(run.line, ln_c=math.log(run.c_l_m3_h_pa_n.value))
 
 
 def mean_flow(lines: Sequence[PowerLaw], pressure_pa: float) -> Effective:

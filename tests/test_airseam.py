@@ -86,7 +86,7 @@ def test_every_command_reads_what_a_test_has_written(tmp_path: Path, capsys: pyt
     said = capsys.readouterr()
     assert "cfm" in said.out
     assert "Checks, depressurize: 13 of 13 met" in said.out
-    assert "contract: does not meet" in said.out
+    assert "contract (n50)" in said.out
     assert said.err == ""
     # A second test of the same building goes into the same job.
     assert run("test", "--rig", "sim:mill-row", "--seed", "2", "--job", job, "--stage", "sealed", "--json") == 0
@@ -109,6 +109,15 @@ def test_every_command_reads_what_a_test_has_written(tmp_path: Path, capsys: pyt
         assert run("report", source, "-o", tmp_path / "again.pdf", "--units", "us") == 0
         assert (tmp_path / "again.pdf").read_bytes().startswith(b"%PDF-")
     capsys.readouterr()
+    assert run("explain", job, "--exhaust", "300") == 0
+    assert "Depressurization by the exhaust fans" in capsys.readouterr().out
+    assert run("compare", job, job, "--before-test", "1", "--units", "us") == 0
+    assert "What else differs" in capsys.readouterr().out
+    assert run("analyse", test_file, "--all", "--at", "25", "--limit", "passive-house", "--limit", "q50_m3_h=900") == 0
+    everything = capsys.readouterr().out
+    assert [word for word in ("q25", "Corrections", "Passive House", "q50_m3_h=900") if word not in everything] == []
+    assert run("analyse", test_file, "--limit", "n51=2") == 2
+    assert "--limit" in capsys.readouterr().err
 
 
 def test_a_changed_reading_is_found_out(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -203,3 +212,36 @@ def test_the_simulated_houses_are_there_for_the_window() -> None:
         rig, clock = source.open(20.0)
         rig.close()
         assert clock.slack_s > 0
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (("limits", "--place", "CA"), "National Building Code, level 5"),
+        (("components", "attic-hatch=2"), "Together, cm²"),
+        (("zone", "--house", "50", "--zone", "10"), "Leak to the house over leak to outdoors"),
+    ],
+)
+def test_commands_on_numbers_need_no_file(
+    arguments: tuple[str, ...], words: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(*arguments) == 0
+    assert words in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (("limits", "--place", "XX"), "'XX'"),
+        (("limits", "--place", "US", "--zone", "9"), "'9'"),
+        (("components", "door=1"), "'door'"),
+        (("zone", "--house", "50", "--zone", "60"), "zone_pa"),
+    ],
+)
+def test_commands_on_numbers_refuse_in_one_line(
+    arguments: tuple[str, ...], words: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(*arguments) == 2
+    said = capsys.readouterr().err
+    assert words in said
+    assert said.count("\n") == 1

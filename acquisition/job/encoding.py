@@ -11,6 +11,7 @@ from typing import Any
 from acquisition.plan import TestPlan
 from acquisition.rig import InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
+from analysis.meaning import Surroundings
 from analysis.records import Air, Building, Direction, FlowRange, Limit
 
 
@@ -44,6 +45,8 @@ def plan_from(text: str) -> TestPlan:
             limit=None if limit is None else Limit(**limit),
             directions=tuple(Direction(item) for item in table.pop("directions")),
             targets_pa=tuple(float(item) for item in table.pop("targets_pa")),
+            published=tuple(str(item) for item in table.pop("published", ())),
+            surroundings=Surroundings(**table.pop("surroundings", {})),
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:

@@ -7,12 +7,15 @@ from datetime import UTC, datetime
 from acquisition.report import wording
 from acquisition.report.content import ReportContent
 from acquisition.report.facts import fact_groups
-from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text, limit_text
+from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text
 from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
+from acquisition.told.texts import limit_text
+from acquisition.told.verdicts import likelihood, limit_title
 from analysis.records import Estimate, Verdict
 from analysis.units import Display, Quantity, format_estimate, unit_symbol
+from analysis.verdict import settling_words
 
 _FOOTER_CHARACTERS = 64
 
@@ -98,14 +101,15 @@ def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json
     kind = KINDS[quantity]
     tone, word = wording.VERDICTS[verdict.verdict]
     limit = limit_text(verdict.limit.value, kind, display)
-    probability = _probability(verdict.probability)
-    text = f"at most {limit} {unit_symbol(kind, display)}. Probability of meeting it: {probability}."
-    estimate = getattr(content.result.mean, quantity)
+    title = f"{limit_title(verdict.limit)}: " if verdict.limit.id != "stage" else ""
+    likely = likelihood(verdict.probability)
+    text = f"{title}at most {limit} {unit_symbol(kind, display)}. Probability of meeting it: {likely}."
+    estimate = getattr(content.result.mean, quantity, None)
     return {
         "tone": tone,
         "word": word,
         "symbol": SYMBOLS[quantity],
-        "text": f"{text} {wording.WOULD_SETTLE}" if tone == "open" else text,
+        "text": text if verdict.settling is None else f"{text} {settling_words(verdict.settling)}",
         "strip": None if estimate is None else _strip(estimate, verdict.limit.value, f"limit {limit}", kind, display),
     }
 
@@ -136,12 +140,6 @@ def _validity(content: ReportContent) -> Json:
     if missing:
         return {"tone": "open", "text": f"{missing} of {len(checks)} checks of the method could not be made."}
     return {"tone": "good", "text": f"All {len(checks)} checks of the method that are listed here are met."}
-
-
-def _probability(value: float) -> str:
-    if value > 0.99:
-        return "over 99 %"
-    return "under 1 %" if value < 0.01 else f"{100 * value:.0f} %"
 
 
 def _figure_alt(content: ReportContent, display: Display) -> str:

@@ -2,39 +2,32 @@
 
 from __future__ import annotations
 
+from analysis.effective import QUANTITIES
 from analysis.numbertext import format_number
 from analysis.records import Check
-from analysis.units import Display, EstimateText, Quantity, to_display
+from analysis.units import Display, EstimateText
 
 Json = dict[str, object]
 Symbol = tuple[str, str]
 """A letter and its index."""
 
-SYMBOLS: dict[str, Symbol] = {
-    "n50_per_h": ("n", "50"),
-    "q50_m3_h": ("q", "50"),
-    "qe50_m3_h_m2": ("q", "E50"),
-    "qf50_m3_h_m2": ("q", "F50"),
-}
-KINDS = {
-    "n50_per_h": Quantity.AIR_CHANGE,
-    "q50_m3_h": Quantity.FLOW,
-    "qe50_m3_h_m2": Quantity.FLOW_PER_AREA,
-    "qf50_m3_h_m2": Quantity.FLOW_PER_AREA,
-}
+
+def _symbol(text: str) -> Symbol:
+    letters = text.rstrip("0123456789")
+    index = letters[-1] if letters[-1] in "EF" else ""
+    return letters.removesuffix(index), index + text.removeprefix(letters)
+
+
+SYMBOLS = {name: _symbol(item.symbol) for name, item in QUANTITIES.items()}
+KINDS = {name: item.kind for name, item in QUANTITIES.items()}
+IN_FRONT = ("n50_per_h", "q50_m3_h", "qe50_m3_h_m2", "qf50_m3_h_m2")
+"""The quantities that every result has a field for, as far as the building says what they need."""
 BLANK = "–"
 
 
 def interval_text(text: EstimateText) -> str:
     """Return the interval of an estimate, a dash where it has none."""
     return f"{text.low} to {text.high}" if text.low else BLANK
-
-
-def limit_text(value: float, kind: Quantity, display: Display) -> str:
-    """Return a limit with the digits that it was given with, one decimal at least."""
-    shown = to_display(value, kind, display)
-    _, _, decimals = f"{shown:.4g}".partition(".")
-    return format_number(shown, max(len(decimals), 1), display.decimal_mark)
 
 
 def share_decimals(value: float) -> int:

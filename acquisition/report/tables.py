@@ -6,7 +6,17 @@ from collections.abc import Sequence
 
 from acquisition.report import wording
 from acquisition.report.content import PointRow, ReportContent, RunContent
-from acquisition.report.names import BLANK, KINDS, SYMBOLS, Json, Symbol, check_value, interval_text, share_decimals
+from acquisition.report.names import (
+    BLANK,
+    IN_FRONT,
+    KINDS,
+    SYMBOLS,
+    Json,
+    Symbol,
+    check_value,
+    interval_text,
+    share_decimals,
+)
 from acquisition.report.typeface import printable
 from analysis.numbertext import format_number
 from analysis.records import Check, Estimate
@@ -53,7 +63,7 @@ def results_table(content: ReportContent, display: Display) -> Json:
     mean = content.result.mean
     rows = [
         _result(symbol, KINDS[name], [*(getattr(run, name) for run in runs), getattr(mean, name)], display)
-        for name, symbol in SYMBOLS.items()
+        for name, symbol in ((name, SYMBOLS[name]) for name in IN_FRONT)
     ]
     single: tuple[tuple[Symbol, Quantity, Sequence[Estimate | None]], ...] = (
         (("n", ""), Quantity.EXPONENT, [run.n for run in runs]),

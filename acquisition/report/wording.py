@@ -13,7 +13,6 @@ NOT_RECORDED = "not recorded"
 NO_NAME = "Building without a name"
 NO_INTERVAL = "No interval: too few points"
 NO_LIMIT = "No limit set for this stage"
-WOULD_SETTLE = "The interval reaches across the limit: more points, longer averages or less wind would narrow it."
 
 MONTHS = (
     "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",

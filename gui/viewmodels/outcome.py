@@ -5,10 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from acquisition.report import wording
-from acquisition.report.names import KINDS, limit_text
+from acquisition.report.names import KINDS
+from acquisition.told.texts import limit_text
+from acquisition.told.verdicts import likelihood
 from analysis.records import Estimate, Limit, MeanResult, Verdict
 from analysis.units import Display, Quantity, format_estimate, to_display, unit_symbol
+from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
 
@@ -18,7 +20,6 @@ NAMES = {
     "qe50_m3_h_m2": "at 50 Pa, of envelope",
     "qf50_m3_h_m2": "at 50 Pa, of floor",
 }
-CERTAIN = 0.995
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,20 +112,11 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
             return f"cannot tell today: {likely} likely", Tone.ATTENTION
 
 
-def likelihood(probability: float) -> str:
-    """Return a probability in percent that never claims to be certain."""
-    if probability > CERTAIN:
-        return "over 99 %"
-    if probability < 1 - CERTAIN:
-        return "under 1 %"
-    return f"{100 * probability:.0f} %"
-
-
 def _why(estimate: Estimate, verdict: Verdict | None) -> str:
     if estimate.extrapolated:
         return "Extrapolated: 50 Pa lies outside the pressures that were measured."
-    if verdict is not None and verdict.verdict == "cannot tell":
-        return wording.WOULD_SETTLE
+    if verdict is not None and verdict.settling is not None:
+        return settling_words(verdict.settling)
     return ""
 
 

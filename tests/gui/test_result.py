@@ -8,11 +8,12 @@ from dataclasses import replace
 import pytest
 
 from acquisition.snapshot import PointState
+from acquisition.told.verdicts import likelihood
 from analysis.records import Direction, Estimate, Limit, Verdict
 from gui.theme import Tone
 from gui.viewmodels.checks import check_picture
 from gui.viewmodels.moment import Moment
-from gui.viewmodels.outcome import likelihood, outcome_picture, verdict_words
+from gui.viewmodels.outcome import outcome_picture, verdict_words
 from gui.viewmodels.points import table_picture
 from tests.gui.fakes import COMMA, LIMIT, PLAN, US, moment, running_moment, shown
 
