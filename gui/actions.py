@@ -51,6 +51,7 @@ class Actions(QObject):
         self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="1234")
         self._view.addSeparator()
         self.residuals = self._action(self._view, "How far the points lie off the line", "R")
+        self.corrections = self._action(self._view, "From the readings to the line", "C")
         self.all = self._action(self._view, "Show all in the plots", "A")
         self.strike = self._action(self._view, "Strike or restore the chosen point", "X")
         self._view.addSeparator()

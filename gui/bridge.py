@@ -12,7 +12,7 @@ from acquisition.snapshot import Snapshot
 from gui.desk import Desk
 from gui.intents import Intents
 from gui.screen import Screen
-from gui.viewmodels.checks import check_picture
+from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Moment, Place
@@ -25,7 +25,7 @@ from gui.viewmodels.report_place import report_picture, title_of
 from gui.viewmodels.residuals import residual_picture
 from gui.viewmodels.ribbon import ribbon
 from gui.viewmodels.rig_place import newest_reading, rig_picture
-from gui.viewmodels.shown import ShownTest
+from gui.viewmodels.shown import Reading, ShownTest, seen_by
 from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trace
 from gui.views.test_place import TestPicture
 from gui.window import Window
@@ -49,6 +49,7 @@ class Bridge(QObject):
         self._intents = intents
         self._drawn: Stamp = ()
         self._recorded: tuple[ShownTest, int, TracePicture] | None = None
+        self._reread: tuple[ShownTest, Reading, ShownTest] | None = None
         self._ticks = 0
         self._timer = QTimer(self)
         self._timer.setInterval(PERIOD_MS)
@@ -96,10 +97,20 @@ class Bridge(QObject):
             rig=self._desk.rig(),
             job=self._desk.job_moment(),
             snapshot=snapshot,
-            shown=self._desk.shown(snapshot),
+            shown=self._seen(self._desk.shown(snapshot)),
             report_saved=screen.pages.saved,
             closing=screen.closing,
         )
+
+    def _seen(self, shown: ShownTest | None) -> ShownTest | None:
+        """Return the test as the person looks at it; a running one is always looked at as planned."""
+        if shown is None or self._desk.busy or self._screen.reading.own:
+            return shown
+        before = self._reread
+        if before is None or before[0] is not shown or before[1] != self._screen.reading:
+            self._reread = (shown, self._screen.reading, seen_by(shown, self._screen.reading))
+        assert self._reread is not None
+        return self._reread[2]
 
     def draw(self, moment: Moment) -> None:
         """Draw a moment."""
@@ -132,7 +143,8 @@ class Bridge(QObject):
                 trace=self._trace(moment),
                 outcome=outcome_picture(moment),
                 table=table,
-                checks=check_picture(moment),
+                details=detail_picture(moment, screen.detail),
+                corrections=corrections_picture(moment) if screen.corrections else (),
                 prompt=running_prompt(moment) or screen.strike,
                 tests=() if moment.busy else tuple((item.id, title_of(item)) for item in self._desk.tests()),
                 chosen=shown.number if shown is not None else None,

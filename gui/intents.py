@@ -22,6 +22,9 @@ from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
 from gui.viewmodels.points import STRIKE_REASONS
 from gui.viewmodels.prompt import ACCEPT, CLOSE, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
+from gui.viewmodels.published import ticked_text
+from gui.viewmodels.shown import Reading
+from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import Window
 
 MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
@@ -91,6 +94,7 @@ class Intents(QObject):
         """Do what concerns the test itself."""
         match step.verb:
             case Verb.START:
+                self._screen.reading = Reading()
                 self.start_test()
             case Verb.ANSWER:
                 self._desk.answer(step.ask_id, step.label)
@@ -161,6 +165,21 @@ class Intents(QObject):
             if sheet.commit(field, text, self._screen.display):
                 self._desk.edit(sheet.sheet)
             self._screen.touch()
+
+    def _look_in(self, place: str) -> None:
+        if self._screen.sheet is not None:
+            self._screen.sheet.choice.go_to(place)
+            self._screen.touch()
+
+    def _look_in_zone(self, zone: str) -> None:
+        if self._screen.sheet is not None:
+            self._screen.sheet.choice.zone = zone
+            self._screen.touch()
+
+    def _tick_limit(self, limit_id: str, on: bool) -> None:
+        sheet = self._screen.sheet
+        if sheet is not None:
+            self.edit("published", ticked_text(sheet.sheet.plan.published, limit_id, on=on))
 
     def undo(self) -> None:
         """Take the last edit back: of the rig in its place, else of the job sheet."""
@@ -238,6 +257,7 @@ class Intents(QObject):
 
     def _choose_test(self, number: int) -> None:
         self._screen.direction, self._screen.strike = None, None
+        self._screen.reading = Reading()
         self._desk.choose_test(number)
 
     def _set_mode(self, mode: Mode) -> None:
@@ -276,8 +296,27 @@ class Intents(QObject):
             self._window.showFullScreen()
 
     def _residuals(self) -> None:
-        self._window.test.toggle_residuals()
+        self._show_page(RESIDUALS)
+
+    def _corrections(self) -> None:
+        self._show_page(CORRECTIONS)
+
+    def _show_page(self, page: int) -> None:
+        shown = self._window.test.show_page(page)
+        self._screen.corrections = shown == CORRECTIONS
         self._screen.go_to(Place.TEST)
+
+    def _choose_detail(self, detail: object) -> None:
+        self._screen.detail = detail  # type: ignore[assignment]  # the signal carries a Detail
+        self._screen.touch()
+
+    def _read_by_method(self, method: str) -> None:
+        self._screen.reading = Reading(method)
+        self._screen.touch()
+
+    def _read_by_fit(self, fit: str) -> None:
+        self._screen.reading = replace(self._screen.reading, fit=fit)
+        self._screen.touch()
 
     # --- wiring
 
@@ -293,6 +332,9 @@ class Intents(QObject):
     def _connect_places(self) -> None:
         window = self._window
         window.job.committed.connect(self.edit)
+        window.job.limits.place_chosen.connect(self._look_in)
+        window.job.limits.zone_chosen.connect(self._look_in_zone)
+        window.job.limits.ticked.connect(self._tick_limit)
         window.job.new.clicked.connect(self.new_job)
         window.job.open.clicked.connect(self.open_job)
         window.job.undo.clicked.connect(self.undo)
@@ -302,6 +344,9 @@ class Intents(QObject):
         window.test.points.restore_asked.connect(self._desk.restore)
         window.test.points.direction_asked.connect(self._choose_direction)
         window.test.points.test_asked.connect(self._choose_test)
+        window.test.details.chosen.connect(self._choose_detail)
+        window.test.details.method_chosen.connect(self._read_by_method)
+        window.test.details.fit_chosen.connect(self._read_by_fit)
         window.report.test_asked.connect(self._choose_test)
         window.report.missing.jump_asked.connect(self.go_to_field)
         window.report.save.clicked.connect(self.files.save_report)
@@ -322,6 +367,7 @@ class Intents(QObject):
             (actions.csv, self.files.export_csv),
             (actions.json, self.files.export_json),
             (actions.residuals, self._residuals),
+            (actions.corrections, self._corrections),
             (actions.all, window.test.show_all),
             (actions.strike, window.test.points.toggle_chosen),
             (actions.swap_units, self._swap_units),

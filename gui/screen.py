@@ -7,10 +7,12 @@ from dataclasses import dataclass, field
 from analysis.records import Direction
 from analysis.units import Display
 from gui.report_pages import ReportPages
+from gui.viewmodels.details import Detail
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.rig_sheet import RigSheetModel
+from gui.viewmodels.shown import Reading
 from gui.viewmodels.trace import TraceScale
 
 
@@ -30,6 +32,9 @@ class Screen:
     sheet_of_job: int = -1
     rig: RigSheetModel = field(default_factory=RigSheetModel)
     scale: TraceScale = field(default_factory=TraceScale)
+    detail: Detail = Detail.CHECKS
+    corrections: bool = False
+    reading: Reading = field(default_factory=Reading)
     version: int = 0
 
     def touch(self) -> None:

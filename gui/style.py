@@ -38,6 +38,7 @@ QFrame[role="notice"][tone="bad"] {{ border-left: 6px solid {theme.bad}; }}
 QFrame[role="notice"][tone="good"] {{ border-left: 6px solid {theme.good}; }}
 QLabel[role="page"] {{ border: 1px solid {theme.line}; }}
 QScrollArea, QScrollArea > QWidget > QWidget[role="scrolled"] {{ background: transparent; border: none; }}
+QAbstractScrollArea::corner {{ background: transparent; border: none; }}
 QToolTip {{ background: {theme.raised}; color: {theme.text}; border: 1px solid {theme.line}; padding: 6px; }}
 QScrollBar:vertical {{ background: transparent; width: 12px; margin: 2px; }}
 QScrollBar:horizontal {{ background: transparent; height: 12px; margin: 2px; }}
@@ -54,6 +55,7 @@ def _labels(theme: Theme) -> str:
     return f"""
 QLabel {{ background: transparent; }}
 QLabel[role="small"] {{ font-size: {SMALL}px; color: {theme.ink(Tone.QUIET)}; }}
+QLabel[role="fine"] {{ font-size: {SMALL}px; }}
 QLabel[role="quiet"] {{ color: {theme.ink(Tone.QUIET)}; }}
 QLabel[role="title"] {{ font-weight: 600; }}
 QLabel[role="strong"] {{ font-weight: 600; }}
@@ -89,6 +91,9 @@ QPushButton[role="stop"]:hover, QPushButton[role="stop"]:pressed {{ background: 
 QPushButton[role="stop"]:focus {{ border-color: {theme.on_stop}; }}
 QFrame[role="raised"] QPushButton {{ background: {theme.panel}; border-color: {theme.panel}; }}
 QPushButton[role="slim"] {{ min-height: 28px; padding: 0 10px; }}
+QPushButton[role="tab"] {{ min-height: 28px; padding: 0 7px; background: transparent; border-color: transparent; }}
+QPushButton[role="tab"]:hover, QPushButton[role="tab"]:focus {{ border-color: {theme.line}; }}
+QPushButton[role="tab"]:checked {{ background: {theme.raised}; border-color: {theme.primary}; }}
 QPushButton[role="speed"] {{ padding: 0 4px; }}
 QPushButton[role="card"] {{ padding: 0; }}
 QCheckBox {{ min-height: {TARGET_HEIGHT - 8}px; spacing: 8px; }}

@@ -18,7 +18,6 @@ def correction_tables(test: Test, result: TestResult, display: Display) -> tuple
 
 def _table(run: Run, result: RunResult, building: Building, display: Display) -> Table:
     flow, mark = unit_symbol(Quantity.FLOW, display), display.decimal_mark
-    zero = format_number(result.zero_pa, 2, mark)
     rows = []
     pairs = zip(run.points, result.induced_pa, result.envelope_flow_m3_h, strict=True)
     for at, (point, induced_pa, envelope_m3_h) in enumerate(pairs, 1):
@@ -28,7 +27,6 @@ def _table(run: Run, result: RunResult, building: Building, display: Display) ->
                 (
                     f"{at}",
                     format_number(point.envelope_pa, 2, mark),
-                    zero,
                     format_number(induced_pa, 2, mark),
                     format_value(point.flow_m3_h, Quantity.FLOW, display, 1),
                     format_number(envelope_m3_h / point.flow_m3_h, 5, mark),
@@ -39,7 +37,7 @@ def _table(run: Run, result: RunResult, building: Building, display: Display) ->
             )
         )
     heads = (
-        "Point", "Read, Pa", "Zero-flow, Pa", "Induced, Pa", f"Fan, {flow}", "Air factor", f"Envelope, {flow}",
+        "Point", "Read, Pa", "Induced, Pa", f"Fan, {flow}", "Air factor", f"Envelope, {flow}",
         f"Line, {flow}", "Off the line",
     )  # fmt: skip
     return Table(f"Corrections, {run.direction}", heads, tuple(rows), _notes(run, result, building, display))
@@ -47,6 +45,7 @@ def _table(run: Run, result: RunResult, building: Building, display: Display) ->
 
 def _notes(run: Run, result: RunResult, building: Building, display: Display) -> tuple[str, ...]:
     mark = display.decimal_mark
+    zero = format_number(result.zero_pa, 2, mark)
     reference = format_number(result.c_l_m3_h_pa_n.value / result.c_env_m3_h_pa_n.value, 5, mark)
     indoor, outdoor = (
         f"{format_value(value, Quantity.TEMPERATURE, display)} {unit_symbol(Quantity.TEMPERATURE, display)}"
@@ -59,7 +58,7 @@ def _notes(run: Run, result: RunResult, building: Building, display: Display) ->
         air = f"air pressure by the altitude of {building.altitude_m:g} m"
     airs = f"indoor {indoor}, outdoor {outdoor}, {air}"
     return (
-        "Zero-flow pressure: mean of the records before and after.",
+        f"Zero-flow pressure taken off, mean of the records before and after: {zero} Pa.",
         f"Air factor: from fan flow to flow through the envelope, by the densities of both airs ({airs}).",
         f"To reference air (20 °C, 101 325 Pa) the coefficient is multiplied by {reference}.",
     )

@@ -35,7 +35,8 @@ def quantity_table(
     rows += [_own_row(title, name, kind, result.runs, display) for title, name, kind in _OF_A_RUN]
     normalised = _normalised(result, building, display)
     rows += [] if normalised is None else [normalised]
-    heads = ("", *(run.direction.capitalize() for run in result.runs), *(("Mean",) if both else ()), "95 % interval")
+    words = [run.direction.capitalize() for run in result.runs]
+    heads = ("", *words, "Mean") if both else ("", *words, "95 % interval")
     missing = _missing(building)
     return Table("Quantities", heads, tuple(rows), (missing,) if missing else ())
 
@@ -52,14 +53,16 @@ def _effective_row(quantity: EffectiveQuantity, result: TestResult, building: Bu
     title = with_unit(f"{quantity.symbol}, {quantity.title}", unit_symbol(quantity.kind, display))
     shown = [*each, mean] if len(each) > 1 else each
     cells = [plus_minus(item, quantity.kind, display) for item in shown]
-    return Row((title, *cells, interval(mean, quantity.kind, display)), extrapolated([mean]))
+    if len(each) == 1:
+        cells.append(interval(mean, quantity.kind, display))
+    return Row((title, *cells), extrapolated([mean]))
 
 
 def _own_row(title: str, name: str, kind: Quantity, runs: Sequence[RunResult], display: Display) -> Row:
     estimates: list[Estimate] = [getattr(run, name) for run in runs]
     cells = [plus_minus(item, kind, display) for item in estimates]
     if len(runs) > 1:
-        cells += ["", ""]
+        cells.append("")
     else:
         cells.append(interval(estimates[0], kind, display))
     return Row((with_unit(title, unit_symbol(kind, display)), *cells), extrapolated(estimates))
@@ -71,7 +74,7 @@ def _normalised(result: TestResult, building: Building, display: Display) -> Row
     factor = normalized_leakage(1.0, building.floor_area_m2, building.height_m)
     estimates = [run.ela4_cm2.times(factor) for run in result.runs]
     cells = [plus_minus(item, Quantity.EXPONENT, display) for item in estimates]
-    cells += ["", ""] if len(cells) > 1 else [interval(estimates[0], Quantity.EXPONENT, display)]
+    cells += [""] if len(cells) > 1 else [interval(estimates[0], Quantity.EXPONENT, display)]
     return Row(("Normalised leakage NL (ASHRAE 62.2)", *cells), extrapolated(estimates))
 
 

@@ -10,6 +10,7 @@ from analysis.records import Building, TestResult
 from analysis.units import Display
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
+from gui.viewmodels.published import PublishedChoice, PublishedPicture, published_picture
 from gui.viewmodels.sheet import FIELDS, Kind, Sheet, field_of
 
 MEASURED = {"indoor": Role.INDOOR, "outdoor": Role.OUTDOOR, "barometer": Role.BAROMETER}
@@ -39,6 +40,7 @@ class JobPicture:
     path: str
     saved: str
     fields: tuple[FieldPicture, ...]
+    published: PublishedPicture
     undo: str
     redo: str
 
@@ -50,6 +52,7 @@ class JobSheetModel:
         """Begin with the sheet of a job; `tested` is the building as it was last tested."""
         self.sheet = sheet
         self.tested = tested
+        self.choice = PublishedChoice()
         self._history: History[Sheet] = History()
         self._wrong: dict[str, tuple[str, str]] = {}
 
@@ -95,7 +98,12 @@ class JobSheetModel:
         return self._take(self._history.redo())
 
     def picture(
-        self, display: Display, rig: RigSpec | None, result: TestResult | None, path: str, saved: str
+        self,
+        display: Display,
+        rig: RigSpec | None,
+        result: TestResult | None,
+        path: str,
+        saved: str,
     ) -> JobPicture:
         """Return the place."""
         odd = {hint.field: hint.sentence for hint in hints(self.sheet, display)}
@@ -108,6 +116,7 @@ class JobSheetModel:
                 for field in FIELDS
                 if field.id != "reason" or self.building_changed
             ),
+            published=published_picture(self.sheet.plan.published, self.choice, display),
             undo=self.undo_label,
             redo=self.redo_label,
         )

@@ -26,6 +26,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         "Test",
         (
             ("R", "Show how far the points lie off the line, and back."),
+            ("C", "Show every correction from the readings to the line, and back."),
             ("X", "Strike the point that is chosen in the table, or restore it."),
             ("A", "Show all in the plots."),
             ("Wheel, drag", "Zoom and move a plot. The right button saves it as PNG, SVG or CSV."),

@@ -6,8 +6,9 @@ import math
 from dataclasses import dataclass
 
 from acquisition.report.names import KINDS
+from acquisition.report.wording import fit_title, method_title
 from acquisition.told.texts import limit_text
-from acquisition.told.verdicts import likelihood
+from acquisition.told.verdicts import STAGE, likelihood, limit_title
 from analysis.records import Estimate, Limit, MeanResult, Verdict
 from analysis.units import Display, Quantity, format_estimate, to_display, unit_symbol
 from analysis.verdict import settling_words
@@ -53,7 +54,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     """Return the panel of the test that is shown."""
     display, shown = moment.display, moment.shown
     plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
-    limit = plan.limit if plan is not None else None
+    limit = next(iter(plan.limits), plan.limit) if plan is not None else None
     result = shown.result if shown is not None else None
     if result is None:
         why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
@@ -65,7 +66,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     unit = unit_words(quantity, display)
     sure = math.isfinite(estimate.half_width)
     return OutcomePicture(
-        title="Result so far" if moment.busy and shown is not None and shown.live else "Result",
+        title=_title(moment),
         figure=text.value,
         unit=unit,
         interval=f"± {text.plus_minus} (95 %)" if sure else "no interval yet",
@@ -112,6 +113,16 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
             return f"cannot tell today: {likely} likely", Tone.ATTENTION
 
 
+def _title(moment: Moment) -> str:
+    shown = moment.shown
+    if moment.busy and shown is not None and shown.live:
+        return "Result so far"
+    if shown is None or shown.result is None or shown.seen.own:
+        return "Result"
+    result = shown.result
+    return f"By {method_title(result.method)}, {fit_title(result.fit)}: not as this test was planned"
+
+
 def _why(estimate: Estimate, verdict: Verdict | None) -> str:
     if estimate.extrapolated:
         return "Extrapolated: 50 Pa lies outside the pressures that were measured."
@@ -141,7 +152,8 @@ def _limit_words(limit: Limit | None, display: Display) -> str:
     if limit is None:
         return "No limit set for this stage"
     unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
-    return f"Stage limit {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
+    title = "Stage limit" if limit.id == STAGE else limit_title(limit)
+    return f"{title} {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
 
 
 def _bar(estimate: Estimate, limit: Limit | None, kind: Quantity, display: Display) -> LimitBar | None:

@@ -213,8 +213,36 @@ def _number(field_id: str, group: str, label: str, path: str, quantity: Quantity
     return Field(field_id, group, label, Kind.NUMBER, path, quantity, low, high, above_low, optional, hint)
 
 
+def _read_published(sheet: Sheet, _: Display) -> str:
+    return " ".join(sheet.plan.published)
+
+
+def _write_published(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return with_value(sheet, "plan.published", tuple(text.split()))
+
+
+def _read_storeys(sheet: Sheet, _: Display) -> str:
+    storeys = sheet.plan.surroundings.storeys
+    return BY_HEIGHT if storeys is None else str(storeys)
+
+
+def _write_storeys(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return with_value(sheet, "plan.surroundings.storeys", None if text == BY_HEIGHT else int(text))
+
+
+def _write_shelter(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return with_value(sheet, "plan.surroundings.shelter", int(text))
+
+
+BY_HEIGHT = "by height"
+SHELTERS = (
+    "Open, no obstructions", "Isolated house", "Buildings across the street", "Urban, larger lots",
+    "Adjacent buildings",
+)  # fmt: skip
 BUILDING, AIR, TEST, PEOPLE = "Building", "Air by hand", "Test", "Who and where"
-GROUPS = (BUILDING, TEST, AIR, PEOPLE)
+PUBLISHED = "Limits of codes and programmes"
+SEASON = "House and season, for what the result means"
+GROUPS = (BUILDING, TEST, AIR, PEOPLE, SEASON)
 
 FIELDS: tuple[Field, ...] = (
     Field("name", BUILDING, "Name of the building", path="details.name", optional=False, write=_write_name),
@@ -253,6 +281,23 @@ FIELDS: tuple[Field, ...] = (
     Field("client", PEOPLE, "Client", path="details.client"),
     Field("tester", PEOPLE, "Tester", path="details.tester"),
     Field("note", PEOPLE, "Note", Kind.LONG, "details.note"),
+    Field("published", PUBLISHED, "Limits of codes and programmes", read=_read_published, write=_write_published),
+    Field("storeys", SEASON, "Storeys", Kind.CHOICE, read=_read_storeys, write=_write_storeys,
+          choices=((BY_HEIGHT, "By the height"), ("1", "1"), ("2", "2"), ("3", "3"))),
+    Field("shelter", SEASON, "Shelter from the wind", Kind.CHOICE, "plan.surroundings.shelter", write=_write_shelter,
+          choices=tuple((str(at), words) for at, words in enumerate(SHELTERS, 1))),
+    _number("season_difference", SEASON, "Indoor minus outdoor, mean", "plan.surroundings.temperature_difference_k",
+            Quantity.TEMPERATURE_DIFFERENCE, 0, 80, optional=False),
+    _number("season_wind", SEASON, "Wind at the station, mean", "plan.surroundings.wind_m_s", Quantity.SPEED, 0, 40,
+            optional=False),
+    _number("assumed", SEASON, "Air change that a design assumed", "plan.surroundings.assumed_per_h",
+            Quantity.AIR_CHANGE, 0, 50, above_low=True),
+    _number("design_difference", SEASON, "Indoor minus outdoor of the design", "plan.surroundings.design_difference_k",
+            Quantity.TEMPERATURE_DIFFERENCE, 0, 80, optional=False),
+    _number("weather_factor", SEASON, "Weather factor of ASHRAE 62.2", "plan.surroundings.weather_factor",
+            Quantity.EXPONENT, 0.05, 3, hint="empty: no credit"),
+    _number("exhaust", SEASON, "Exhaust fans together", "plan.surroundings.exhaust_m3_h", Quantity.FLOW, 0, 1e5,
+            above_low=True, hint="empty: no estimate"),
     Field("reason", BUILDING, "Why the building data changed", path="reason"),
 )  # fmt: skip
 

@@ -13,9 +13,27 @@ from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData
 from acquisition.snapshot import EngineState, RunView, Snapshot, WindowView
 from analysis.errors import InvalidInput
+from analysis.methods import analyse
 from analysis.records import Test, TestResult
 
 _LAST_NS = 2**63 - 1
+
+
+OFFICIAL = ""
+"""Stands for the method and the fit that the test was made for."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """How somebody looks at a result: by another method or fit than the test was made for."""
+
+    method: str = OFFICIAL
+    fit: str = OFFICIAL
+
+    @property
+    def own(self) -> bool:
+        """Whether it is looked at as it was made."""
+        return self.method == OFFICIAL and self.fit == OFFICIAL
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +60,7 @@ class ShownTest:
     gap: str
     live: bool
     recorded: tuple[RecordedRun, ...] = ()
+    seen: Reading = Reading()
 
     @property
     def points_taken(self) -> int:
@@ -88,6 +107,18 @@ def recorded_test(loaded: LoadedTest) -> ShownTest:
         live=False,
         recorded=tuple(_recorded(run) for run in loaded.runs),
     )
+
+
+def seen_by(shown: ShownTest, reading: Reading) -> ShownTest:
+    """Return the test as looked at; where that gives no result, the gap says why."""
+    if reading.own or shown.test is None:
+        return shown
+    plan = shown.plan
+    try:
+        result = analyse(shown.test, reading.method or plan.method, reading.fit or None, plan.limits)
+    except InvalidInput as error:
+        return replace(shown, result=None, gap=f"{str(error)[:1].upper()}{str(error)[1:]}.", seen=reading)
+    return replace(shown, result=result, gap="", seen=reading)
 
 
 def _progress(run: LoadedRun, record: TestRecord) -> RunInProgress:

@@ -7,21 +7,22 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QWidget
 
 from gui.theme import GAP_8
 from gui.viewmodels.checks import CheckPicture
-from gui.views.parts import Panel, button, label, set_text, set_tone, wrapped
+from gui.views.parts import ElidedLabel, column, label, row, set_text, set_tone, wrapped
 
 SIGN_WIDTH = 18
 
 
-class CheckList(Panel):
-    """The panel."""
+class CheckList(QWidget):
+    """The title with the count, and a line for each requirement."""
 
     def __init__(self) -> None:
         """Make it empty."""
-        super().__init__("Is this test valid?")
+        super().__init__()
+        self.title = ElidedLabel("title")
+        self.note = label(role="quiet")
         self._shown: CheckPicture | None = None
         self._rows: list[tuple[QLabel, QLabel, QLabel]] = []
         self._empty = wrapped("quiet")
-        self._folded = False
         self._grid = QGridLayout()
         self._grid.setContentsMargins(0, 0, 4, 0)
         self._grid.setHorizontalSpacing(GAP_8)
@@ -37,19 +38,13 @@ class CheckList(Panel):
         self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.area.setMinimumHeight(72)
         self.area.setAccessibleName("Requirements of the method")
-        self.unfold = button("Show", "slim")
-        self.unfold.setAccessibleName("Show the requirements of the method")
-        self.unfold.hide()
-        self.head.addWidget(self.unfold)
+        head = row(self.title, self.note)
+        head.setStretch(0, 1)
+        self.body = column(GAP_8)
+        self.body.addLayout(head)
         self.body.addWidget(self._empty)
         self.body.addWidget(self.area, 1)
-
-    def set_folded(self, folded: bool) -> None:
-        """Show the title and the count only."""
-        self._folded = folded
-        self.fold(folded, (self.area,))
-        self._empty.setVisible(not folded and bool(self._empty.text()))
-        self.unfold.setVisible(folded)
+        self.setLayout(self.body)
 
     def show_picture(self, picture: CheckPicture) -> None:
         """Show a moment."""
@@ -60,7 +55,7 @@ class CheckList(Panel):
         set_text(self.note, picture.count)
         set_tone(self.note, picture.tone)
         set_text(self._empty, picture.empty)
-        self._empty.setVisible(bool(picture.empty) and not self._folded)
+        self._empty.setVisible(bool(picture.empty))
         self._have(len(picture.rows))
         for (sign, text, value), item in zip(self._rows, picture.rows, strict=False):
             set_text(sign, item.sign)
@@ -80,8 +75,8 @@ class CheckList(Panel):
             sign.setMinimumWidth(SIGN_WIDTH)
             sign.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
-            for column, widget in enumerate((sign, text, value)):
-                self._grid.addWidget(widget, at, column)
+            for place, widget in enumerate((sign, text, value)):
+                self._grid.addWidget(widget, at, place)
             self._grid.setRowStretch(at, 0)
             self._grid.setRowStretch(at + 1, 1)
             self._rows.append((sign, text, value))

@@ -7,13 +7,14 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVB
 
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.job_place import FieldPicture, JobPicture
-from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, PEOPLE, TEST
+from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, PEOPLE, PUBLISHED, SEASON, TEST
 from gui.views.fields import FieldView
+from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 
 WIDE = {"name", "stage", "targets", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
-COLUMNS = ((BUILDING, PEOPLE), (TEST, AIR))
+COLUMNS = ((BUILDING, PEOPLE, SEASON), (TEST, PUBLISHED, AIR))
 
 
 class JobPlace(QWidget):
@@ -40,7 +41,9 @@ class JobPlace(QWidget):
         head.addLayout(names, 1)
         for view in (self.undo, self.redo, self.open, self.new):
             head.addWidget(view)
-        panels = {group: self._panel(group) for group in GROUPS}
+        self.limits = LimitsPanel()
+        panels: dict[str, Panel] = {group: self._panel(group) for group in GROUPS}
+        panels[PUBLISHED] = self.limits
         sides = QHBoxLayout()
         sides.setSpacing(GAP_12)
         for groups in COLUMNS:
@@ -76,6 +79,7 @@ class JobPlace(QWidget):
         self.undo.setToolTip(f"Undo: {picture.undo} (Ctrl+Z)" if picture.undo else "There is no edit to undo.")
         self.redo.setEnabled(bool(picture.redo))
         self.redo.setToolTip(f"Redo: {picture.redo} (Ctrl+Shift+Z)" if picture.redo else "There is no edit to redo.")
+        self.limits.show_picture(picture.published)
         there = {field.id: field for field in picture.fields}
         for field_id, view in self.fields.items():
             view.setVisible(field_id in there)

@@ -7,24 +7,28 @@ from dataclasses import dataclass
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
+from acquisition.told import Table
 from gui.look import Look
 from gui.plots.flow_plot import FlowPlot
 from gui.plots.residual_plot import ResidualPlot
 from gui.plots.trace_plot import TracePlot
 from gui.theme import GAP_12, GAP_16
-from gui.viewmodels.checks import CheckPicture
+from gui.viewmodels.details import Detail, DetailPicture
 from gui.viewmodels.flow_plot import FlowPicture
 from gui.viewmodels.outcome import OutcomePicture
 from gui.viewmodels.points import TablePicture
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.residuals import ResidualPicture
 from gui.viewmodels.trace import TracePicture
-from gui.views.check_list import CheckList
-from gui.views.parts import column
+from gui.views.detail_panel import DetailPanel
+from gui.views.parts import Panel, column
 from gui.views.points_table import PointsTable
 from gui.views.prompt_panel import PromptPanel
 from gui.views.result_panel import ResultPanel
+from gui.views.tables_view import TablesView
 
+LINE, RESIDUALS, CORRECTIONS = range(3)
+"""The pages at the upper left."""
 LOW = 620
 """Below this height not everything has room."""
 
@@ -38,7 +42,8 @@ class TestPicture:
     trace: TracePicture | None
     outcome: OutcomePicture
     table: TablePicture
-    checks: CheckPicture
+    details: DetailPicture
+    corrections: tuple[Table, ...]
     prompt: Prompt | None
     tests: tuple[tuple[int, str], ...]
     chosen: int | None
@@ -57,15 +62,19 @@ class TestPlace(QWidget):
         self.trace = TracePlot(look)
         self.result = ResultPanel(look)
         self.points = PointsTable(look)
-        self.checks = CheckList()
+        self.details = DetailPanel()
         look.changed.connect(self.points.recolour)
-        self._checks_wanted = False
+        self._details_wanted = False
+        self._chosen = Detail.CHECKS
         self._folded = (False, False)
         self.points.unfold.clicked.connect(self._show_points)
-        self.checks.unfold.clicked.connect(self._show_checks)
+        self.details.chosen.connect(self._show_details)
+        self.corrections = TablesView("Corrections, line by line", stacked=False)
+        sheet = Panel("From the readings to the line")
+        sheet.body.addWidget(self.corrections, 1)
         self.plots = QStackedWidget()
-        self.plots.addWidget(self.flow)
-        self.plots.addWidget(self.residuals)
+        for page in (self.flow, self.residuals, sheet):
+            self.plots.addWidget(page)
         left = column(GAP_12)
         left.addWidget(self.prompt)
         left.addWidget(self.plots, 58)
@@ -73,7 +82,7 @@ class TestPlace(QWidget):
         right = column(GAP_12)
         right.addWidget(self.result)
         right.addWidget(self.points, 58)
-        right.addWidget(self.checks, 42)
+        right.addWidget(self.details, 42)
         self.result.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         sides = QHBoxLayout()
         sides.setContentsMargins(GAP_16, GAP_16, GAP_16 + 4, GAP_12)
@@ -88,15 +97,18 @@ class TestPlace(QWidget):
     def show_picture(self, picture: TestPicture) -> None:
         """Show a moment."""
         self.prompt.show_prompt(picture.prompt)
+        self._chosen = picture.details.chosen
         self._make_room()
         if self.plots.currentWidget() is self.flow:
             self.flow.show_picture(picture.flow, picture.decimal_mark)
-        else:
+        elif self.plots.currentWidget() is self.residuals:
             self.residuals.show_picture(picture.residuals, picture.decimal_mark)
+        else:
+            self.corrections.show_tables(picture.corrections)
         self.trace.show_picture(picture.trace, picture.decimal_mark)
         self.result.show_picture(picture.outcome)
         self.points.show_picture(picture.table, picture.tests, picture.chosen)
-        self.checks.show_picture(picture.checks)
+        self.details.show_picture(picture.details)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fold what there is no room for."""
@@ -104,26 +116,32 @@ class TestPlace(QWidget):
         self._make_room()
 
     def _make_room(self) -> None:
-        """On a low screen the checks fold away while the points are shown, and the trace while something is asked."""
+        """Fold what there is no room for.
+
+        On a low screen either the points or what stands below them is folded, and the trace while something is asked.
+        Long tables take the room of the points on any screen.
+        """
         low = self.height() < LOW
         self.trace.setVisible(not (low and self.prompt.prompt is not None))
-        folded = (low and self._checks_wanted, low and not self._checks_wanted)
+        long = self._chosen is not Detail.CHECKS
+        folded = (self._details_wanted and (low or long), low and not self._details_wanted)
         if folded != self._folded:
             self._folded = folded
             self.points.set_folded(folded[0])
-            self.checks.set_folded(folded[1])
+            self.details.set_folded(folded[1])
 
     def _show_points(self) -> None:
-        self._checks_wanted = False
+        self._details_wanted = False
         self._make_room()
 
-    def _show_checks(self) -> None:
-        self._checks_wanted = True
+    def _show_details(self) -> None:
+        self._details_wanted = True
         self._make_room()
 
-    def toggle_residuals(self) -> None:
-        """Change between the line and how far the points lie off it."""
-        self.plots.setCurrentIndex(1 - self.plots.currentIndex())
+    def show_page(self, page: int) -> int:
+        """Show one of the pages; the one that is shown already gives way to the line. Return the page."""
+        self.plots.setCurrentIndex(LINE if self.plots.currentIndex() == page else page)
+        return self.plots.currentIndex()
 
     def show_all(self) -> None:
         """Show everything in all plots."""

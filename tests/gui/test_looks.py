@@ -53,7 +53,7 @@ def look_everywhere(stage: Stage) -> list[str]:
 def test_what_is_cut_or_covered_would_be_found(stage: Stage) -> None:
     stage.program.window.resize(1440, 900)
     settle(stage)
-    panel = stage.program.window.test.checks
+    panel = stage.program.window.test.details.checks
     words = panel._empty
     words.setMinimumWidth(0)
     words.setFixedHeight(3)

@@ -1,0 +1,79 @@
+"""The panel of published limits: a place, its climate zone, and ticks."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QScrollArea, QWidget
+
+from gui.theme import GAP_4, GAP_8
+from gui.viewmodels.published import PublishedPicture
+from gui.views.parts import Choice, Panel, column, row
+
+HEIGHT = 190
+"""At most; longer lists are scrolled."""
+
+
+class LimitsPanel(Panel):
+    """The panel. `ticked` carries the id of a limit and whether it counts."""
+
+    place_chosen = Signal(str)
+    zone_chosen = Signal(str)
+    ticked = Signal(str, bool)
+
+    def __init__(self) -> None:
+        """Make it empty."""
+        super().__init__("Limits of codes and programmes")
+        self._shown: PublishedPicture | None = None
+        self.place, self.zone = Choice(), Choice()
+        self.boxes: dict[str, QCheckBox] = {}
+        self.place.setAccessibleName("Place of the limits")
+        self.zone.setAccessibleName("Climate zone")
+        for choice, signal in ((self.place, self.place_chosen), (self.zone, self.zone_chosen)):
+            choice.setMinimumContentsLength(8)
+            choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            choice.activated.connect(lambda at, choice=choice, signal=signal: signal.emit(str(choice.itemData(at))))
+        self.area = QScrollArea()
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setAccessibleName("Limits to hold the result against")
+        beside = row(self.place, self.zone, gap=GAP_8)
+        beside.setStretch(0, 1)
+        beside.setStretch(1, 1)
+        self.body.addLayout(beside)
+        self.body.addWidget(self.area)
+
+    def show_picture(self, picture: PublishedPicture) -> None:
+        """Show a moment; the ticks are made anew when the list changes."""
+        if picture == self._shown:
+            return
+        self._shown = picture
+        _fill(self.place, picture.places, picture.place)
+        _fill(self.zone, picture.zones, picture.zone)
+        self.zone.setVisible(bool(picture.zones))
+        page = QWidget()
+        page.setProperty("role", "scrolled")
+        lines = column(GAP_4)
+        self.boxes = {}
+        for item in picture.items:
+            box = QCheckBox(item.words)
+            box.setToolTip(item.source)
+            box.setAccessibleDescription(item.source)
+            box.setChecked(item.ticked)
+            box.toggled.connect(lambda on, limit_id=item.id: self.ticked.emit(limit_id, on))
+            lines.addWidget(box)
+            self.boxes[item.id] = box
+        lines.addStretch(1)
+        page.setLayout(lines)
+        where = self.area.verticalScrollBar().value()
+        self.area.setWidget(page)
+        self.area.setFixedHeight(min(page.sizeHint().height(), HEIGHT))
+        self.area.verticalScrollBar().setValue(where)
+
+
+def _fill(view: Choice, options: tuple[tuple[str, str], ...], chosen: str) -> None:
+    shown = tuple((view.itemData(at), view.itemText(at)) for at in range(view.count()))
+    if shown != options:
+        view.clear()
+        for value, words in options:
+            view.addItem(words, value)
+    view.setCurrentIndex(max(view.findData(chosen), 0))
