@@ -96,7 +96,7 @@ def derive_test(plan: TestPlan, runs: Sequence[Run]) -> Test:
     last = {run.direction: run for run in runs if run.points}
     if not last:
         raise InvalidInput("runs", 0, "at least one run with a point that is not struck is needed")
-    return Test(building=plan.building, runs=tuple(last.values()), stage=plan.stage)
+    return Test(building=plan.building, runs=tuple(last.values()), stage=plan.stage, preparation=plan.preparation)
 
 
 def has_readings(data: RunData, window: WindowRecord) -> bool:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from analysis.effective import QUANTITIES
 from analysis.limits import shipped_limits
 from analysis.meaning import Surroundings
+from analysis.methods import method_of
 from analysis.records import Air, Building, Direction, Limit
 
 STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.0)
@@ -28,7 +29,23 @@ class TestPlan:
     average_s: float = 20.0
     published: tuple[str, ...] = ()
     """Ids of limits of codes and programmes that the result is held against too."""
+    preparation: str = ""
+    """Id of the state in which the method wants the building, empty where nobody has said."""
     surroundings: Surroundings = field(default_factory=Surroundings)
+
+    def by_method(self, method_id: str) -> TestPlan:
+        """Return the plan by another method, with the sequence that it asks for. Raises `InvalidInput`."""
+        method = method_of(method_id)
+        asked = method.sequence
+        return replace(
+            self,
+            method=method.id,
+            preparation=self.preparation if self.preparation in method.preparations else "",
+            directions=asked.directions,
+            targets_pa=asked.targets_pa,
+            zero_s=asked.zero_s,
+            average_s=asked.average_s,
+        )
 
     @property
     def limits(self) -> tuple[Limit, ...]:

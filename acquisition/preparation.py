@@ -42,11 +42,12 @@ def prepare(
         _check_air(wishes, spec)
     known = draft.building if prepared or building is None else building
     weather = draft.air if prepared or air is None else air
+    if wishes.method is not None and method_of(wishes.method).id != draft.method:
+        draft = draft.by_method(wishes.method)
     plan = replace(
         draft,
         building=replace(known, **wishes.building),
         air=replace(weather, **wishes.air),
-        method=method_of(wishes.method or draft.method).id,
         stage=draft.stage if wishes.stage is None else wishes.stage,
         directions=wishes.directions or draft.directions,
     )

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from analysis.bounds import above_zero
 from analysis.errors import InvalidInput
 from analysis.hole import SHARP_EDGED, hole_cm2_per_m3_h
 from analysis.powerlaw import flow_at, ln_flow_variance, log_estimate
-from analysis.records import Building, Estimate, PowerLaw, RunResult
+from analysis.records import Building, Estimate, PowerLaw
 from analysis.student import pooled_dof
 from analysis.units import Quantity
 
@@ -120,16 +120,6 @@ def flow_at_pressure(pressure_pa: float) -> EffectiveQuantity:
     return EffectiveQuantity(
         f"q{pressure_pa:g}_m3_h", f"q{pressure_pa:g}", f"flow at {pressure_pa:g} Pa", pressure_pa, None, Quantity.FLOW
     )
-
-
-def reference_line(run: RunResult) -> PowerLaw | None:
-    """Return the line of a run in reference air, None where it has none.
-
-    Only the coefficient differs from the line at the air of the test: the factor between both is taken as exact.
-    """
-    if run.line is None:
-        return None
-    return replace(run.line, ln_c=math.log(run.c_l_m3_h_pa_n.value))
 
 
 def mean_flow(lines: Sequence[PowerLaw], pressure_pa: float) -> Effective:

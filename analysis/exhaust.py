@@ -12,7 +12,7 @@ from functools import cache
 from analysis.bounds import above_zero, within
 from analysis.datafile import read_entries, refuse_doubles, shipped_text, take_provenance
 from analysis.fields import Fields
-from analysis.powerlaw import log_estimate
+from analysis.powerlaw import is_outside, log_estimate
 from analysis.provenance import Provenance
 from analysis.records import Estimate, PowerLaw
 from analysis.uncertain import Measured, check_measured
@@ -77,7 +77,7 @@ def depressurization(line: PowerLaw, exhaust: Measured, field: str = "exhaust_m3
         math.exp(ln_pressure),
         max(variance, 0.0) / line.n**2,
         line.dof,
-        extrapolated=not line.low_pa <= math.exp(ln_pressure) <= line.high_pa,
+        extrapolated=is_outside(line, math.exp(ln_pressure)),
     )
     return Depressurization(pressure, tuple(_borne(pressure, line.dof, item) for item in appliances()))
 

@@ -9,7 +9,6 @@ from dataclasses import dataclass
 
 from analysis.design import DesignComparison, compare_with_design, nearest_construction
 from analysis.design.assumptions import Construction
-from analysis.effective import reference_line
 from analysis.errors import InvalidInput
 from analysis.exhaust import Depressurization, depressurization
 from analysis.hole import EquivalentHole, equivalent_hole
@@ -98,7 +97,7 @@ def storeys_of(building: Building, surroundings: Surroundings) -> int:
 def _natural(
     run: RunResult, building: Building, surroundings: Surroundings, gaps: list[str]
 ) -> tuple[Infiltration, ...]:
-    line = reference_line(run)
+    line = run.reference_line
     found: list[Infiltration] = []
     try:
         site = Site(
@@ -160,7 +159,7 @@ def _design(
 
 
 def _exhaust(run: RunResult, surroundings: Surroundings, gaps: list[str]) -> Depressurization | None:
-    exhaust, line = surroundings.exhaust_m3_h, reference_line(run)
+    exhaust, line = surroundings.exhaust_m3_h, run.reference_line
     if exhaust is None or line is None:
         return None
     try:

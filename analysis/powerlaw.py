@@ -12,6 +12,8 @@ from dataclasses import replace
 from analysis.records import Estimate, PowerLaw
 from analysis.student import t_multiplier
 
+NEAR = 1.03
+"""A pressure this factor beyond those measured is not extrapolated to (our choice)."""
 _LARGEST_LN = 600.0
 
 
@@ -31,6 +33,11 @@ def ln_flow_variance(line: PowerLaw, pressure_pa: float) -> float:
         return math.inf
     x = math.log(pressure_pa)
     return max(line.var_ln_c + 2.0 * x * line.cov_ln_c_n + x * x * line.var_n, 0.0)
+
+
+def is_outside(line: PowerLaw, pressure_pa: float) -> bool:
+    """Tell whether a pressure lies outside those that were measured; as near as a target is met counts as inside."""
+    return not line.low_pa / NEAR <= pressure_pa <= line.high_pa * NEAR
 
 
 def exponent(line: PowerLaw) -> Estimate:
@@ -66,7 +73,7 @@ def log_estimate(value: float, ln_variance: float, dof: float, *, extrapolated: 
 
 def _flow(line: PowerLaw, pressure_pa: float, ln_variance: float) -> Estimate:
     value = math.exp(line.ln_c + line.n * math.log(pressure_pa))
-    outside = not line.low_pa <= pressure_pa <= line.high_pa
+    outside = is_outside(line, pressure_pa)
     return log_estimate(value, ln_variance, line.dof, extrapolated=outside)
 
 

@@ -112,6 +112,8 @@ class Test:
     building: Building
     runs: tuple[Run, ...]
     stage: str = ""
+    preparation: str = ""
+    """Id of the state in which the method wants the building, empty where nobody has said."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,6 +200,8 @@ class RunResult:
     envelope_flow_m3_h: tuple[float, ...]
     checks: tuple[Check, ...]
     line: PowerLaw | None = None
+    reference_line: PowerLaw | None = None
+    """The same line in reference air."""
 
     @property
     def valid(self) -> bool:

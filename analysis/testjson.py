@@ -24,6 +24,7 @@ def read_test(content: str | bytes) -> Test:
         building=_building(fields.record("building")),
         runs=tuple(_run(item) for item in fields.records("runs")),
         stage=fields.text("stage", ""),
+        preparation=fields.text("preparation", ""),
     )
     fields.finish()
     validate(test)
@@ -44,6 +45,7 @@ def write_test(test: Test) -> dict[str, object]:
             "altitude_m": building.altitude_m,
         },
         "stage": test.stage,
+        **({"preparation": test.preparation} if test.preparation else {}),
         "runs": [_run_document(run) for run in test.runs],
     }
 

@@ -11,6 +11,7 @@ from acquisition.report.names import Json
 from acquisition.report.typeface import printable
 from acquisition.rig import InstrumentSpec
 from analysis.air import pressure_at_altitude
+from analysis.methods import method_of
 from analysis.records import FlowRange, ZeroFlow
 from analysis.units import Display, Quantity, format_value, format_with_unit, to_display
 
@@ -40,12 +41,22 @@ def _building(content: ReportContent, display: Display) -> list[list[str]]:
     height, altitude = size(Quantity.LENGTH, building.height_m), size(Quantity.LENGTH, building.altitude_m)
     return [
         ["Method", wording.method_title(content.result.method)],
+        *_preparation(content),
         ["Internal volume", size(Quantity.VOLUME, building.volume_m3)],
         ["Envelope area", size(Quantity.AREA, building.envelope_area_m2)],
         ["Floor area", size(Quantity.AREA, building.floor_area_m2)],
         ["Height, altitude", f"{height}, {altitude}"],
         *([["Note", note]] if note else []),
     ]
+
+
+def _preparation(content: ReportContent) -> list[list[str]]:
+    """Return the state in which the building was tested, where the method tells such states apart."""
+    states = method_of(content.result.method).preparations
+    if not states:
+        return []
+    words = states.get(content.test.preparation, wording.NOT_RECORDED)
+    return [["State", words.partition(":")[0]]]
 
 
 def _equipment(content: ReportContent) -> list[list[Cell]]:

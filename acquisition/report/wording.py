@@ -20,7 +20,7 @@ MONTHS = (
 )  # fmt: skip
 DIRECTIONS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
 
-EDITIONS = {"iso9972": "2015"}
+EDITIONS = {"iso9972": "2015", "cgsb-149.10": "M86"}
 """Editions as far as this program knows them."""
 
 ZERO_SIDES = "In brackets: means of the negative and of the positive readings."

@@ -9,7 +9,6 @@ from acquisition.told.texts import BLANK, interval, percent, plus_minus, sentenc
 from acquisition.told.verdicts import likelihood
 from analysis.comparison import Calibration, Change, assessed_flow, change_between, differences
 from analysis.comparison.differences import Value
-from analysis.effective import reference_line
 from analysis.errors import InvalidInput
 from analysis.records import PowerLaw, Test, TestResult
 from analysis.units import Display, Quantity, unit_symbol
@@ -86,7 +85,7 @@ def _value(value: Value, unit: str) -> str:
 
 
 def _lines(side: Side) -> list[PowerLaw]:
-    lines = [line for run in side.result.runs if (line := reference_line(run)) is not None]
+    lines = [line for run in side.result.runs if (line := run.reference_line) is not None]
     if not lines:
         raise InvalidInput(side.title, None, "a test with a leakage line is needed to compare it")
     return lines

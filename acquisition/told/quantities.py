@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from acquisition.told.table import Row, Table
 from acquisition.told.texts import extrapolated, interval, plus_minus, with_unit
-from analysis.effective import QUANTITIES, EffectiveQuantity, effective, flow_at_pressure, reference_line
+from analysis.effective import QUANTITIES, EffectiveQuantity, effective, flow_at_pressure
 from analysis.errors import InvalidInput
 from analysis.infiltration.credit import normalized_leakage
 from analysis.records import Building, Estimate, PowerLaw, RunResult, TestResult
@@ -42,7 +42,7 @@ def quantity_table(
 
 
 def _effective_row(quantity: EffectiveQuantity, result: TestResult, building: Building, display: Display) -> Row | None:
-    lines = [line for run in result.runs if (line := reference_line(run)) is not None]
+    lines = [line for run in result.runs if (line := run.reference_line) is not None]
     if len(lines) < len(result.runs) or not lines:
         return None
     try:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Protocol
 
 from analysis.errors import InvalidInput
-from analysis.estimators import gls, ols, wloc, wls
+from analysis.estimators import assumed, gls, ols, stations, wloc, wls
 from analysis.estimators.observations import Observations
 from analysis.records import PowerLaw
 
@@ -26,7 +26,7 @@ class Estimator(Protocol):
         ...
 
 
-_ESTIMATORS: tuple[Estimator, ...] = (ols, wls, wloc, gls)
+_ESTIMATORS: tuple[Estimator, ...] = (ols, wls, wloc, gls, assumed, stations)
 _BY_ID = {item.ID: item for item in _ESTIMATORS}
 
 

@@ -6,14 +6,32 @@ from collections.abc import Sequence
 
 from analysis.errors import InvalidInput
 from analysis.estimators import estimator
-from analysis.methods import iso9972
+from analysis.methods import (
+    astm_e779,
+    astm_e1827_single,
+    astm_e1827_two,
+    astm_e3158,
+    cgsb_149_10,
+    iso9972,
+    resnet_380_multi,
+    resnet_380_single,
+)
 from analysis.methods.directions import mean_flow, mean_result, verdict
 from analysis.methods.method import Method
 from analysis.methods.run import analyse_run
 from analysis.records import Limit, Test, TestResult
 from analysis.validation import validate
 
-_METHODS: tuple[Method, ...] = (iso9972.METHOD,)
+_METHODS: tuple[Method, ...] = (
+    iso9972.METHOD,
+    astm_e779.METHOD,
+    astm_e1827_single.METHOD,
+    astm_e1827_two.METHOD,
+    cgsb_149_10.METHOD,
+    resnet_380_single.METHOD,
+    resnet_380_multi.METHOD,
+    astm_e3158.METHOD,
+)
 _BY_ID = {item.id: item for item in _METHODS}
 
 
@@ -39,7 +57,7 @@ def analyse(test: Test, method: str = "iso9972", fit: str | None = None, limits:
     chosen = method_of(method)
     fitting = estimator(fit if fit is not None else chosen.official_fit)
     validate(test)
-    results = [analyse_run(chosen, fitting, test.building, run, f"runs[{at}]") for at, run in enumerate(test.runs)]
+    results = [analyse_run(chosen, fitting, test, run, f"runs[{at}]") for at, run in enumerate(test.runs)]
     flow = mean_flow([reference for _, reference in results])
     return TestResult(
         method=chosen.id,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from analysis.records import Building, PowerLaw, Run, ZeroFlow
+from analysis.records import Building, Direction, PowerLaw, Run, ZeroFlow
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,6 +16,8 @@ class RunFacts:
     zero_pa: float
     pressures_pa: tuple[float, ...]
     line: PowerLaw
+    directions: frozenset[Direction] = frozenset()
+    """Those in which the test has a run."""
 
     @property
     def open(self) -> bool:

@@ -6,8 +6,9 @@ import math
 
 from analysis.air import REFERENCE_DENSITY_KG_M3
 from analysis.methods import measures
-from analysis.methods.method import Conversion, Method, moist_site_air
+from analysis.methods.method import Conversion, Method, Sequence, moist_site_air
 from analysis.methods.requirement import load_requirements
+from analysis.records import Direction
 
 
 def to_reference(_temperature_c: float, density_kg_m3: float) -> tuple[float, float]:
@@ -37,8 +38,20 @@ METHOD = Method(
         "temperature-height": measures.temperature_height,
         "wind": measures.wind,
     },
+    sequence=Sequence(
+        directions=(Direction.DEPRESSURIZE, Direction.PRESSURIZE),
+        targets_pa=(60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.0),
+        zero_s=60.0,
+        average_s=20.0,
+    ),
+    reports=("n50_per_h", "q50_m3_h", "qe50_m3_h_m2", "qf50_m3_h_m2"),
+    preparations={
+        "1": "Method 1, building in use: openings for ventilation closed, others as they are in use",
+        "2": "Method 2, building envelope: all intentional openings sealed or closed",
+        "3": "Method 3, specific purpose: as the regulation or programme says",
+    },
     not_in_record=(
-        "how openings were prepared and which preparation method that is",
+        "that openings were prepared as the preparation method says",
         "that temporary seals held at the highest pressure",
         "that pressure was even inside the building (differences below 10 % of the envelope pressure)",
         "accuracy and calibration of gauge, flow element and thermometers",

@@ -14,22 +14,23 @@ from analysis.methods.method import Method, SiteAir
 from analysis.methods.quantities import ELA4, EQLA10, REFERENCE_PRESSURE_PA, leakage_area_cm2, rates
 from analysis.noise import point_noise
 from analysis.powerlaw import coefficient, exponent, flow_at, in_other_air
-from analysis.records import Building, Direction, PowerLaw, Run, RunResult
+from analysis.records import Direction, PowerLaw, Run, RunResult, Test
 from analysis.zeroflow import zero_correction_pa
 
 FEWEST_POINTS = 2
 _STEEPEST = 50.0
 
 
-def analyse_run(
-    method: Method, estimator: Estimator, building: Building, run: Run, path: str
-) -> tuple[RunResult, PowerLaw]:
+def analyse_run(method: Method, estimator: Estimator, test: Test, run: Run, path: str) -> tuple[RunResult, PowerLaw]:
     """Return the result of a run and its line in reference air; `path` names the run in an `InvalidInput`.
 
     The checks of the method look at its official fit, whichever fit the result is shown by.
     """
+    building = test.building
     zero_pa = zero_correction_pa(run.zero_before, run.zero_after)
-    induced_pa = induced_pressures_pa(run, zero_pa, path)
+    one_pressure = method.one_pressure and method.official_fit == estimator.ID
+    fewest = method.fewest_points if method.official_fit == estimator.ID else FEWEST_POINTS
+    induced_pa = induced_pressures_pa(run, zero_pa, path, fewest, one_pressure=one_pressure)
     air = method.conversion.site_air(run.air, building)
     factor = envelope_factor(run.direction, air.indoor_kg_m3, air.outdoor_kg_m3)
     flows_m3_h = tuple(point.flow_m3_h * factor for point in run.points)
@@ -40,7 +41,7 @@ def analyse_run(
         noise = point_noise(run, path, estimator.ID) if estimator.WEIGHTED else None
         line = _fit(estimator, replace(observations, noise=noise), path)
     reference = in_other_air(line, *method.conversion.to_reference(*_leak_air(run.direction, air)))
-    facts = RunFacts(building, run, zero_pa, magnitudes_pa, official)
+    facts = RunFacts(building, run, zero_pa, magnitudes_pa, official, frozenset(item.direction for item in test.runs))
     per_50 = rates(flow_at(reference, REFERENCE_PRESSURE_PA), building)
     q50 = per_50["q50_m3_h"]
     assert q50 is not None
@@ -61,6 +62,7 @@ def analyse_run(
         envelope_flow_m3_h=flows_m3_h,
         checks=tuple(method.measures[rule.id](facts, rule) for rule in method.requirements()),
         line=line,
+        reference_line=reference,
     )
     return result, reference
 
@@ -73,16 +75,20 @@ def _fit(estimator: Estimator, observations: Observations, path: str) -> PowerLa
     return line
 
 
-def induced_pressures_pa(run: Run, zero_pa: float, path: str) -> tuple[float, ...]:
+def induced_pressures_pa(
+    run: Run, zero_pa: float, path: str, fewest: int = FEWEST_POINTS, *, one_pressure: bool = False
+) -> tuple[float, ...]:
     """Return the envelope pressures less the zero-flow pressure.
 
-    Raises `InvalidInput` for too few points, for pressures that are all the same, and for one that is zero or has the
-    wrong sign for the direction of the run.
+    Raises `InvalidInput` for too few points, for pressures that are all the same unless `one_pressure`, and for one
+    that is zero or has the wrong sign for the direction of the run.
     """
     count = len(run.points)
-    if count < FEWEST_POINTS:
+    if count < fewest:
         shown = "1 point" if count == 1 else f"{count} points"
-        raise InvalidInput(f"{path}.points", count, f"at least {FEWEST_POINTS} are needed", shown=shown)
+        raise InvalidInput(
+            f"{path}.points", count, f"at least {fewest} {'is' if fewest == 1 else 'are'} needed", shown=shown
+        )
     induced = tuple(point.envelope_pa - zero_pa for point in run.points)
     sign = run.direction.sign
     wrong = [at for at, value in enumerate(induced) if value * sign <= 0]
@@ -98,7 +104,7 @@ def induced_pressures_pa(run: Run, zero_pa: float, path: str) -> tuple[float, ..
         )
         raise InvalidInput(f"{path}.points[{at}].envelope_pa", run.points[at].envelope_pa, allowed)
     magnitudes = [abs(value) for value in induced]
-    if max(magnitudes) - min(magnitudes) <= 1e-6 * max(magnitudes):
+    if not one_pressure and max(magnitudes) - min(magnitudes) <= 1e-6 * max(magnitudes):
         _refuse_span(tuple(magnitudes), path)
     return induced
 

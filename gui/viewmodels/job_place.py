@@ -6,12 +6,13 @@ from dataclasses import dataclass
 
 from acquisition.rig import RigSpec, Role
 from analysis.errors import InvalidInput
+from analysis.methods import method_of
 from analysis.records import Building, TestResult
 from analysis.units import Display
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
 from gui.viewmodels.published import PublishedChoice, PublishedPicture, published_picture
-from gui.viewmodels.sheet import FIELDS, Kind, Sheet, field_of
+from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of
 
 MEASURED = {"indoor": Role.INDOOR, "outdoor": Role.OUTDOOR, "barometer": Role.BAROMETER}
 
@@ -114,12 +115,18 @@ class JobSheetModel:
             fields=tuple(
                 self._field(field.id, display, odd.get(field.id, ""), self._note(field.id, measured, result, display))
                 for field in FIELDS
-                if field.id != "reason" or self.building_changed
+                if self._shows(field.id)
             ),
             published=published_picture(self.sheet.plan.published, self.choice, display),
             undo=self.undo_label,
             redo=self.redo_label,
         )
+
+    def _shows(self, field_id: str) -> bool:
+        """Tell whether a field has anything to say: the reason of a change, the states that the method knows."""
+        if field_id == "reason":
+            return self.building_changed
+        return field_id != "preparation" or bool(method_of(self.sheet.plan.method).preparations)
 
     @property
     def building_changed(self) -> bool:
@@ -143,12 +150,17 @@ class JobSheetModel:
             kind=field.kind,
             text=text,
             unit=field.unit(self.sheet, display),
-            choices=field.choices,
+            choices=self._choices(field),
             placeholder=field.hint,
             error=error,
             warning=warning,
             note=note,
         )
+
+    def _choices(self, field: Field) -> tuple[tuple[str, str], ...]:
+        if field.id != "preparation":
+            return field.choices
+        return (("", "Not said"), *method_of(self.sheet.plan.method).preparations.items())
 
     def _note(self, field_id: str, measured: set[Role], result: TestResult | None, display: Display) -> str:
         if field_id == "volume":

@@ -12,15 +12,16 @@ from acquisition.plan import TestPlan
 from acquisition.report.names import KINDS
 from acquisition.report.wording import method_title
 from analysis.errors import InvalidInput
-from analysis.methods import method_ids
+from analysis.methods import method_ids, method_of
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction, Limit
 from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol
 
+PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
 """The watchdog stops the fan at 80 Pa."""
-FEWEST_TARGETS, MOST_TARGETS = 2, 20
+MOST_TARGETS = 20
 DIRECTIONS = {
     "depressurize": (Direction.DEPRESSURIZE,),
     "pressurize": (Direction.PRESSURIZE,),
@@ -181,8 +182,9 @@ def _write_targets(sheet: Sheet, text: str, display: Display) -> Sheet:
     except InvalidInput as error:
         allowed = "pressures with spaces between are needed, such as 60 50 40 30 20"
         raise InvalidInput("Targets", text, allowed, shown=text.strip()) from error
-    if not FEWEST_TARGETS <= len(targets) <= MOST_TARGETS or len(set(targets)) < len(targets):
-        allowed = f"{FEWEST_TARGETS} to {MOST_TARGETS} different pressures with spaces between are needed"
+    fewest = method_of(sheet.plan.method).fewest_points
+    if not fewest <= len(targets) <= MOST_TARGETS:
+        allowed = f"{fewest} to {MOST_TARGETS} pressures with spaces between are needed"
         raise InvalidInput("Targets", text, allowed, shown=text.strip() or "empty")
     for target in targets:
         if not LOWEST_TARGET_PA <= target <= HIGHEST_TARGET_PA:
@@ -190,6 +192,14 @@ def _write_targets(sheet: Sheet, text: str, display: Display) -> Sheet:
             raise InvalidInput("Targets", target, allowed, shown=f"{target:g} Pa")
     ordered = tuple(sorted(targets, reverse=True))
     return replace(sheet, plan=replace(sheet.plan, targets_pa=ordered))
+
+
+def _write_method(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return replace(sheet, plan=sheet.plan.by_method(text))
+
+
+def _write_preparation(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return with_value(sheet, "plan.preparation", text)
 
 
 def _read_directions(sheet: Sheet, _: Display) -> str:
@@ -254,10 +264,12 @@ FIELDS: tuple[Field, ...] = (
     _number("altitude", BUILDING, "Altitude above the sea", "plan.building.altitude_m", Quantity.LENGTH, -500, 6000,
             optional=False),
     Field("stage", TEST, "Stage", path="plan.stage", hint="What is built and what is not, in a few words"),
-    Field("method", TEST, "Method", Kind.CHOICE, "plan.method",
+    Field("method", TEST, "Method", Kind.CHOICE, "plan.method", write=_write_method,
           choices=tuple((method, method_title(method)) for method in method_ids())),
     Field("directions", TEST, "Directions", Kind.CHOICE, read=_read_directions, write=_write_directions,
           choices=(("depressurize", "Depressurize"), ("pressurize", "Pressurize"), ("both", "Both, in this order"))),
+    Field("preparation", TEST, "State of the building", Kind.CHOICE, "plan.preparation", write=_write_preparation,
+          choices=(("", "Not said"), *PREPARATIONS)),
     Field("limit_quantity", TEST, "Limit on", Kind.CHOICE, "limit_quantity", write=_write_limit_quantity,
           choices=(
               ("n50_per_h", "Air changes at 50 Pa"),

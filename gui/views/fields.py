@@ -25,6 +25,7 @@ class FieldView(QWidget):
         super().__init__()
         self.field_id = field_id
         self._shown: tuple[str, str, str, Tone] | None = None
+        self._offered: tuple[tuple[str, str], ...] = ()
         self._name = label(name, "small")
         self._unit = label(role="quiet")
         self._unit.setMinimumWidth(UNIT_WIDTH)
@@ -78,6 +79,15 @@ class FieldView(QWidget):
             self.input.style().unpolish(self.input)
             self.input.style().polish(self.input)
 
+    def show_choices(self, choices: Sequence[tuple[str, str]]) -> None:
+        """Offer these choices; what is chosen follows by `show_value`."""
+        if self.choice is None or self._offered == tuple(choices):
+            return
+        self._offered, self._shown = tuple(choices), None
+        self.choice.clear()
+        for value, words in choices:
+            self.choice.addItem(words, value)
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Notice when somebody leaves the long text."""
         if watched is self.long and event.type() is QEvent.Type.FocusOut:
@@ -87,8 +97,7 @@ class FieldView(QWidget):
     def _made(self, kind: Kind, choices: Sequence[tuple[str, str]]) -> QWidget:
         if kind is Kind.CHOICE:
             self.choice = Choice()
-            for value, words in choices:
-                self.choice.addItem(words, value)
+            self.show_choices(choices)
             self.choice.setMinimumContentsLength(8)
             self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             self.choice.activated.connect(self._commit)

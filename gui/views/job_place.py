@@ -126,4 +126,5 @@ def show_field(view: FieldView, field: FieldPicture) -> None:
         message, tone = field.warning, Tone.ATTENTION
     else:
         message, tone = field.note, Tone.QUIET
+    view.show_choices(field.choices)
     view.show_value(field.text, field.unit, message, tone, field.placeholder)

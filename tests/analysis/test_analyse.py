@@ -79,7 +79,7 @@ def test_areas_are_extrapolated_when_the_points_do_not_reach_their_pressure() ->
     assert result.ela4_cm2.extrapolated
     assert result.eqla10_cm2.extrapolated
     assert not result.q50_m3_h.extrapolated
-    low_reach = analyse(whole_test(without_point(run_of(), 0, 1))).runs[0]
+    low_reach = analyse(whole_test(without_point(run_of(), 0, 1, 2))).runs[0]
     assert low_reach.q50_m3_h.extrapolated
 
 

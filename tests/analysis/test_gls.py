@@ -84,4 +84,4 @@ def test_a_record_without_spreads_is_refused_in_one_sentence() -> None:
 
 
 def test_the_estimators_are_these() -> None:
-    assert fit_ids() == ("ols", "wls", "wloc", "gls")
+    assert fit_ids() == ("ols", "wls", "wloc", "gls", "assumed-exponent", "two-stations")

@@ -72,7 +72,7 @@ def test_leaving_a_field_as_it_is_changes_nothing(display: Display) -> None:
             "Targets is 60,54,48: pressures with spaces between are needed, such as 60 50 40 30 20.",
         ),
         ("targets", "60 90", "Targets is 90 Pa: each from 5 to 75 Pa; the fan is stopped at 80 Pa."),
-        ("targets", "50", "Targets is 50: 2 to 20 different pressures with spaces between are needed."),
+        ("targets", "50", "Targets is 50: 2 to 20 pressures with spaces between are needed."),
         ("limit", "0", "Limit is 0: a number greater than 0 is needed."),
     ],
 )
@@ -242,3 +242,26 @@ def test_fields_have_distinct_ids_and_the_standard_targets_pass() -> None:
     sheet = sheet_of(JobDetails("x"), replace(PLAN, targets_pa=STANDARD_TARGETS_PA))
     targets = field_of("targets")
     assert targets.typed(sheet, targets.text(sheet, SI), SI) == sheet
+
+
+def test_another_method_brings_its_own_sequence_and_can_be_undone() -> None:
+    model = JobSheetModel(sheet_of(JobDetails("Mill Row 8"), PLAN), None)
+    assert model.commit("method", "resnet-380-single", SI)
+    plan = model.sheet.plan
+    assert (plan.targets_pa, plan.directions, plan.average_s) == ((50.0,), (Direction.DEPRESSURIZE,), 30.0)
+    shown = {field.id for field in model.picture(SI, None, None, "", "").fields}
+    assert "preparation" not in shown
+    assert model.undo()
+    assert model.sheet.plan == PLAN
+    assert model.commit("preparation", "2", SI)
+    assert model.commit("method", "astm-e3158", SI)
+    assert model.sheet.plan.preparation == ""
+    states = next(field for field in model.picture(SI, None, None, "", "").fields if field.id == "preparation").choices
+    assert [name for name, _ in states] == ["", "envelope", "operational"]
+
+
+def test_a_method_of_one_point_takes_one_target_and_several_readings_at_one() -> None:
+    model = JobSheetModel(sheet_of(JobDetails("Mill Row 8"), PLAN.by_method("astm-e1827-single")), None)
+    assert model.commit("targets", "50", SI)
+    assert model.commit("targets", "50 50 50", SI)
+    assert model.sheet.plan.targets_pa == (50.0, 50.0, 50.0)
