@@ -17,6 +17,7 @@ from analysis.records import Building, Estimate, PowerLaw
 from analysis.student import pooled_dof
 from analysis.units import Quantity
 
+REFERENCE_PRESSURE_PA = 50.0
 _SECONDS_PER_HOUR = 3600.0
 _LITRES_PER_M3 = 1000.0
 
@@ -110,7 +111,7 @@ def effective(lines: Sequence[PowerLaw], building: Building, quantity: Effective
     lacks the measure, saying what needs it.
     """
     mean = mean_flow(lines, quantity.pressure_pa)
-    factor = quantity.factor / _measure(building, quantity, needed_by)
+    factor = quantity.factor / measure_of(building, quantity, needed_by)
     return Effective(mean.value * factor, mean.ln_variance, mean.dof, mean.extrapolated)
 
 
@@ -137,7 +138,8 @@ def mean_flow(lines: Sequence[PowerLaw], pressure_pa: float) -> Effective:
     )
 
 
-def _measure(building: Building, quantity: EffectiveQuantity, needed_by: str) -> float:
+def measure_of(building: Building, quantity: EffectiveQuantity, needed_by: str) -> float:
+    """Return what the flow is divided by, 1 for a flow; raises `InvalidInput` where the building does not say."""
     if quantity.divisor is None:
         return 1.0
     value: float | None = getattr(building, quantity.divisor)

@@ -7,6 +7,7 @@ hang together is read off the zero-flow records, which are the longest undisturb
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from analysis.errors import InvalidInput
 from analysis.estimators.observations import PointNoise
@@ -24,6 +25,8 @@ WIND_BIAS_SHARE = 0.06
 
 The fan changes how wind and stack act on the leaks. Tuned on simulated houses with one outdoor tap, not on field tests.
 """
+GUST_BIAS_SHARE = 0.04
+"""The same where the outdoor pressure is taken at three or more taps."""
 _FEWEST_FOR_CORRELATION = 20
 
 
@@ -54,19 +57,42 @@ def seconds_per_independent_reading(run: Run) -> float:
     return max(known, default=UNKNOWN_INDEPENDENCE_S)
 
 
-def zero_uncertainty_pa(run: Run, path: str, fit_id: str) -> float:
-    """Return the standard uncertainty of the zero-flow pressure that is taken off all points (Pa).
+@dataclass(frozen=True, slots=True)
+class ZeroParts:
+    """Independent standard uncertainties (Pa) of the zero-flow pressure that is taken off all points of a run.
 
-    Three independent parts: scatter of the records; their difference, as a drift that may have stood anywhere between
-    them; and the share of the zero-flow pressure that the running fan may change.
+    `scatter` of the records; `drift`, their difference, which may have come anywhere between them; `wind`, what the
+    running fan may change of how wind and stack act on the leaks.
     """
+
+    scatter: float
+    drift: float
+    wind: float
+
+    @property
+    def together(self) -> float:
+        """All parts."""
+        return math.hypot(self.scatter, self.drift, self.wind)
+
+
+def zero_uncertainty_pa(run: Run, path: str, fit_id: str) -> float:
+    """Return the standard uncertainty of the zero-flow pressure (Pa); raises `InvalidInput` without any record."""
+    parts = zero_parts(run)
+    if parts is None:
+        raise InvalidInput(f"{path}.zero_before", None, f"the fit {fit_id} needs a zero-flow record")
+    return parts.together
+
+
+def zero_parts(run: Run) -> ZeroParts | None:
+    """Return what makes the zero-flow pressure of a run uncertain, None without any record of it."""
     records = [zero for zero in (run.zero_before, run.zero_after) if zero is not None]
     if not records:
-        raise InvalidInput(f"{path}.zero_before", None, f"the fit {fit_id} needs a zero-flow record")
+        return None
     scatter = math.fsum(_mean_error_pa(zero) ** 2 for zero in records) / len(records) ** 2
-    drift = (records[-1].mean_pa - records[0].mean_pa) ** 2 / 12.0
-    bias = WIND_BIAS_SHARE * zero_correction_pa(run.zero_before, run.zero_after)
-    return math.sqrt(scatter + drift + bias**2)
+    drift = abs(records[-1].mean_pa - records[0].mean_pa) / math.sqrt(12.0)
+    share = WIND_BIAS_SHARE if run.gust_corrected is None else GUST_BIAS_SHARE
+    wind = share * abs(zero_correction_pa(run.zero_before, run.zero_after))
+    return ZeroParts(math.sqrt(scatter), drift, wind)
 
 
 def _mean_error_pa(zero: ZeroFlow) -> float:

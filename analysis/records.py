@@ -103,6 +103,8 @@ class Run:
     zero_before: ZeroFlow | None = None
     zero_after: ZeroFlow | None = None
     started: datetime | None = None
+    gust_corrected: Run | None = None
+    """The same run with the outdoor pressure of several taps weighted against gusts, None with fewer than three."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -246,6 +248,47 @@ class UncertaintyPart:
 
 
 @dataclass(frozen=True, slots=True)
+class Kit:
+    """Standard uncertainties of what a test is made with and of what its result is divided by.
+
+    Relative ones but for the temperature. The figures stand where nobody knows better (our choice).
+    """
+
+    gauge: float = 0.005
+    flow_element: float = 0.025
+    temperature_k: float = 0.5
+    volume: float = 0.02
+    envelope_area: float = 0.03
+    floor_area: float = 0.02
+
+
+@dataclass(frozen=True, slots=True)
+class QuantityBudget:
+    """A quantity with everything that makes it uncertain: `total` is its 95 % interval with all parts together."""
+
+    quantity: str
+    total: Estimate
+    parts: tuple[UncertaintyPart, ...]
+    dof: float
+
+
+@dataclass(frozen=True, slots=True)
+class BestEstimate:
+    """What the readings say by the best means there are, beside the official number of a method.
+
+    `q50_m3_h` has the interval of all that the readings hold (scatter, zero-flow pressure, wind), without the
+    instruments. `difference` is how far it lies from the official flow at 50 Pa, as a share of that. `lines` are in
+    reference air, a line for each run.
+    """
+
+    fit: str
+    reason: str
+    q50_m3_h: Estimate
+    difference: float
+    lines: tuple[PowerLaw, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Improvement:
     """A part of the uncertainty that would settle a verdict alone, if it were brought down to `ln_u_needed`."""
 
@@ -287,6 +330,8 @@ class TestResult:
     runs: tuple[RunResult, ...]
     mean: MeanResult
     verdicts: tuple[Verdict, ...] = ()
+    best: BestEstimate | None = None
+    budgets: tuple[QuantityBudget, ...] = ()
 
     @property
     def valid(self) -> bool:

@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
+from analysis.best import best_estimate, best_runs, budget_of, budgets
+from analysis.effective import EffectiveQuantity
 from analysis.errors import InvalidInput
 from analysis.estimators import estimator
 from analysis.methods import (
@@ -19,7 +22,7 @@ from analysis.methods import (
 from analysis.methods.directions import mean_flow, mean_result, verdict
 from analysis.methods.method import Method
 from analysis.methods.run import analyse_run
-from analysis.records import Limit, Test, TestResult
+from analysis.records import Kit, Limit, QuantityBudget, Test, TestResult
 from analysis.validation import validate
 
 _METHODS: tuple[Method, ...] = (
@@ -48,8 +51,13 @@ def method_of(method_id: str) -> Method:
     return found
 
 
-def analyse(test: Test, method: str = "iso9972", fit: str | None = None, limits: Sequence[Limit] = ()) -> TestResult:
+def analyse(
+    test: Test, method: str = "iso9972", fit: str | None = None, limits: Sequence[Limit] = (), kit: Kit | None = None
+) -> TestResult:
     """Return the result of a test under a method, by its official fit or the one named.
+
+    With a kit the best estimate stands beside it, with the budget of everything that makes the result uncertain, and
+    the verdicts count all of that.
 
     An unfinished run (no closing zero-flow record) is analysed as far as it has come: checks that more points may still
     settle are open. Raises `InvalidInput`, one sentence that names the field as in the JSON form of a test.
@@ -59,10 +67,19 @@ def analyse(test: Test, method: str = "iso9972", fit: str | None = None, limits:
     validate(test)
     results = [analyse_run(chosen, fitting, test, run, f"runs[{at}]") for at, run in enumerate(test.runs)]
     flow = mean_flow([reference for _, reference in results])
+    best = best_runs(test) if kit is not None else ()
+
+    def assess(quantity: EffectiveQuantity, places: Sequence[int]) -> QuantityBudget:
+        some = replace(test, runs=tuple(test.runs[at] for at in places))
+        return budget_of(quantity, some, [flow.lines[at] for at in places], [best[at] for at in places], kit or Kit())
+
+    held = assess if kit is not None else None
     return TestResult(
         method=chosen.id,
         fit=fitting.ID,
         runs=tuple(result for result, _ in results),
         mean=mean_result(flow, test.building),
-        verdicts=tuple(verdict(flow, test.building, limit, f"limits[{at}]") for at, limit in enumerate(limits)),
+        verdicts=tuple(verdict(flow, test.building, limit, f"limits[{at}]", held) for at, limit in enumerate(limits)),
+        best=best_estimate(best, flow.at_50.value) if kit is not None else None,
+        budgets=budgets(test, flow.lines, best, kit) if kit is not None else (),
     )

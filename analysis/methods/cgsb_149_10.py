@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from analysis.methods import measures
-from analysis.methods.elevation import to_reference
-from analysis.methods.method import Conversion, Method, Sequence, moist_site_air
+from analysis.methods.method import Conversion, Method, Sequence
 from analysis.methods.requirement import load_requirements
 from analysis.records import Direction
+from analysis.siteair import moist_site_air, to_reference
 
 METHOD = Method(
     id="cgsb-149.10",

@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from analysis.effective import Effective, effective, effective_quantity
+from analysis.effective import (
+    REFERENCE_PRESSURE_PA,
+    Effective,
+    EffectiveQuantity,
+    effective,
+    effective_quantity,
+    measure_of,
+)
 from analysis.effective import mean_flow as mean_flow_at
-from analysis.methods.quantities import REFERENCE_PRESSURE_PA, rates
-from analysis.records import Building, Limit, MeanResult, PowerLaw, Verdict
+from analysis.methods.quantities import rates
+from analysis.records import Building, Limit, MeanResult, PowerLaw, QuantityBudget, Verdict
 from analysis.validation import validate_limit
 from analysis.verdict import conformity, probability_within, settling
 
@@ -38,18 +45,35 @@ def mean_result(flow: MeanFlow, building: Building) -> MeanResult:
     )
 
 
-def verdict(flow: MeanFlow, building: Building, limit: Limit, field: str) -> Verdict:
+Assess = Callable[[EffectiveQuantity, Sequence[int]], QuantityBudget]
+"""Returns the budget of a quantity over some of the runs, by their places."""
+
+
+def verdict(flow: MeanFlow, building: Building, limit: Limit, field: str, assess: Assess | None = None) -> Verdict:
     """Hold a limit against the mean, or against each direction where the limit says so: the worse one decides then.
 
-    Raises `InvalidInput` for an unknown quantity, a limit that is not above 0, or a building that lacks the divisor.
+    With `assess` everything that makes the result uncertain counts, else the scatter about the line alone. Raises
+    `InvalidInput` for an unknown quantity, a limit that is not above 0, or a building that lacks the divisor.
     """
     quantity = effective_quantity(limit.quantity, f"{field}.quantity")
     validate_limit(limit, field)
-    groups = [(line,) for line in flow.lines] if limit.each_direction else [flow.lines]
-    held = [effective(lines, building, quantity, f"the limit {limit.id}") for lines in groups]
-    return min((_verdict(item, limit) for item in held), key=lambda found: found.probability)
+    places = range(len(flow.lines))
+    groups = [(at,) for at in places] if limit.each_direction else [tuple(places)]
+    measure_of(building, quantity, f"the limit {limit.id}")
+    if assess is not None:
+        judged = [_of_budget(assess(quantity, group), limit) for group in groups]
+    else:
+        held = [effective([flow.lines[at] for at in group], building, quantity, "the limit") for group in groups]
+        judged = [_of_scatter(item, limit) for item in held]
+    return min(judged, key=lambda found: found.probability)
 
 
-def _verdict(found: Effective, limit: Limit) -> Verdict:
+def _of_budget(found: QuantityBudget, limit: Limit) -> Verdict:
+    probability = probability_within(found.total, limit.value, found.dof)
+    way = settling(found.total, limit.value, found.dof, found.parts)
+    return Verdict(limit, probability, conformity(probability), way)
+
+
+def _of_scatter(found: Effective, limit: Limit) -> Verdict:
     probability = probability_within(found.estimate, limit.value, found.dof)
     return Verdict(limit, probability, conformity(probability), settling(found.estimate, limit.value, found.dof))

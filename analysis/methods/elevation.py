@@ -5,17 +5,10 @@ ASTM E779 (from memory): C0 = C (mu/mu0)**(2 n - 1) (rho/rho0)**(1 - n), with th
 
 from __future__ import annotations
 
-import math
-
-from analysis.air import (
-    REFERENCE_DENSITY_KG_M3,
-    REFERENCE_TEMPERATURE_C,
-    STANDARD_PRESSURE_PA,
-    density_at_elevation,
-    viscosity_pa_s,
-)
-from analysis.methods.method import Conversion, SiteAir
+from analysis.air import STANDARD_PRESSURE_PA, density_at_elevation
+from analysis.methods.method import Conversion
 from analysis.records import Air, Building
+from analysis.siteair import SiteAir, to_reference
 
 
 def site_air(air: Air, building: Building) -> SiteAir:
@@ -26,13 +19,6 @@ def site_air(air: Air, building: Building) -> SiteAir:
         indoor_kg_m3=_density(air.indoor_c, air, building),
         outdoor_kg_m3=_density(air.outdoor_c, air, building),
     )
-
-
-def to_reference(temperature_c: float, density_kg_m3: float) -> tuple[float, float]:
-    """Return (a, b) such that ln C0 is ln C + a + b n."""
-    ln_mu = math.log(viscosity_pa_s(temperature_c) / viscosity_pa_s(REFERENCE_TEMPERATURE_C))
-    ln_rho = math.log(density_kg_m3 / REFERENCE_DENSITY_KG_M3)
-    return ln_rho - ln_mu, 2.0 * ln_mu - ln_rho
 
 
 def _density(temperature_c: float, air: Air, building: Building) -> float:

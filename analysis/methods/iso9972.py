@@ -6,9 +6,10 @@ import math
 
 from analysis.air import REFERENCE_DENSITY_KG_M3
 from analysis.methods import measures
-from analysis.methods.method import Conversion, Method, Sequence, moist_site_air
+from analysis.methods.method import Conversion, Method, Sequence
 from analysis.methods.requirement import load_requirements
 from analysis.records import Direction
+from analysis.siteair import moist_site_air
 
 
 def to_reference(_temperature_c: float, density_kg_m3: float) -> tuple[float, float]:

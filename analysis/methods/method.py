@@ -5,20 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
-from analysis.air import moist_air_density, pressure_at_altitude
 from analysis.methods.measures import Measure
 from analysis.methods.requirement import Requirement
 from analysis.records import Air, Building, Direction
-
-
-@dataclass(frozen=True, slots=True)
-class SiteAir:
-    """The air on both sides of the envelope."""
-
-    indoor_c: float
-    outdoor_c: float
-    indoor_kg_m3: float
-    outdoor_kg_m3: float
+from analysis.siteair import SiteAir
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,14 +60,3 @@ class Method:
     one_pressure: bool = False
     preparations: Mapping[str, str] = field(default_factory=dict)
     not_in_record: tuple[str, ...] = ()
-
-
-def moist_site_air(air: Air, building: Building) -> SiteAir:
-    """Return densities from temperature, humidity (dry where unknown) and barometric pressure or altitude."""
-    pressure = air.barometric_pa if air.barometric_pa is not None else pressure_at_altitude(building.altitude_m)
-    return SiteAir(
-        indoor_c=air.indoor_c,
-        outdoor_c=air.outdoor_c,
-        indoor_kg_m3=moist_air_density(air.indoor_c, air.indoor_rh, pressure),
-        outdoor_kg_m3=moist_air_density(air.outdoor_c, air.outdoor_rh, pressure),
-    )

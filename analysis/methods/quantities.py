@@ -9,7 +9,6 @@ from analysis.air import REFERENCE_DENSITY_KG_M3
 from analysis.powerlaw import flow_at
 from analysis.records import Building, Estimate, PowerLaw
 
-REFERENCE_PRESSURE_PA = 50.0
 _CM2_PER_M2 = 1e4
 _SECONDS_PER_HOUR = 3600.0
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from analysis.air import REFERENCE_DENSITY_KG_M3, REFERENCE_TEMPERATURE_C
 from analysis.methods.elevation import site_air as corrected_air
-from analysis.methods.elevation import to_reference
-from analysis.methods.method import Conversion, SiteAir
+from analysis.methods.method import Conversion
 from analysis.records import Air, Building
+from analysis.siteair import SiteAir, to_reference
 
 WARM_K = 16.7
 """30 degF: up to this temperature difference nothing is corrected (from memory)."""

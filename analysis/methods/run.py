@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from analysis.effective import REFERENCE_PRESSURE_PA
 from analysis.errors import InvalidInput
 from analysis.estimators import Estimator
 from analysis.estimators import estimator as estimator_of
 from analysis.estimators.observations import Observations
 from analysis.flow import envelope_factor
 from analysis.methods.facts import RunFacts
-from analysis.methods.method import Method, SiteAir
-from analysis.methods.quantities import ELA4, EQLA10, REFERENCE_PRESSURE_PA, leakage_area_cm2, rates
+from analysis.methods.method import Method
+from analysis.methods.quantities import ELA4, EQLA10, leakage_area_cm2, rates
 from analysis.noise import point_noise
 from analysis.powerlaw import coefficient, exponent, flow_at, in_other_air
-from analysis.records import Direction, PowerLaw, Run, RunResult, Test
+from analysis.records import PowerLaw, Run, RunResult, Test
+from analysis.siteair import leak_air
 from analysis.zeroflow import zero_correction_pa
 
 FEWEST_POINTS = 2
@@ -40,7 +42,7 @@ def analyse_run(method: Method, estimator: Estimator, test: Test, run: Run, path
     if method.official_fit != estimator.ID:
         noise = point_noise(run, path, estimator.ID) if estimator.WEIGHTED else None
         line = _fit(estimator, replace(observations, noise=noise), path)
-    reference = in_other_air(line, *method.conversion.to_reference(*_leak_air(run.direction, air)))
+    reference = in_other_air(line, *method.conversion.to_reference(*leak_air(run.direction, air)))
     facts = RunFacts(building, run, zero_pa, magnitudes_pa, official, frozenset(item.direction for item in test.runs))
     per_50 = rates(flow_at(reference, REFERENCE_PRESSURE_PA), building)
     q50 = per_50["q50_m3_h"]
@@ -114,10 +116,3 @@ def _refuse_span(pressures_pa: tuple[float, ...], path: str) -> None:
     shown = f"{len(pressures_pa)} points from {low:g} to {high:g} Pa"
     allowed = "a line needs pressures that differ more"
     raise InvalidInput(f"{path}.points", len(pressures_pa), allowed, shown=shown)
-
-
-def _leak_air(direction: Direction, air: SiteAir) -> tuple[float, float]:
-    """Return temperature and density of the air that enters the leaks."""
-    if direction is Direction.DEPRESSURIZE:
-        return air.outdoor_c, air.outdoor_kg_m3
-    return air.indoor_c, air.indoor_kg_m3
