@@ -8,7 +8,7 @@ from analysis.effective import QUANTITIES
 from analysis.limits import shipped_limits
 from analysis.meaning import Surroundings
 from analysis.methods import method_of
-from analysis.records import Air, Building, Direction, Limit
+from analysis.records import Air, Building, Direction, Kit, Limit
 
 STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.0)
 """Highest first: it shows a loose seal at once (common practice, no source); steps of at most 10 Pa."""
@@ -31,6 +31,7 @@ class TestPlan:
     """Ids of limits of codes and programmes that the result is held against too."""
     preparation: str = ""
     """Id of the state in which the method wants the building, empty where nobody has said."""
+    kit: Kit = field(default_factory=Kit)
     surroundings: Surroundings = field(default_factory=Surroundings)
 
     def by_method(self, method_id: str) -> TestPlan:

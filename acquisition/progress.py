@@ -253,7 +253,10 @@ class TestProgress:
             return
         try:
             self.test = derive_test(self.plan, with_points)
-            self.result, self.result_gap = analyse(self.test, self.plan.method, limits=self.plan.limits), ""
+            self.result, self.result_gap = (
+                analyse(self.test, self.plan.method, limits=self.plan.limits, kit=self.plan.kit),
+                "",
+            )
         except InvalidInput as gap:
             self.result, self.result_gap = None, str(gap)
 

@@ -10,7 +10,7 @@ from acquisition.job import Job, TestRecord
 from analysis.errors import InvalidInput
 from analysis.meaning import Surroundings
 from analysis.methods import analyse
-from analysis.records import Limit, Test, TestResult
+from analysis.records import Kit, Limit, Test, TestResult
 from analysis.testjson import read_test
 from drivers.clock import Clock
 
@@ -25,6 +25,7 @@ class StoredTest:
     test: Test
     method: str = "iso9972"
     limits: tuple[Limit, ...] = ()
+    kit: Kit = field(default_factory=Kit)
     surroundings: Surroundings = field(default_factory=Surroundings)
     record: TestRecord | None = None
 
@@ -33,7 +34,7 @@ class StoredTest:
 
         Raises `InvalidInput`.
         """
-        return analyse(self.test, method or self.method, fit, (*self.limits, *limits))
+        return analyse(self.test, method or self.method, fit, (*self.limits, *limits), self.kit)
 
 
 def is_job(path: Path) -> bool:
@@ -52,7 +53,7 @@ def load_stored_test(path: Path, clock: Clock, number: int | None = None) -> Sto
         try:
             loaded = job.load(chosen(job, number))
             plan = loaded.record.plan
-            return StoredTest(loaded.test(), plan.method, plan.limits, plan.surroundings, loaded.record)
+            return StoredTest(loaded.test(), plan.method, plan.limits, plan.kit, plan.surroundings, loaded.record)
         finally:
             job.close()
     if number is not None:

@@ -7,12 +7,13 @@ hang together is read off the zero-flow records, which are the longest undisturb
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from analysis.errors import InvalidInput
-from analysis.estimators.observations import PointNoise
+from analysis.estimators.observations import PointNoise, ZeroParts
 from analysis.records import Point, Run, ZeroFlow
-from analysis.statistics import readings_per_independent_one, standard_error_of_mean
+from analysis.statistics import mean_error_and_correlation
 from analysis.zeroflow import zero_correction_pa
 
 UNKNOWN_INDEPENDENCE_S = 10.0
@@ -35,7 +36,8 @@ def point_noise(run: Run, path: str, fit_id: str) -> PointNoise:
 
     `path` names the run and `fit_id` the estimator that asks, in the sentence.
     """
-    independent_s = seconds_per_independent_reading(run)
+    records = _records(run)
+    independent_s = _seconds_per_independent(records)
     pressure_u, ln_flow_u = [], []
     for at, point in enumerate(run.points):
         where = f"{path}.points[{at}]"
@@ -44,62 +46,57 @@ def point_noise(run: Run, path: str, fit_id: str) -> PointNoise:
         flow_sd = _needed(point.flow_sd_m3_h, f"{where}.flow_sd_m3_h", fit_id)
         pressure_u.append(max(pressure_sd / math.sqrt(count), LEAST_PRESSURE_U_PA))
         ln_flow_u.append(max(flow_sd / point.flow_m3_h / math.sqrt(count), LEAST_LN_FLOW_U))
-    return PointNoise(tuple(pressure_u), tuple(ln_flow_u), zero_uncertainty_pa(run, path, fit_id))
+    if not records:
+        raise InvalidInput(f"{path}.zero_before", None, f"the fit {fit_id} needs a zero-flow record")
+    return PointNoise(tuple(pressure_u), tuple(ln_flow_u), _parts(run, records))
 
 
 def seconds_per_independent_reading(run: Run) -> float:
     """Return how many seconds of readings count as one independent reading, the longer of what the records say."""
-    known = [
-        readings_per_independent_one(zero.readings_pa) * zero.seconds / zero.count
-        for zero in (run.zero_before, run.zero_after)
-        if zero is not None and zero.seconds is not None and len(zero.readings_pa) >= _FEWEST_FOR_CORRELATION
-    ]
-    return max(known, default=UNKNOWN_INDEPENDENCE_S)
-
-
-@dataclass(frozen=True, slots=True)
-class ZeroParts:
-    """Independent standard uncertainties (Pa) of the zero-flow pressure that is taken off all points of a run.
-
-    `scatter` of the records; `drift`, their difference, which may have come anywhere between them; `wind`, what the
-    running fan may change of how wind and stack act on the leaks.
-    """
-
-    scatter: float
-    drift: float
-    wind: float
-
-    @property
-    def together(self) -> float:
-        """All parts."""
-        return math.hypot(self.scatter, self.drift, self.wind)
-
-
-def zero_uncertainty_pa(run: Run, path: str, fit_id: str) -> float:
-    """Return the standard uncertainty of the zero-flow pressure (Pa); raises `InvalidInput` without any record."""
-    parts = zero_parts(run)
-    if parts is None:
-        raise InvalidInput(f"{path}.zero_before", None, f"the fit {fit_id} needs a zero-flow record")
-    return parts.together
+    return _seconds_per_independent(_records(run))
 
 
 def zero_parts(run: Run) -> ZeroParts | None:
     """Return what makes the zero-flow pressure of a run uncertain, None without any record of it."""
-    records = [zero for zero in (run.zero_before, run.zero_after) if zero is not None]
-    if not records:
-        return None
-    scatter = math.fsum(_mean_error_pa(zero) ** 2 for zero in records) / len(records) ** 2
-    drift = abs(records[-1].mean_pa - records[0].mean_pa) / math.sqrt(12.0)
-    share = WIND_BIAS_SHARE if run.gust_corrected is None else GUST_BIAS_SHARE
-    wind = share * abs(zero_correction_pa(run.zero_before, run.zero_after))
-    return ZeroParts(math.sqrt(scatter), drift, wind)
+    records = _records(run)
+    return _parts(run, records) if records else None
 
 
-def _mean_error_pa(zero: ZeroFlow) -> float:
-    """Return the standard error of a record's mean, at least what a gauge resolves; that alone for a single reading."""
+@dataclass(frozen=True, slots=True)
+class _Record:
+    """A zero-flow record: the standard error of its mean, and the seconds of one independent reading, None if unknown.
+
+    The error is at least what a gauge resolves, and that alone for a single reading.
+    """
+
+    mean_pa: float
+    error_pa: float
+    independent_s: float | None
+
+
+def _records(run: Run) -> list[_Record]:
+    return [_record(zero) for zero in (run.zero_before, run.zero_after) if zero is not None]
+
+
+def _record(zero: ZeroFlow) -> _Record:
     if len(zero.readings_pa) < 2:
-        return LEAST_PRESSURE_U_PA
-    return max(standard_error_of_mean(zero.readings_pa), LEAST_PRESSURE_U_PA)
+        return _Record(zero.mean_pa, LEAST_PRESSURE_U_PA, None)
+    error_pa, correlated = mean_error_and_correlation(zero.readings_pa)
+    known = zero.seconds is not None and len(zero.readings_pa) >= _FEWEST_FOR_CORRELATION
+    independent_s = correlated * zero.seconds / zero.count if known and zero.seconds is not None else None
+    return _Record(zero.mean_pa, max(error_pa, LEAST_PRESSURE_U_PA), independent_s)
+
+
+def _seconds_per_independent(records: Sequence[_Record]) -> float:
+    known = [record.independent_s for record in records if record.independent_s is not None]
+    return max(known, default=UNKNOWN_INDEPENDENCE_S)
+
+
+def _parts(run: Run, records: Sequence[_Record]) -> ZeroParts:
+    scatter = math.fsum(record.error_pa**2 for record in records) / len(records) ** 2
+    drift = abs(records[-1].mean_pa - records[0].mean_pa) / math.sqrt(12.0)
+    wind = WIND_BIAS_SHARE * abs(zero_correction_pa(run.zero_before, run.zero_after))
+    return ZeroParts(math.sqrt(scatter), drift, wind)
 
 
 def _independent_readings(point: Point, independent_s: float) -> float:

@@ -7,7 +7,17 @@ from __future__ import annotations
 
 import math
 
-from analysis.records import Check, Estimate, MeanResult, RunResult, TestResult, Verdict
+from analysis.records import (
+    BestEstimate,
+    Check,
+    Estimate,
+    MeanResult,
+    QuantityBudget,
+    RunResult,
+    Settling,
+    TestResult,
+    Verdict,
+)
 
 FORMAT = "airseam-result-1"
 
@@ -23,7 +33,30 @@ def result_document(result: TestResult) -> Document:
         "runs": [_run(run) for run in result.runs],
         "mean": _mean(result.mean),
         "verdicts": [_verdict(verdict) for verdict in result.verdicts],
+        **({} if result.best is None else {"best": _best(result.best)}),
+        **({} if not result.budgets else {"budgets": [_budget(item) for item in result.budgets]}),
     }
+
+
+def _best(best: BestEstimate) -> Document:
+    return {
+        "fit": best.fit,
+        "reason": best.reason,
+        "q50_m3_h": _estimate(best.q50_m3_h),
+        "difference": best.difference,
+    }
+
+
+def _budget(budget: QuantityBudget) -> Document:
+    return {
+        "quantity": budget.quantity,
+        "total": _estimate(budget.total),
+        "parts": [{"id": part.id, "ln_u": _finite(part.ln_u), "repeatable": part.repeatable} for part in budget.parts],
+    }
+
+
+def _finite(value: float) -> float | None:
+    return value if math.isfinite(value) else None
 
 
 def _run(run: RunResult) -> Document:
@@ -90,4 +123,13 @@ def _verdict(verdict: Verdict) -> Document:
         "value": verdict.limit.value,
         "probability": verdict.probability,
         "verdict": verdict.verdict,
+        **({} if verdict.settling is None else {"settling": _settling(verdict.settling)}),
+    }
+
+
+def _settling(settling: Settling) -> Document:
+    return {
+        "narrowing": settling.narrowing,
+        "tests": settling.tests,
+        "improvements": [{"part": item.part.id, "ln_u_needed": item.ln_u_needed} for item in settling.improvements],
     }

@@ -16,11 +16,15 @@ def standard_error_of_mean(values: ArrayLike) -> float:
     the values; 0 for readings that are all the same, NaN for fewer than two.
     """
     readings = np.asarray(values, dtype=np.float64).ravel()
-    if readings.size < 2:
-        return math.nan
+    return mean_error_and_correlation(readings)[0] if readings.size > 1 else math.nan
+
+
+def mean_error_and_correlation(values: ArrayLike) -> tuple[float, float]:
+    """Return the standard error of the mean of at least two readings, and how many of them count as one."""
+    readings = np.asarray(values, dtype=np.float64).ravel()
     variance, correlated = _variance_and_correlation(readings)
     independent = max(readings.size / correlated, 1.5)
-    return math.sqrt(variance / (independent - 1.0))
+    return math.sqrt(variance / (independent - 1.0)), correlated
 
 
 def readings_per_independent_one(values: ArrayLike) -> float:

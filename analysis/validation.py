@@ -67,8 +67,13 @@ def _air(air: Air, path: str) -> None:
 
 
 def _zero(zero: ZeroFlow, path: str) -> None:
-    for at, reading in enumerate(zero.readings_pa):
-        within(reading, *_PRESSURE_PA, f"{path}.readings_pa[{at}]", "Pa")
+    low_pa, high_pa = _PRESSURE_PA
+    if zero.readings_pa and not (low_pa <= min(zero.readings_pa) and max(zero.readings_pa) <= high_pa):
+        for at, reading in enumerate(zero.readings_pa):
+            within(reading, low_pa, high_pa, f"{path}.readings_pa[{at}]", "Pa")
+    if not math.isfinite(math.fsum(zero.readings_pa)):
+        for at, reading in enumerate(zero.readings_pa):
+            within(reading, low_pa, high_pa, f"{path}.readings_pa[{at}]", "Pa")
     within(zero.mean_pa, *_PRESSURE_PA, f"{path}.mean_pa", "Pa")
     positive, negative = zero.positive_mean_pa, zero.negative_mean_pa
     if positive is not None:

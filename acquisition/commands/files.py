@@ -12,7 +12,7 @@ from acquisition.job import Job
 from acquisition.job.export import write_csv
 from acquisition.summary import summary_lines
 from acquisition.testfile import chosen, is_job, load_stored_test
-from acquisition.told import correction_tables, quantity_table
+from acquisition.told import budget_table, correction_tables, quantity_table
 from analysis.errors import InvalidInput
 from analysis.records import Test, TestResult
 from analysis.resultjson import result_document
@@ -27,6 +27,7 @@ def analyse(options: argparse.Namespace) -> int:
     status = show_result(options, stored.test, result)
     display = display_of(options.units)
     if options.all and not options.json:
+        show(budget_table(result, display))
         show(quantity_table(result, stored.test.building, display, options.at))
         for table in correction_tables(stored.test, result, display):
             show(table)

@@ -12,7 +12,7 @@ from acquisition.plan import TestPlan
 from acquisition.rig import InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.meaning import Surroundings
-from analysis.records import Air, Building, Direction, FlowRange, Limit
+from analysis.records import Air, Building, Direction, FlowRange, Kit, Limit
 
 
 def utc_text(moment: datetime) -> str:
@@ -46,6 +46,7 @@ def plan_from(text: str) -> TestPlan:
             directions=tuple(Direction(item) for item in table.pop("directions")),
             targets_pa=tuple(float(item) for item in table.pop("targets_pa")),
             published=tuple(str(item) for item in table.pop("published", ())),
+            kit=Kit(**table.pop("kit", {})),
             surroundings=Surroundings(**table.pop("surroundings", {})),
             **table,
         )

@@ -14,7 +14,7 @@ from analysis.resultjson import result_document
 
 def analyse_record(record: TestRecord, test: Test) -> TestResult:
     """Return the result by the method and limit of the test's plan; raises `InvalidInput`."""
-    return analyse(test, record.plan.method, limits=record.plan.limits)
+    return analyse(test, record.plan.method, limits=record.plan.limits, kit=record.plan.kit)
 
 
 def result_text(record: TestRecord, derive: Callable[[], Test]) -> tuple[str, str]:

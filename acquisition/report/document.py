@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from datetime import UTC, datetime
 
 from acquisition.report import wording
@@ -12,6 +13,7 @@ from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
 from acquisition.told.texts import limit_text
+from acquisition.told.titles import method_title
 from acquisition.told.verdicts import likelihood, limit_title
 from analysis.records import Estimate, Verdict
 from analysis.units import Display, Quantity, format_estimate, unit_symbol
@@ -92,8 +94,17 @@ def _hero(content: ReportContent, display: Display) -> Json:
         "unit": text.unit,
         "words": words,
         "interval": f"{interval}{', extrapolated' if estimate.extrapolated else ''}",
-        "scope": f"{scope}, {wording.method_title(content.result.method)}",
+        "scope": f"{scope}, {method_title(content.result.method)}. {_total(content, name, display)}".rstrip(),
     }
+
+
+def _total(content: ReportContent, quantity: str, display: Display) -> str:
+    """Return the interval that holds everything, where it was worked out."""
+    budget = next((item for item in content.result.budgets if item.quantity == quantity), None)
+    if budget is None or not math.isfinite(budget.total.high):
+        return ""
+    text = format_estimate(budget.total, KINDS[quantity], display)
+    return f"With instruments, zero-flow pressure, wind and measures of the building {interval_text(text)}."
 
 
 def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json:

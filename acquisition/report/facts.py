@@ -10,6 +10,7 @@ from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.names import Json
 from acquisition.report.typeface import printable
 from acquisition.rig import InstrumentSpec
+from acquisition.told.titles import method_title
 from analysis.air import pressure_at_altitude
 from analysis.methods import method_of
 from analysis.records import FlowRange, ZeroFlow
@@ -40,7 +41,7 @@ def _building(content: ReportContent, display: Display) -> list[list[str]]:
 
     height, altitude = size(Quantity.LENGTH, building.height_m), size(Quantity.LENGTH, building.altitude_m)
     return [
-        ["Method", wording.method_title(content.result.method)],
+        ["Method", method_title(content.result.method)],
         *_preparation(content),
         ["Internal volume", size(Quantity.VOLUME, building.volume_m3)],
         ["Envelope area", size(Quantity.AREA, building.envelope_area_m2)],

@@ -18,6 +18,7 @@ from acquisition.report.names import (
     share_decimals,
 )
 from acquisition.report.typeface import printable
+from acquisition.told.titles import fit_title
 from analysis.numbertext import format_number
 from analysis.records import Check, Estimate
 from analysis.units import Display, Quantity, format_estimate, format_value, unit_symbol
@@ -82,7 +83,7 @@ def results_table(content: ReportContent, display: Display) -> Json:
         "head": "Results with 95 % intervals",
         "columns": [*names, "Mean"] if len(runs) > 1 else names,
         "rows": rows,
-        "notes": [wording.AREAS, wording.COEFFICIENTS, f"Fit: {wording.fit_title(content.result.fit)}, r² {r2}."],
+        "notes": [wording.AREAS, wording.COEFFICIENTS, f"Fit: {fit_title(content.result.fit)}, r² {r2}."],
     }
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from analysis.estimators import estimator, fit_ids
 from analysis.methods import method_of
 from analysis.records import Direction
 
@@ -19,9 +18,6 @@ MONTHS = (
     "December",
 )  # fmt: skip
 DIRECTIONS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
-
-EDITIONS = {"iso9972": "2015", "cgsb-149.10": "M86"}
-"""Editions as far as this program knows them."""
 
 ZERO_SIDES = "In brackets: means of the negative and of the positive readings."
 BY_ALTITUDE = "Air pressure by the altitude."
@@ -59,17 +55,6 @@ _LICENSED_PRACTICE = (
     "have every appliance put back and proved before the building is used."
 )
 CAUTIONS = (_STATE_OF_THE_DAY, _LOCAL_CODE, _LICENSED_PRACTICE)
-
-
-def method_title(method: str) -> str:
-    """Return the name of a method with its edition as far as it is known."""
-    edition = EDITIONS.get(method)
-    return f"{method_of(method).title}:{edition}" if edition else method_of(method).title
-
-
-def fit_title(fit: str) -> str:
-    """Return the name of an estimator."""
-    return estimator(fit).TITLE if fit in fit_ids() else fit
 
 
 def checked_sentence(method: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.told.budget import budget_table
 from acquisition.told.comparison import Side, comparison_tables
 from acquisition.told.corrections import correction_tables
 from acquisition.told.meaning import meaning_table
@@ -15,6 +16,7 @@ __all__ = [
     "Side",
     "Table",
     "Tone",
+    "budget_table",
     "comparison_tables",
     "correction_tables",
     "meaning_table",

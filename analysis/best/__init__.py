@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from analysis.best.budget import budget_of, budgets
+from analysis.best.budget import Assessment
 from analysis.best.estimate import BestRun, best_estimate, best_runs
 
-__all__ = ["BestRun", "best_estimate", "best_runs", "budget_of", "budgets"]
+__all__ = ["Assessment", "BestRun", "best_estimate", "best_runs"]

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 
 from analysis.air import ZERO_C_IN_K
-from analysis.best.estimate import NUDGE_PA, BestRun
-from analysis.effective import QUANTITIES, EffectiveQuantity, effective
+from analysis.best.estimate import BestRun
+from analysis.effective import QUANTITIES, Effective, EffectiveQuantity, mean_flow, measure_of
 from analysis.powerlaw import ln_flow_variance, log_estimate
 from analysis.records import Kit, PowerLaw, QuantityBudget, Test, UncertaintyPart
 from analysis.student import pooled_dof
@@ -20,30 +21,49 @@ DIVISORS = {"volume_m3": "volume", "envelope_area_m2": "envelope_area", "floor_a
 """Field of the kit for each measure of a building."""
 
 
-def budgets(
-    test: Test, official_lines: Sequence[PowerLaw], runs: Sequence[BestRun], kit: Kit
-) -> tuple[QuantityBudget, ...]:
-    """Return the budget of every quantity that the building allows."""
-    allowed = [
-        item for item in QUANTITIES.values() if item.divisor is None or getattr(test.building, item.divisor) is not None
-    ]
-    return tuple(budget_of(item, test, official_lines, runs, kit) for item in allowed)
+class Assessment:
+    """A test whose quantities can be asked for with everything that makes them uncertain.
 
-
-def budget_of(
-    quantity: EffectiveQuantity, test: Test, official_lines: Sequence[PowerLaw], runs: Sequence[BestRun], kit: Kit
-) -> QuantityBudget:
-    """Return the official value of a quantity, as mean over the runs, with everything that makes it uncertain.
-
-    What the readings hold (fit, zero-flow pressure and its drift, wind) is taken from the best lines, because the
-    official interval leaves most of it out. Raises `InvalidInput` where the building lacks what the quantity needs.
+    The value is the official one, as mean over the runs. What the readings hold (fit, zero-flow pressure and its drift,
+    wind) is taken from the best lines, because the official interval leaves most of it out.
     """
-    official = effective(official_lines, test.building, quantity, "the budget")
-    parts = [*_of_readings(quantity.pressure_pa, runs), *_of_kit(quantity, test, runs, kit)]
-    variances = tuple(part.ln_u**2 for part in parts)
-    dof = pooled_dof(variances, tuple(part.dof for part in parts))
-    total = log_estimate(official.value, math.fsum(variances), dof, extrapolated=official.extrapolated)
-    return QuantityBudget(quantity.id, total, tuple(parts), dof)
+
+    def __init__(self, test: Test, official_lines: Sequence[PowerLaw], runs: Sequence[BestRun], kit: Kit) -> None:
+        """Take the official lines in reference air, and the best one of each run."""
+        self._test = test
+        self._lines = tuple(official_lines)
+        self._runs = tuple(runs)
+        self._kit = kit
+        self._at: dict[float, tuple[Effective, list[UncertaintyPart]]] = {}
+
+    def over(self, places: Sequence[int]) -> Assessment:
+        """Return the same for some of the runs."""
+        if len(places) == len(self._runs):
+            return self
+        some = replace(self._test, runs=tuple(self._test.runs[at] for at in places))
+        return Assessment(some, [self._lines[at] for at in places], [self._runs[at] for at in places], self._kit)
+
+    def all(self) -> tuple[QuantityBudget, ...]:
+        """Return the budget of every quantity that the building allows."""
+        building = self._test.building
+        return tuple(
+            self.of(item)
+            for item in QUANTITIES.values()
+            if item.divisor is None or getattr(building, item.divisor) is not None
+        )
+
+    def of(self, quantity: EffectiveQuantity) -> QuantityBudget:
+        """Return the budget of a quantity; raises `InvalidInput` where the building lacks what it needs."""
+        if quantity.pressure_pa not in self._at:
+            flow = mean_flow(self._lines, quantity.pressure_pa)
+            self._at[quantity.pressure_pa] = (flow, _of_readings(quantity.pressure_pa, self._runs))
+        flow, readings = self._at[quantity.pressure_pa]
+        value = flow.value * quantity.factor / measure_of(self._test.building, quantity, "the budget")
+        parts = (*readings, *_of_kit(quantity, self._test, self._runs, self._kit))
+        variances = tuple(part.ln_u**2 for part in parts)
+        dof = pooled_dof(variances, tuple(part.dof for part in parts))
+        total = log_estimate(value, math.fsum(variances), dof, extrapolated=flow.extrapolated)
+        return QuantityBudget(quantity.id, total, parts, dof)
 
 
 def _of_readings(pressure_pa: float, runs: Sequence[BestRun]) -> list[UncertaintyPart]:
@@ -55,7 +75,7 @@ def _of_readings(pressure_pa: float, runs: Sequence[BestRun]) -> list[Uncertaint
     drift: list[float] = []
     wind: list[float] = []
     for run, share in zip(runs, shares, strict=True):
-        slope = _zero_slope(run, pressure_pa)
+        slope = run.zero_slope(pressure_pa)
         zero = [0.0, 0.0, 0.0] if run.zero is None else [run.zero.scatter, run.zero.drift, run.zero.wind]
         of_zero = [(slope * u) ** 2 for u in zero]
         whole = ln_flow_variance(run.line, pressure_pa)
@@ -69,13 +89,6 @@ def _of_readings(pressure_pa: float, runs: Sequence[BestRun]) -> list[Uncertaint
         UncertaintyPart("zero-drift", math.sqrt(math.fsum(drift))),
         UncertaintyPart("wind", math.sqrt(math.fsum(wind))),
     ]
-
-
-def _zero_slope(run: BestRun, pressure_pa: float) -> float:
-    """Return by how much ln q at a pressure changes with the zero-flow pressure (1/Pa)."""
-    ln_pressure = math.log(pressure_pa)
-    moved = run.nudged.ln_c - run.line.ln_c + (run.nudged.n - run.line.n) * ln_pressure
-    return moved / NUDGE_PA
 
 
 def _of_kit(quantity: EffectiveQuantity, test: Test, runs: Sequence[BestRun], kit: Kit) -> list[UncertaintyPart]:

@@ -13,9 +13,9 @@ from dataclasses import dataclass, replace
 from analysis.effective import REFERENCE_PRESSURE_PA, mean_flow
 from analysis.errors import InvalidInput
 from analysis.estimators import assumed, gls, ols
-from analysis.estimators.observations import Observations, PointNoise
+from analysis.estimators.observations import Observations, PointNoise, ZeroParts
 from analysis.flow import envelope_factor
-from analysis.noise import ZeroParts, point_noise, zero_parts
+from analysis.noise import GUST_BIAS_SHARE, point_noise, zero_parts
 from analysis.powerlaw import in_other_air
 from analysis.records import BestEstimate, Building, PowerLaw, Run, Test
 from analysis.siteair import leak_air, moist_site_air, to_reference
@@ -44,15 +44,24 @@ REASONS = {
 class BestRun:
     """The best line of a run in reference air.
 
-    `nudged` is the line with the zero-flow pressure raised by `NUDGE_PA`: what an error of it does at any pressure.
-    `zero` is None without a zero-flow record. `holds_zero` tells whether the interval of the line holds `zero` already.
+    `zero` is None without a zero-flow record. `holds_zero` tells whether the interval of the line holds it already.
     """
 
     kind: str
     line: PowerLaw
-    nudged: PowerLaw
     zero: ZeroParts | None
-    holds_zero: bool
+
+    response: tuple[float, float]
+    """(a, b): ln q of the line moves by a + b ln dp with the zero-flow pressure (1/Pa)."""
+
+    @property
+    def holds_zero(self) -> bool:
+        """Whether the fit itself lets the zero-flow pressure err."""
+        return self.kind in ("gls", "gusts")
+
+    def zero_slope(self, pressure_pa: float) -> float:
+        """Return by how much ln q of the line at a pressure moves with the zero-flow pressure (1/Pa)."""
+        return self.response[0] + self.response[1] * math.log(pressure_pa)
 
 
 def best_estimate(runs: Sequence[BestRun], official_q50_m3_h: float) -> BestEstimate:
@@ -70,48 +79,59 @@ def best_estimate(runs: Sequence[BestRun], official_q50_m3_h: float) -> BestEsti
 
 def best_runs(test: Test) -> tuple[BestRun, ...]:
     """Return the best line of each run of a test that has been analysed, all runs by the same fit."""
-    kinds = [_kind(run) for run in test.runs]
+    noises = [_noise(run) for run in test.runs]
+    kinds = [_kind(run, noise) for run, noise in zip(test.runs, noises, strict=True)]
     weakest = max(kinds, key=list(REASONS).index)
-    return tuple(_best_run(run, test.building, weakest) for run in test.runs)
+    return tuple(_best_run(run, test.building, weakest, noise) for run, noise in zip(test.runs, noises, strict=True))
 
 
-def _kind(run: Run) -> str:
+def _read(run: Run) -> Run:
+    """Return the run whose outdoor pressure is weighted against gusts, where there is one."""
+    return run if run.gust_corrected is None else run.gust_corrected
+
+
+def _noise(run: Run) -> PointNoise | None:
+    """Return how sure the points are, None where the record does not hold it."""
+    try:
+        own = point_noise(_read(run), "run", "gls")
+    except InvalidInput:
+        return None
+    if run.gust_corrected is None:
+        return own
+    wind = GUST_BIAS_SHARE * abs(zero_correction_pa(run.zero_before, run.zero_after))
+    return replace(own, zero=replace(own.zero, wind=wind))
+
+
+def _kind(run: Run, noise: PointNoise | None) -> str:
     """Return the best fit that the record of a run allows."""
     magnitudes = [abs(point.envelope_pa) for point in run.points]
     if max(magnitudes) < _ONE_PRESSURE * min(magnitudes):
         return "assumed-exponent"
-    if _noise(run) is None or len(run.points) < 3:
+    if noise is None or len(run.points) < 3:
         return "ols"
     return "gls" if run.gust_corrected is None else "gusts"
 
 
-def _noise(run: Run) -> PointNoise | None:
-    try:
-        return point_noise(run, "run", "gls")
-    except InvalidInput:
-        return None
-
-
-def _best_run(run: Run, building: Building, kind: str) -> BestRun:
-    read = run.gust_corrected if kind == "gusts" and run.gust_corrected is not None else run
+def _best_run(run: Run, building: Building, kind: str, noise: PointNoise | None) -> BestRun:
+    read = _read(run) if kind == "gusts" else run
     zero_pa = zero_correction_pa(read.zero_before, read.zero_after)
     air = moist_site_air(read.air, building)
     factor = envelope_factor(read.direction, air.indoor_kg_m3, air.outdoor_kg_m3)
-    flows = tuple(point.flow_m3_h * factor for point in read.points)
-    noise = _noise(read)
-    conversion = to_reference(*leak_air(read.direction, air))
+    magnitudes = tuple(abs(point.envelope_pa - zero_pa) for point in read.points)
+    observations = Observations(magnitudes, tuple(point.flow_m3_h * factor for point in read.points), noise)
+    fitted = _fit(observations, kind)
+    line = in_other_air(fitted, *to_reference(*leak_air(read.direction, air)))
+    zero = zero_parts(run) if noise is None else noise.zero
+    return BestRun(kind, line, zero, _response(observations, fitted, kind))
 
-    def line(zero_pa: float) -> PowerLaw:
-        magnitudes = tuple(abs(point.envelope_pa - zero_pa) for point in read.points)
-        fitted = _fit(Observations(magnitudes, flows, noise), kind)
-        return in_other_air(fitted, *conversion)
 
-    # With the model error of several taps where the weights were used.
-    parts = zero_parts(run if kind == "gusts" else replace(read, gust_corrected=None))
-    if kind == "gusts":
-        scatter = zero_parts(read)
-        parts = None if parts is None or scatter is None else replace(scatter, wind=parts.wind)
-    return BestRun(kind, line(zero_pa), line(zero_pa + NUDGE_PA), parts, kind in ("gls", "gusts"))
+def _response(observations: Observations, fitted: PowerLaw, kind: str) -> tuple[float, float]:
+    """Return how a fitted line moves with the zero-flow pressure: from the weights, or by trying."""
+    if kind in ("gls", "gusts"):
+        return gls.response(observations, fitted)
+    moved = tuple(pressure + NUDGE_PA for pressure in observations.pressure_pa)
+    after = _fit(replace(observations, pressure_pa=moved), kind)
+    return (after.ln_c - fitted.ln_c) / NUDGE_PA, (after.n - fitted.n) / NUDGE_PA
 
 
 def _fit(observations: Observations, kind: str) -> PowerLaw:

@@ -45,7 +45,7 @@ def fit(observations: Observations) -> PowerLaw:
     for _ in range(_STEPS):
         found = _solve(x, y, observations.pressure_pa, noise, n)
         previous, n = n, found.slope
-        if abs(n - previous) <= 1e-13 * abs(n):
+        if abs(n - previous) <= 1e-12 * abs(n):
             break
     found = _solve(x, y, observations.pressure_pa, noise, n)
     scale, dof = scale_and_dof(found.distance, len(x))
@@ -63,6 +63,18 @@ def fit(observations: Observations) -> PowerLaw:
         low_pa=min(observations.pressure_pa),
         high_pa=max(observations.pressure_pa),
     )
+
+
+def response(observations: Observations, line: PowerLaw) -> tuple[float, float]:
+    """Return (a, b): ln q of a fitted line moves by a + b ln dp with the zero-flow pressure (1/Pa).
+
+    Raising the magnitudes of all pressures by a little is lowering ln q of each point by n/dp of it, at the weights of
+    the fit.
+    """
+    x, _ = observations.logarithms()
+    moved = [-line.n / pressure for pressure in observations.pressure_pa]
+    found = _solve(x, moved, observations.pressure_pa, observations.known_noise(), line.n)
+    return found.level - found.slope * found.m.mean_x, found.slope
 
 
 def _solve(x: list[float], y: list[float], pressures_pa: Sequence[float], noise: PointNoise, n: float) -> _Solution:

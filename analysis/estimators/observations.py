@@ -7,16 +7,39 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
+class ZeroParts:
+    """Independent standard uncertainties (Pa) of the zero-flow pressure that is taken off all points of a run.
+
+    `scatter` of the records; `drift`, their difference, which may have come anywhere between them; `wind`, what the
+    running fan may change of how wind and stack act on the leaks.
+    """
+
+    scatter: float
+    drift: float
+    wind: float
+
+    @property
+    def together(self) -> float:
+        """All parts."""
+        return math.hypot(self.scatter, self.drift, self.wind)
+
+
+@dataclass(frozen=True, slots=True)
 class PointNoise:
     """Standard uncertainties of the points of a run.
 
-    `pressure_u_pa` and `ln_flow_u` belong to each point alone; `zero_u_pa` is that of the zero-flow pressure, which all
+    `pressure_u_pa` and `ln_flow_u` belong to each point alone; `zero` is that of the zero-flow pressure, which all
     points share.
     """
 
     pressure_u_pa: tuple[float, ...]
     ln_flow_u: tuple[float, ...]
-    zero_u_pa: float
+    zero: ZeroParts
+
+    @property
+    def zero_u_pa(self) -> float:
+        """All parts of the zero-flow pressure together."""
+        return self.zero.together
 
 
 @dataclass(frozen=True, slots=True)

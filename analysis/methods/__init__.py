@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
-from analysis.best import best_estimate, best_runs, budget_of, budgets
-from analysis.effective import EffectiveQuantity
+from analysis.best import Assessment, best_estimate, best_runs
 from analysis.errors import InvalidInput
 from analysis.estimators import estimator
 from analysis.methods import (
@@ -22,7 +20,7 @@ from analysis.methods import (
 from analysis.methods.directions import mean_flow, mean_result, verdict
 from analysis.methods.method import Method
 from analysis.methods.run import analyse_run
-from analysis.records import Kit, Limit, QuantityBudget, Test, TestResult
+from analysis.records import Kit, Limit, Test, TestResult
 from analysis.validation import validate
 
 _METHODS: tuple[Method, ...] = (
@@ -68,18 +66,15 @@ def analyse(
     results = [analyse_run(chosen, fitting, test, run, f"runs[{at}]") for at, run in enumerate(test.runs)]
     flow = mean_flow([reference for _, reference in results])
     best = best_runs(test) if kit is not None else ()
-
-    def assess(quantity: EffectiveQuantity, places: Sequence[int]) -> QuantityBudget:
-        some = replace(test, runs=tuple(test.runs[at] for at in places))
-        return budget_of(quantity, some, [flow.lines[at] for at in places], [best[at] for at in places], kit or Kit())
-
-    held = assess if kit is not None else None
+    assessed = Assessment(test, flow.lines, best, kit) if kit is not None else None
     return TestResult(
         method=chosen.id,
         fit=fitting.ID,
         runs=tuple(result for result, _ in results),
         mean=mean_result(flow, test.building),
-        verdicts=tuple(verdict(flow, test.building, limit, f"limits[{at}]", held) for at, limit in enumerate(limits)),
-        best=best_estimate(best, flow.at_50.value) if kit is not None else None,
-        budgets=budgets(test, flow.lines, best, kit) if kit is not None else (),
+        verdicts=tuple(
+            verdict(flow, test.building, limit, f"limits[{at}]", assessed) for at, limit in enumerate(limits)
+        ),
+        best=best_estimate(best, flow.at_50.value) if best else None,
+        budgets=assessed.all() if assessed is not None else (),
     )

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
+from analysis.best import Assessment
 from analysis.effective import (
     REFERENCE_PRESSURE_PA,
     Effective,
-    EffectiveQuantity,
     effective,
     effective_quantity,
     measure_of,
@@ -45,14 +45,12 @@ def mean_result(flow: MeanFlow, building: Building) -> MeanResult:
     )
 
 
-Assess = Callable[[EffectiveQuantity, Sequence[int]], QuantityBudget]
-"""Returns the budget of a quantity over some of the runs, by their places."""
-
-
-def verdict(flow: MeanFlow, building: Building, limit: Limit, field: str, assess: Assess | None = None) -> Verdict:
+def verdict(
+    flow: MeanFlow, building: Building, limit: Limit, field: str, assessed: Assessment | None = None
+) -> Verdict:
     """Hold a limit against the mean, or against each direction where the limit says so: the worse one decides then.
 
-    With `assess` everything that makes the result uncertain counts, else the scatter about the line alone. Raises
+    When `assessed` everything that makes the result uncertain counts, else the scatter about the line alone. Raises
     `InvalidInput` for an unknown quantity, a limit that is not above 0, or a building that lacks the divisor.
     """
     quantity = effective_quantity(limit.quantity, f"{field}.quantity")
@@ -60,8 +58,8 @@ def verdict(flow: MeanFlow, building: Building, limit: Limit, field: str, assess
     places = range(len(flow.lines))
     groups = [(at,) for at in places] if limit.each_direction else [tuple(places)]
     measure_of(building, quantity, f"the limit {limit.id}")
-    if assess is not None:
-        judged = [_of_budget(assess(quantity, group), limit) for group in groups]
+    if assessed is not None:
+        judged = [_of_budget(assessed.over(group).of(quantity), limit) for group in groups]
     else:
         held = [effective([flow.lines[at] for at in group], building, quantity, "the limit") for group in groups]
         judged = [_of_scatter(item, limit) for item in held]

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from acquisition.report.names import check_value
-from acquisition.report.wording import method_title
+from acquisition.told.titles import method_title
 from analysis.records import Check
 from analysis.units import Display
 from gui.theme import SIGNS, Tone

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from acquisition.report.wording import fit_title, method_title
-from acquisition.told import Table, correction_tables, meaning_table, quantity_table, verdict_table
+from acquisition.told import Table, budget_table, correction_tables, meaning_table, quantity_table, verdict_table
+from acquisition.told.titles import fit_title, method_title
 from analysis.estimators import fit_ids
 from analysis.meaning import meaning_of
 from analysis.methods import method_ids, method_of
@@ -26,6 +26,7 @@ class Detail(StrEnum):
     CHECKS = "checks"
     NUMBERS = "quantities"
     LIMITS = "limits"
+    BUDGET = "uncertainty"
     MEANING = "meaning"
 
     @property
@@ -85,7 +86,8 @@ def _tab(item: Detail, checks: CheckPicture, shown: ShownTest | None) -> str:
     elif item is Detail.LIMITS and shown is not None and shown.result is not None:
         found = {verdict.verdict for verdict in shown.result.verdicts}
         tone = next((worst for word, worst in WORST_FIRST.items() if word in found), Tone.QUIET)
-    return f"{SIGNS.get(tone, '')} {item.word}".strip()
+    sign = "" if tone is Tone.QUIET else SIGNS.get(tone, "")
+    return f"{sign} {item.word}".strip()
 
 
 def _table(shown: ShownTest | None, chosen: Detail, display: Display) -> Table:
@@ -96,10 +98,17 @@ def _table(shown: ShownTest | None, chosen: Detail, display: Display) -> Table:
     match chosen:
         case Detail.LIMITS:
             return verdict_table(result, display)
+        case Detail.BUDGET:
+            return budget_table(result, display, _in_front(shown))
         case Detail.MEANING:
             return meaning_table(meaning_of(result, building, shown.plan.surroundings), display)
         case _:
             return quantity_table(result, building, display)
+
+
+def _in_front(shown: ShownTest) -> str:
+    limit = next(iter(shown.plan.limits), None)
+    return limit.quantity if limit is not None else ""
 
 
 def _methods(shown: ShownTest) -> Choices:

@@ -6,10 +6,10 @@ import math
 from dataclasses import dataclass
 
 from acquisition.report.names import KINDS
-from acquisition.report.wording import fit_title, method_title
 from acquisition.told.texts import limit_text
+from acquisition.told.titles import fit_title, method_title
 from acquisition.told.verdicts import STAGE, likelihood, limit_title
-from analysis.records import Estimate, Limit, MeanResult, Verdict
+from analysis.records import Estimate, Limit, MeanResult, TestResult, Verdict
 from analysis.units import Display, Quantity, format_estimate, to_display, unit_symbol
 from analysis.verdict import settling_words
 from gui.theme import Tone
@@ -48,6 +48,8 @@ class OutcomePicture:
     bar: LimitBar | None
     others: str
     spoken: str
+    scatter: str = ""
+    """What the line alone says, where the interval in front holds more."""
 
 
 def outcome_picture(moment: Moment) -> OutcomePicture:
@@ -59,7 +61,8 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     if result is None:
         why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
         return _nothing(why, limit, display)
-    quantity, estimate = headline(result.mean, limit)
+    quantity, official = headline(result.mean, limit)
+    estimate = total_of(result, quantity) or official
     text = format_estimate(estimate, KINDS[quantity], display)
     verdict = next((item for item in result.verdicts if item.limit == limit), None)
     words, tone = verdict_words(verdict)
@@ -76,6 +79,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
         tone=tone,
         bar=_bar(estimate, limit, KINDS[quantity], display),
         others=_others(result.mean, quantity, display),
+        scatter=_scatter(official, estimate, quantity, display),
         spoken=f"{text.value} {unit}, plus or minus {text.plus_minus}. {words}",
     )
 
@@ -90,6 +94,11 @@ def headline(mean: MeanResult, limit: Limit | None) -> tuple[str, Estimate]:
         if estimate is not None:
             return quantity, estimate
     return "q50_m3_h", mean.q50_m3_h
+
+
+def total_of(result: TestResult, quantity: str) -> Estimate | None:
+    """Return a quantity with the interval of everything that makes it uncertain, None where that was not worked out."""
+    return next((item.total for item in result.budgets if item.quantity == quantity), None)
 
 
 def unit_words(quantity: str, display: Display) -> str:
@@ -111,6 +120,13 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
             return f"does not meet: {likely} likely", Tone.BAD
         case _:
             return f"cannot tell today: {likely} likely", Tone.ATTENTION
+
+
+def _scatter(official: Estimate, shown: Estimate, quantity: str, display: Display) -> str:
+    if official is shown or not math.isfinite(official.half_width):
+        return ""
+    text = format_estimate(official, KINDS[quantity], display)
+    return f"{text.value} ± {text.plus_minus} by the scatter of the line alone"
 
 
 def _title(moment: Moment) -> str:

@@ -10,7 +10,7 @@ from enum import StrEnum
 from acquisition.job import JobDetails
 from acquisition.plan import TestPlan
 from acquisition.report.names import KINDS
-from acquisition.report.wording import method_title
+from acquisition.told.titles import method_title
 from analysis.errors import InvalidInput
 from analysis.methods import method_ids, method_of
 from analysis.numbertext import format_number, parse_number

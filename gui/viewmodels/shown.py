@@ -115,7 +115,7 @@ def seen_by(shown: ShownTest, reading: Reading) -> ShownTest:
         return shown
     plan = shown.plan
     try:
-        result = analyse(shown.test, reading.method or plan.method, reading.fit or None, plan.limits)
+        result = analyse(shown.test, reading.method or plan.method, reading.fit or None, plan.limits, plan.kit)
     except InvalidInput as error:
         return replace(shown, result=None, gap=f"{str(error)[:1].upper()}{str(error)[1:]}.", seen=reading)
     return replace(shown, result=result, gap="", seen=reading)

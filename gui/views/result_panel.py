@@ -67,6 +67,7 @@ class ResultPanel(Panel):
         self._verdict = label(role="strong")
         self._bar = LimitBarView(look)
         self._why = wrapped("quiet")
+        self._scatter = ElidedLabel("small")
         self._others = ElidedLabel("quiet")
         beside = column(0)
         beside.addStretch(1)
@@ -83,6 +84,7 @@ class ResultPanel(Panel):
         self.body.addWidget(self._bar)
         self.body.addWidget(self._why)
         self.body.addWidget(self._others)
+        self.body.addWidget(self._scatter)
 
     def show_picture(self, picture: OutcomePicture) -> None:
         """Show a moment."""
@@ -101,6 +103,8 @@ class ResultPanel(Panel):
         self._bar.setVisible(picture.bar is not None)
         set_text(self._why, picture.why)
         self._why.setVisible(bool(picture.why))
+        self._scatter.show_text(picture.scatter)
+        self._scatter.setVisible(bool(picture.scatter))
         self._others.show_text(picture.others)
         self._others.setVisible(bool(picture.others))
         self.setAccessibleName(picture.spoken)

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from analysis.errors import InvalidInput
 from analysis.estimators import estimator, fit_ids
-from analysis.estimators.observations import Observations, PointNoise
+from analysis.estimators.observations import Observations, PointNoise, ZeroParts
 from analysis.methods import analyse
 from analysis.powerlaw import flow_at, ln_flow_variance
 from analysis.records import Direction, Limit, Point
@@ -20,7 +20,9 @@ from tests.analysis.test_noise import measured
 
 def points(zero_u_pa: float) -> Observations:
     """Return the sample points with an uncertainty of the zero-flow pressure."""
-    return Observations(PRESSURES_PA, FLOWS_M3_H, PointNoise((0.3,) * 10, (0.005,) * 10, zero_u_pa))
+    return Observations(
+        PRESSURES_PA, FLOWS_M3_H, PointNoise((0.3,) * 10, (0.005,) * 10, ZeroParts(zero_u_pa, 0.0, 0.0))
+    )
 
 
 def test_without_a_common_error_it_is_weighted_least_squares() -> None:
@@ -47,7 +49,7 @@ def test_the_common_error_counts_most_where_the_pressure_is_low() -> None:
 def test_an_error_of_the_zero_flow_pressure_is_seen_in_the_curvature_of_the_points() -> None:
     """All pressures 1 Pa too high: on a log scale the line bends, and the bend tells how much to trust low points."""
     flows = tuple(100.0 * (pressure - 1.0) ** 0.65 for pressure in PRESSURES_PA)
-    shifted = Observations(PRESSURES_PA, flows, PointNoise((0.02,) * 10, (0.001,) * 10, 1.0))
+    shifted = Observations(PRESSURES_PA, flows, PointNoise((0.02,) * 10, (0.001,) * 10, ZeroParts(1.0, 0.0, 0.0)))
     plain, honest = estimator("ols").fit(shifted), estimator("gls").fit(shifted)
     assert abs(honest.n - 0.65) < 0.2 * abs(plain.n - 0.65)
 

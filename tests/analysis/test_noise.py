@@ -16,12 +16,19 @@ from analysis.noise import (
     WIND_BIAS_SHARE,
     point_noise,
     seconds_per_independent_reading,
-    zero_uncertainty_pa,
+    zero_parts,
 )
 from analysis.records import Run, ZeroFlow
 from analysis.zeroflow import zero_flow
 from tests.analysis.samples import ZERO, run_of
 from tests.analysis.test_statistics import gusty
+
+
+def zero_u_pa(run: Run) -> float:
+    """Return all parts of the zero-flow pressure of a run together."""
+    parts = zero_parts(run)
+    assert parts is not None
+    return parts.together
 
 
 def measured(envelope_sd_pa: float = 0.8, flow_sd_m3_h: float = 12.0, seconds: float | None = 20.0) -> Run:
@@ -91,19 +98,19 @@ def test_the_zero_flow_pressure_is_unsure_by_scatter_drift_and_wind() -> None:
     later = zero_flow([-1.6] * 100, 10.0)
     expected = math.sqrt(2 * LEAST_PRESSURE_U_PA**2 / 4 + 0.6**2 / 12 + (1.3 * WIND_BIAS_SHARE) ** 2)
     run = replace(measured(), zero_before=steady, zero_after=later)
-    assert zero_uncertainty_pa(run, "runs[0]", "gls") == pytest.approx(expected)
+    assert zero_u_pa(run) == pytest.approx(expected)
 
 
 def test_scatter_of_gusty_records_makes_the_zero_flow_pressure_unsure() -> None:
     calm = replace(measured(), zero_before=ZERO, zero_after=ZERO)
     gusts = replace(measured(), zero_before=gusty_zero(2.0), zero_after=gusty_zero(2.0, 4))
-    assert zero_uncertainty_pa(gusts, "", "gls") > 3 * zero_uncertainty_pa(calm, "", "gls")
+    assert zero_u_pa(gusts) > 3 * zero_u_pa(calm)
 
 
 def test_one_record_alone_is_less_sure_than_two() -> None:
     zero = gusty_zero(0.5)
     both, one = (replace(measured(), zero_before=zero, zero_after=after) for after in (zero, None))
-    assert zero_uncertainty_pa(one, "", "gls") > zero_uncertainty_pa(both, "", "gls")
+    assert zero_u_pa(one) > zero_u_pa(both)
 
 
 def test_without_a_zero_record_its_uncertainty_is_not_known() -> None:
@@ -111,4 +118,5 @@ def test_without_a_zero_record_its_uncertainty_is_not_known() -> None:
     with pytest.raises(
         InvalidInput, match=r"^runs\[0\]\.zero_before is missing: the fit gls needs a zero-flow record$"
     ):
-        zero_uncertainty_pa(run, "runs[0]", "gls")
+        point_noise(run, "runs[0]", "gls")
+    assert zero_parts(run) is None

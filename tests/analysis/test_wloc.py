@@ -10,14 +10,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from analysis.estimators import estimator
-from analysis.estimators.observations import Observations, PointNoise
+from analysis.estimators.observations import Observations, PointNoise, ZeroParts
 from analysis.estimators.wloc import organic_line
 from analysis.methods import analyse
 from analysis.powerlaw import flow_at
 from tests.analysis.samples import FLOWS_M3_H, PRESSURES_PA, whole_test
 from tests.analysis.test_noise import measured
 
-NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, 0.0)
+NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, ZeroParts(0.0, 0.0, 0.0))
 POINTS = Observations(PRESSURES_PA, FLOWS_M3_H, NOISE)
 VALUES = st.lists(
     st.tuples(st.floats(-5, 5), st.floats(-5, 5)), min_size=3, max_size=10, unique_by=(lambda p: p[0], lambda p: p[1])
@@ -45,14 +45,14 @@ def test_a_falling_line_keeps_its_sign() -> None:
 
 
 def test_two_points_give_a_line_without_an_interval() -> None:
-    noise = PointNoise((0.1, 0.1), (0.01, 0.01), 0.0)
+    noise = PointNoise((0.1, 0.1), (0.01, 0.01), ZeroParts(0.0, 0.0, 0.0))
     line = estimator("wloc").fit(Observations((10.0, 50.0), (400.0, 1200.0), noise))
     assert flow_at(line, 50.0).value == pytest.approx(1200.0)
     assert flow_at(line, 50.0).high == math.inf
 
 
 def test_scaling_all_uncertainties_changes_neither_line_nor_interval() -> None:
-    wider = PointNoise((5.0,) * 10, (0.1,) * 10, 0.0)
+    wider = PointNoise((5.0,) * 10, (0.1,) * 10, ZeroParts(0.0, 0.0, 0.0))
     one, other = estimator("wloc").fit(POINTS), estimator("wloc").fit(replace(POINTS, noise=wider))
     assert (one.n, one.ln_c, one.var_n) == pytest.approx((other.n, other.ln_c, other.var_n), rel=1e-10)
 

@@ -8,19 +8,19 @@ from dataclasses import replace
 import pytest
 
 from analysis.estimators import estimator
-from analysis.estimators.observations import Observations, PointNoise
+from analysis.estimators.observations import Observations, PointNoise, ZeroParts
 from analysis.methods import analyse
 from analysis.powerlaw import flow_at, ln_flow_variance
 from analysis.student import chi_square_limit
 from tests.analysis.samples import FLOWS_M3_H, PRESSURES_PA, check_of, whole_test
 from tests.analysis.test_noise import measured
 
-NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, 0.0)
+NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, ZeroParts(0.0, 0.0, 0.0))
 POINTS = Observations(PRESSURES_PA, FLOWS_M3_H, NOISE)
 
 
 def test_equal_weights_give_the_ordinary_line() -> None:
-    even = PointNoise(tuple(0.01 * pressure for pressure in PRESSURES_PA), (0.01,) * 10, 0.0)
+    even = PointNoise(tuple(0.01 * pressure for pressure in PRESSURES_PA), (0.01,) * 10, ZeroParts(0.0, 0.0, 0.0))
     weighted, plain = estimator("wls").fit(replace(POINTS, noise=even)), estimator("ols").fit(POINTS)
     assert (weighted.n, weighted.ln_c, weighted.r2) == pytest.approx((plain.n, plain.ln_c, plain.r2), rel=1e-10)
 
@@ -44,7 +44,7 @@ def test_points_that_scatter_less_than_expected_do_not_narrow_the_interval() -> 
 
 
 def test_points_that_scatter_more_than_expected_widen_it() -> None:
-    sure = PointNoise((0.02,) * 10, (0.001,) * 10, 0.0)
+    sure = PointNoise((0.02,) * 10, (0.001,) * 10, ZeroParts(0.0, 0.0, 0.0))
     line = estimator("wls").fit(replace(POINTS, noise=sure))
     assert line.dof == 8
     assert flow_at(line, 50.0).half_width > 1.96 * 0.001 * 1332 / math.sqrt(10)
@@ -52,7 +52,7 @@ def test_points_that_scatter_more_than_expected_widen_it() -> None:
 
 
 def test_two_points_have_the_interval_of_their_own_uncertainties() -> None:
-    noise = PointNoise((0.1, 0.1), (0.01, 0.01), 0.0)
+    noise = PointNoise((0.1, 0.1), (0.01, 0.01), ZeroParts(0.0, 0.0, 0.0))
     line = estimator("wls").fit(Observations((10.0, 50.0), (400.0, 1200.0), noise))
     assert 0 < flow_at(line, 50.0).low < 1200.0 < flow_at(line, 50.0).high < 1300.0
 

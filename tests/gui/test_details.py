@@ -24,7 +24,7 @@ def settle(stage: Stage) -> None:
 
 def test_tabs_carry_the_sign_of_the_worst_that_is_in_them() -> None:
     tabs = detail_picture(moment(shown=shown()), Detail.CHECKS).tabs
-    assert [text.split()[-1] for text in tabs] == ["Checks", "Quantities", "Limits", "Meaning"]
+    assert [text.split()[-1] for text in tabs] == ["Checks", "Quantities", "Limits", "Uncertainty", "Meaning"]
     strict = replace(PLAN, limit=Limit("stage", "n50_per_h", 0.1))
     test = replace(shown(), plan=strict)
     failing = seen_by(test, Reading(fit="ols"))

@@ -12,7 +12,7 @@ import pytest
 import statsmodels.api as sm
 
 from analysis.estimators import estimator
-from analysis.estimators.observations import Observations, PointNoise
+from analysis.estimators.observations import Observations, PointNoise, ZeroParts
 from analysis.estimators.wloc import organic_line
 from analysis.estimators.wls import effective_weights
 from analysis.leastsquares import straight_line
@@ -24,7 +24,7 @@ X = [math.log(value) for value in PRESSURES_PA]
 Y = [math.log(value) for value in FLOWS_M3_H]
 LN_PRESSURE_U = [0.5 / value for value in PRESSURES_PA]
 WEIGHTS = effective_weights(LN_PRESSURE_U, [0.01] * 10, 0.65)
-NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, 0.3)
+NOISE = PointNoise((0.5,) * 10, (0.01,) * 10, ZeroParts(0.3, 0.0, 0.0))
 POINTS = Observations(PRESSURES_PA, FLOWS_M3_H, NOISE)
 
 
@@ -70,7 +70,7 @@ def test_unweighted_organic_correlation_is_reduced_major_axis() -> None:
 def test_generalized_least_squares_against_the_library_itself(zero_u_pa: float) -> None:
     """Library: statsmodels GLS with the full covariance matrix at the exponent at which the iteration ends."""
     ours = estimator("gls").fit(
-        Observations(PRESSURES_PA, FLOWS_M3_H, PointNoise((0.5,) * 10, (0.01,) * 10, zero_u_pa))
+        Observations(PRESSURES_PA, FLOWS_M3_H, PointNoise((0.5,) * 10, (0.01,) * 10, ZeroParts(zero_u_pa, 0.0, 0.0)))
     )
     pressures = np.array(PRESSURES_PA)
     common = ours.n * zero_u_pa / pressures
@@ -93,7 +93,7 @@ def windy(trials: int, sigma_pa: float, average_s: float, zero_s: float) -> list
 
     rng = np.random.default_rng(20260504)
     point_u, zero_u = of_mean(average_s), of_mean(zero_s) / math.sqrt(2)
-    noise = PointNoise((point_u,) * 10, (0.005,) * 10, zero_u)
+    noise = PointNoise((point_u,) * 10, (0.005,) * 10, ZeroParts(zero_u, 0.0, 0.0))
     runs = []
     for _ in range(trials):
         true_pa = np.linspace(60.0, 10.0, 10)

@@ -1,0 +1,79 @@
+"""The uncertainty budget in rows: what makes the result uncertain, and the best estimate beside the official number."""
+
+from __future__ import annotations
+
+import math
+
+from acquisition.told.table import Row, Table
+from acquisition.told.texts import BLANK, interval, percent, plus_minus, sentence, with_unit
+from acquisition.told.titles import fit_title
+from analysis.effective import QUANTITIES
+from analysis.records import QuantityBudget, TestResult
+from analysis.units import Display, Quantity, unit_symbol
+
+TITLES = {
+    "fit": "Scatter of the points about the line",
+    "zero": "Zero-flow pressure, scatter of its records",
+    "zero-drift": "Zero-flow pressure, drift between the records",
+    "wind": "Wind and stack with the fan running (model error)",
+    "gauge": "Calibration of the pressure gauge",
+    "flow-element": "Calibration of the flow element",
+    "temperature": "Temperatures",
+    "volume": "Volume",
+    "envelope-area": "Envelope area",
+    "floor-area": "Floor area",
+}
+NOTE = (
+    "Standard uncertainties, combined in quadrature (JCGM 100); the interval is about twice the whole. Parts of the "
+    "readings come anew with every test, those of instruments and of the building stay the same."
+)
+
+
+def budget_table(result: TestResult, display: Display, quantity: str = "") -> Table:
+    """Return the budget of a quantity, of the one in front if none is named, with the best estimate below."""
+    budget = _chosen(result, quantity)
+    if budget is None:
+        return Table("Uncertainty", ("",), (), (), "From two points on.")
+    whole = math.sqrt(math.fsum(part.ln_u**2 for part in budget.parts))
+    rows = [
+        Row((TITLES.get(part.id, part.id), _percent(part.ln_u), _share(part.ln_u, whole)))
+        for part in sorted(budget.parts, key=lambda part: -part.ln_u)
+    ]
+    known = QUANTITIES[budget.quantity]
+    rows.append(Row(("Together", _percent(whole), "")))
+    total = with_unit(f"{known.symbol} with all of it", unit_symbol(known.kind, display))
+    rows.append(
+        Row((total, plus_minus(budget.total, known.kind, display), interval(budget.total, known.kind, display)))
+    )
+    rows += _best(result, display)
+    return Table(f"Uncertainty of {known.symbol}", ("", "Standard", "Share"), tuple(rows), (NOTE,))
+
+
+def _best(result: TestResult, display: Display) -> list[Row]:
+    best = result.best
+    if best is None:
+        return []
+    flow = Quantity.FLOW
+    title = with_unit("Best estimate of q50", unit_symbol(flow, display))
+    note = (
+        f"{fit_title(best.fit)}: it {best.reason}. It lies {percent(best.difference, 2)} off the official number; "
+        "its interval holds what the readings hold, without instruments."
+    )
+    cells = (title, plus_minus(best.q50_m3_h, flow, display), interval(best.q50_m3_h, flow, display))
+    return [Row(cells, sentence(note))]
+
+
+def _chosen(result: TestResult, quantity: str) -> QuantityBudget | None:
+    known = {item.quantity: item for item in result.budgets}
+    for name in (quantity, "n50_per_h", "q50_m3_h"):
+        if name in known:
+            return known[name]
+    return None
+
+
+def _percent(ln_u: float) -> str:
+    return f"{100 * ln_u:.2f} %" if math.isfinite(ln_u) else BLANK
+
+
+def _share(ln_u: float, whole: float) -> str:
+    return f"{100 * (ln_u / whole) ** 2:.0f} %" if whole > 0 and math.isfinite(whole) else BLANK
