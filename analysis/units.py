@@ -116,6 +116,8 @@ class Quantity(Enum):
         "kilogram/meter**3", UnitOption("kg/m³", "kilogram/meter**3", 4), UnitOption("lb/ft³", "pound/foot**3", 5)
     )
     RELATIVE_HUMIDITY = QuantitySpec("dimensionless", UnitOption("%", "percent", 0), UnitOption("%", "percent", 0))
+    SHARE = QuantitySpec("dimensionless", UnitOption("%", "percent", 1), UnitOption("%", "percent", 1))
+    """Stored as a share of 1."""
     DURATION = QuantitySpec(
         "second", UnitOption("s", "second", 0), UnitOption("s", "second", 0), (UnitOption("min", "minute"),)
     )

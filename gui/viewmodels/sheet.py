@@ -252,7 +252,8 @@ SHELTERS = (
 BUILDING, AIR, TEST, PEOPLE = "Building", "Air by hand", "Test", "Who and where"
 PUBLISHED = "Limits of codes and programmes"
 SEASON = "House and season, for what the result means"
-GROUPS = (BUILDING, TEST, AIR, PEOPLE, SEASON)
+KIT = "How sure the instruments and measures are (standard uncertainty)"
+GROUPS = (BUILDING, TEST, AIR, PEOPLE, SEASON, KIT)
 
 FIELDS: tuple[Field, ...] = (
     Field("name", BUILDING, "Name of the building", path="details.name", optional=False, write=_write_name),
@@ -294,6 +295,13 @@ FIELDS: tuple[Field, ...] = (
     Field("tester", PEOPLE, "Tester", path="details.tester"),
     Field("note", PEOPLE, "Note", Kind.LONG, "details.note"),
     Field("published", PUBLISHED, "Limits of codes and programmes", read=_read_published, write=_write_published),
+    _number("kit_gauge", KIT, "Pressure gauge", "plan.kit.gauge", Quantity.SHARE, 0, 0.2, optional=False),
+    _number("kit_element", KIT, "Flow element", "plan.kit.flow_element", Quantity.SHARE, 0, 0.3, optional=False),
+    _number("kit_temperature", KIT, "Temperatures", "plan.kit.temperature_k", Quantity.TEMPERATURE_DIFFERENCE, 0, 10,
+            optional=False),
+    _number("kit_volume", KIT, "Volume", "plan.kit.volume", Quantity.SHARE, 0, 0.5, optional=False),
+    _number("kit_envelope", KIT, "Envelope area", "plan.kit.envelope_area", Quantity.SHARE, 0, 0.5, optional=False),
+    _number("kit_floor", KIT, "Floor area", "plan.kit.floor_area", Quantity.SHARE, 0, 0.5, optional=False),
     Field("storeys", SEASON, "Storeys", Kind.CHOICE, read=_read_storeys, write=_write_storeys,
           choices=((BY_HEIGHT, "By the height"), ("1", "1"), ("2", "2"), ("3", "3"))),
     Field("shelter", SEASON, "Shelter from the wind", Kind.CHOICE, "plan.surroundings.shelter", write=_write_shelter,

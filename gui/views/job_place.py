@@ -7,14 +7,14 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVB
 
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.job_place import FieldPicture, JobPicture
-from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, PEOPLE, PUBLISHED, SEASON, TEST
+from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, KIT, PEOPLE, PUBLISHED, SEASON, TEST
 from gui.views.fields import FieldView
 from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 
 WIDE = {"name", "stage", "targets", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
-COLUMNS = ((BUILDING, PEOPLE, SEASON), (TEST, PUBLISHED, AIR))
+COLUMNS = ((BUILDING, PEOPLE, KIT, SEASON), (TEST, PUBLISHED, AIR))
 
 
 class JobPlace(QWidget):
