@@ -27,6 +27,7 @@ REMEDIES = {
     "wind": "a calmer hour, or more outdoor pressure taps",
     "gauge": "a pressure gauge with a better calibration",
     "flow-element": "a flow element with a better calibration",
+    "method": "a method that converts to reference air by density and viscosity",
     "temperature": "temperatures measured through the whole test",
     "volume": "the volume measured anew",
     "envelope-area": "the envelope area measured anew",

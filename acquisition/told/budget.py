@@ -16,6 +16,7 @@ TITLES = {
     "zero": "Zero-flow pressure, scatter of its records",
     "zero-drift": "Zero-flow pressure, drift between the records",
     "wind": "Wind and stack with the fan running (model error)",
+    "method": "What fit and conversion of the method leave out",
     "gauge": "Calibration of the pressure gauge",
     "flow-element": "Calibration of the flow element",
     "temperature": "Temperatures",

@@ -25,7 +25,8 @@ class Assessment:
     """A test whose quantities can be asked for with everything that makes them uncertain.
 
     The value is the official one, as mean over the runs. What the readings hold (fit, zero-flow pressure and its drift,
-    wind) is taken from the best lines, because the official interval leaves most of it out.
+    wind) is taken from the best lines, because the official interval leaves most of it out. How far the official number
+    lies off the best one is a part too: what the method's fit and its conversion to reference air leave out.
     """
 
     def __init__(self, test: Test, official_lines: Sequence[PowerLaw], runs: Sequence[BestRun], kit: Kit) -> None:
@@ -56,7 +57,10 @@ class Assessment:
         """Return the budget of a quantity; raises `InvalidInput` where the building lacks what it needs."""
         if quantity.pressure_pa not in self._at:
             flow = mean_flow(self._lines, quantity.pressure_pa)
-            self._at[quantity.pressure_pa] = (flow, _of_readings(quantity.pressure_pa, self._runs))
+            best = mean_flow([run.line for run in self._runs], quantity.pressure_pa)
+            off = abs(math.log(best.value / flow.value))
+            held = [*_of_readings(quantity.pressure_pa, self._runs), UncertaintyPart("method", off, repeatable=False)]
+            self._at[quantity.pressure_pa] = (flow, held)
         flow, readings = self._at[quantity.pressure_pa]
         value = flow.value * quantity.factor / measure_of(self._test.building, quantity, "the budget")
         parts = (*readings, *_of_kit(quantity, self._test, self._runs, self._kit))
