@@ -31,7 +31,7 @@ class _Ring:
     def since(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
         at = self._written % CAPACITY
         newer = slice(int(np.searchsorted(self._time_ns[:at], start_ns)), at)
-        if self._written <= CAPACITY or newer.start > 0:
+        if self._written < CAPACITY or newer.start > 0:
             return self._time_ns[newer].copy(), self._value[newer].copy()
         older = slice(at + int(np.searchsorted(self._time_ns[at:], start_ns)), CAPACITY)
         return (
