@@ -127,7 +127,7 @@ def simulate(options: argparse.Namespace) -> int:
     from simulators.server import serve_pty, serve_tcp
 
     clock: Clock = WallClock() if options.time_factor == 1.0 else ScaledClock(options.time_factor)
-    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind)
+    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind, options.taps)
     with Interrupts() as interrupts:
         try:
             server = serve_pty(rig) if options.pty else serve_tcp(rig, *options.listen)
@@ -191,12 +191,12 @@ def site_of(options: argparse.Namespace) -> Site:
     if options.rig.startswith(BUILT_IN):
         clock: Clock = WallClock() if options.real_time else VirtualClock(WallClock().utc().replace(microsecond=0))
         seed = SEED if options.seed is None else options.seed
-        rig = simulated_rig(options.rig.removeprefix(BUILT_IN), seed, clock, wind_m_s=options.wind_m_s)
+        house = options.rig.removeprefix(BUILT_IN)
+        rig = simulated_rig(house, seed, clock, wind_m_s=options.wind_m_s, taps=options.taps or 1)
         return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig))
-    if options.real_time or options.seed is not None:
-        allowed = (
-            f"--seed and --real-time are for a built-in house, {' or '.join(BUILT_IN + name for name in house_names())}"
-        )
+    if options.real_time or options.seed is not None or options.taps is not None:
+        built_in = " or ".join(BUILT_IN + name for name in house_names())
+        allowed = f"--seed, --taps and --real-time are for a built-in house, {built_in}"
         raise InvalidInput("--rig", options.rig, allowed)
     from drivers.serialport import open_url
 
@@ -205,9 +205,9 @@ def site_of(options: argparse.Namespace) -> Site:
 
 
 def simulated_rig(
-    house: str, seed: int, clock: Clock, protocol: str = "scpi", wind_m_s: float | None = None
+    house: str, seed: int, clock: Clock, protocol: str = "scpi", wind_m_s: float | None = None, taps: int = 1
 ) -> SimulatedRig:
-    """Return a simulated rig; raises `InvalidInput` for a house that there is not."""
+    """Return a simulated rig; raises `InvalidInput` for a house that there is not, or taps that its gauge has not."""
     from simulators.houses import house_names, load_house
     from simulators.rig import SimulatedRig
 
@@ -215,7 +215,10 @@ def simulated_rig(
         raise InvalidInput(
             "house", house, f"the name of a simulated house is needed, one of {', '.join(house_names())}"
         )
-    return SimulatedRig(load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s)
+    if taps > 1 and protocol == "lines":
+        raise InvalidInput("--taps", taps, "the line gauge has one envelope pressure: several need scpi")
+    place = "ground" if taps == 1 else "facade"
+    return SimulatedRig(load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s, taps=taps, tap=place)
 
 
 def spec_of(rig: SimulatedRig, addresses: Mapping[str, str]) -> RigSpec:
@@ -238,16 +241,20 @@ def sources(seed: int) -> tuple[RigSource, ...]:
     from drivers.clock import ScaledClock, WallClock
     from simulators.houses import house_names
 
-    def source(house: str) -> RigSource:
+    def source(house: str, taps: int = 1) -> RigSource:
         def open_house(factor: float) -> tuple[OpenRig, Clock]:
             clock: Clock = WallClock() if factor == 1.0 else ScaledClock(factor)
-            rig = simulated_rig(house, seed, clock)
+            rig = simulated_rig(house, seed, clock, taps=taps)
             return open_rig(spec_of(rig, rig.own_ports), clock, rig.open), clock
 
-        rig = simulated_rig(house, seed, WallClock())
-        return RigSource(BUILT_IN + house, rig.house.name, rig.house.note, open_house, *known(rig))
+        rig = simulated_rig(house, seed, WallClock(), taps=taps)
+        place, title = (
+            (f"{house}+{taps}", f"{rig.house.name}, {taps} outdoor taps") if taps > 1 else (house, rig.house.name)
+        )
+        return RigSource(BUILT_IN + place, title, rig.house.note, open_house, *known(rig))
 
-    return tuple(source(house) for house in house_names())
+    first, *_ = house_names()
+    return (*(source(house) for house in house_names()), source(first, 4))
 
 
 @contextmanager

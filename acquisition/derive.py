@@ -10,12 +10,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from acquisition.plan import TestPlan
-from acquisition.rig import Role
+from acquisition.rig import TAPS, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.steps import WindowKind
 from analysis.air import moist_air_density, pressure_at_altitude
 from analysis.errors import InvalidInput
 from analysis.flow import element_flow_m3_h
+from analysis.gust import FEWEST_TAPS, SteadyWindow, gust_weights, weighted
 from analysis.records import Air, Building, Direction, FlowRange, Point, Run, Test, ZeroFlow
 from analysis.zeroflow import zero_flow
 from drivers.clock import NS_PER_S
@@ -26,9 +27,12 @@ STORAGE_EXPONENT = 1.2
 _SECONDS_PER_HOUR = 3600.0
 
 
-def derive_zero(data: RunData, window: WindowRecord) -> ZeroFlow:
-    """Return the zero-flow record of a window; raises `InvalidInput` without usable readings."""
-    _, envelope_pa = data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+def derive_zero(data: RunData, window: WindowRecord, weights: Sequence[float] = ()) -> ZeroFlow:
+    """Return the zero-flow record of a window; raises `InvalidInput` without usable readings.
+
+    Several outdoor taps are averaged with these weights, evenly without any.
+    """
+    _, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
     if not len(envelope_pa):
         raise _no_readings(window)
     return replace(zero_flow(tuple(envelope_pa.tolist())), seconds=window.seconds)
@@ -41,13 +45,16 @@ def derive_point(
     window: WindowRecord,
     flow_range: FlowRange,
     building: Building,
+    weights: Sequence[float] = (),
 ) -> Point:
     """Return the means over a window; raises `InvalidInput` without usable readings.
+
+    Several outdoor taps are averaged with these weights, evenly without any.
 
     Every element pressure becomes a flow at the density of the air in the fan before it is averaged. The flow that
     goes into the change of pressure of the building, V/(1.2 p) dP/dt, is taken off: the point holds what leaks.
     """
-    times_ns, envelope_pa = data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+    times_ns, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
     air = _air_in(air, data, window.start_ns, window.end_ns, latest=True)
     flows_m3_h = _flows(direction, air, data, window, flow_range, building)
     if not len(envelope_pa) or not len(flows_m3_h):
@@ -76,19 +83,69 @@ def derive_run(
     """Return a run without its struck windows and those that hold no usable reading.
 
     Of several zero-flow records of a kind the last one counts. Measured temperatures and barometric pressure take the
-    place of those entered by hand, as means from the first of the windows to the last.
+    place of those entered by hand, as means from the first of the windows to the last. With three outdoor taps or more
+    the run with gust weights stands in `gust_corrected`.
     """
     kept = [window for window in windows if not window.struck and has_readings(data, window)]
     points = [window for window in kept if window.kind is WindowKind.POINT]
-    zeros = {window.kind: derive_zero(data, window) for window in kept if window.kind is not WindowKind.POINT}
-    return Run(
-        direction=direction,
-        air=run_air(air, data, kept),
-        points=tuple(derive_point(direction, air, data, window, flow_range, building) for window in points),
-        zero_before=zeros.get(WindowKind.ZERO_BEFORE),
-        zero_after=zeros.get(WindowKind.ZERO_AFTER),
-        started=started,
-    )
+    measured = run_air(air, data, kept)
+
+    def run(weights: Sequence[float]) -> Run:
+        zeros = {item.kind: derive_zero(data, item, weights) for item in kept if item.kind is not WindowKind.POINT}
+        return Run(
+            direction=direction,
+            air=measured,
+            points=tuple(derive_point(direction, air, data, item, flow_range, building, weights) for item in points),
+            zero_before=zeros.get(WindowKind.ZERO_BEFORE),
+            zero_after=zeros.get(WindowKind.ZERO_AFTER),
+            started=started,
+        )
+
+    weights = gust_weights([item for window in points if (item := _steady(data, window)) is not None])
+    return replace(run(()), gust_corrected=run(weights)) if weights else run(())
+
+
+def envelope_pressures(
+    data: RunData, start_ns: int, end_ns: int, weights: Sequence[float] = ()
+) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Return stamps and envelope pressures in a span, both (n,): the mean over all outdoor taps that were read.
+
+    Taps are averaged where all of them have a reading of one moment, with `weights` or evenly.
+    """
+    taps = taps_read(data)
+    if len(taps) == 1:
+        return data.slice(Role.ENVELOPE, start_ns, end_ns)
+    times_ns, taps_pa = _together(data, taps, start_ns, end_ns)
+    return times_ns, weighted(taps_pa, weights or (1.0 / len(taps),) * len(taps))
+
+
+def taps_read(data: RunData) -> tuple[Role, ...]:
+    """Return the outdoor taps that were read, always the first among them."""
+    return tuple(role for role in TAPS if role is Role.ENVELOPE or data.count(role))
+
+
+def _together(
+    data: RunData, taps: Sequence[Role], start_ns: int, end_ns: int
+) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Return the stamps (n,) that all taps share, and their pressures (n, taps)."""
+    slices = [data.slice(role, start_ns, end_ns) for role in taps]
+    shared = slices[0][0]
+    for times_ns, _ in slices[1:]:
+        shared = np.intersect1d(shared, times_ns, assume_unique=True)
+    columns = [values[np.isin(times_ns, shared, assume_unique=True)] for times_ns, values in slices]
+    return shared, np.stack(columns, axis=1)
+
+
+def _steady(data: RunData, window: WindowRecord) -> SteadyWindow | None:
+    """Return the fast readings of a point, None where they tell nothing of gusts."""
+    taps = taps_read(data)
+    if len(taps) < FEWEST_TAPS:
+        return None
+    times_ns, taps_pa = _together(data, taps, window.start_ns, window.end_ns)
+    flow_ns, flow = data.slice(_flow_role(data), window.start_ns, window.end_ns)
+    if len(times_ns) < 3 or not len(flow):
+        return None
+    return SteadyWindow(taps_pa, np.interp(times_ns, flow_ns, flow))
 
 
 def derive_test(plan: TestPlan, runs: Sequence[Run]) -> Test:
@@ -101,7 +158,7 @@ def derive_test(plan: TestPlan, runs: Sequence[Run]) -> Test:
 
 def has_readings(data: RunData, window: WindowRecord) -> bool:
     """Return whether the window holds what its kind is derived from."""
-    pressures = len(data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)[0])
+    pressures = len(envelope_pressures(data, window.start_ns, window.end_ns)[0])
     if window.kind is not WindowKind.POINT:
         return pressures > 0
     return pressures > 0 and len(data.slice(_flow_role(data), window.start_ns, window.end_ns)[0]) > 0

@@ -26,6 +26,7 @@ from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult
+from acquisition.taps import with_mean_of_taps
 from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
 from analysis.errors import InvalidInput
 from analysis.records import Air
@@ -176,7 +177,7 @@ class Engine:
         while self._mail:
             self._mail.popleft()(now_ns)
         batch = self._rig.take()
-        for role, reading in batch:
+        for role, reading in with_mean_of_taps(batch):
             self.live.append(role, reading.monotonic_ns, reading.value)
         if self._bench is not None:
             self._bench.progress.note(batch)

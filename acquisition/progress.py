@@ -12,7 +12,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from acquisition.control import TYPICAL_EXPONENT
-from acquisition.derive import derive_run, derive_test, has_readings
+from acquisition.derive import derive_run, derive_test, envelope_pressures, has_readings
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.plan import TestPlan
@@ -81,7 +81,7 @@ class RunInProgress:
         The scatter of the pressure counts with the exponent of the line (a typical one will do for a display), as the
         standard error of an autocorrelated mean; that of the flow with its independent turbulence.
         """
-        _, envelope_pa = self.data.slice(Role.ENVELOPE, window.start_ns, window.end_ns)
+        _, envelope_pa = envelope_pressures(self.data, window.start_ns, window.end_ns)
         zero_pa = self.run.zero_before.mean_pa if self.run is not None and self.run.zero_before is not None else 0.0
         induced_pa = abs(point.envelope_pa - zero_pa)
         if len(envelope_pa) < 10 or induced_pa < 1.0 or point.flow_m3_h <= 0 or point.flow_sd_m3_h is None:

@@ -12,11 +12,19 @@ class Role(StrEnum):
     """What a channel measures in the test."""
 
     ENVELOPE = "envelope-pressure"
+    """Indoor minus outdoor, at the first or only outdoor tap."""
+    ENVELOPE_2 = "envelope-pressure-2"
+    ENVELOPE_3 = "envelope-pressure-3"
+    ENVELOPE_4 = "envelope-pressure-4"
     FLOW_ELEMENT = "flow-element-pressure"
     FLOW = "flow"
     INDOOR = "indoor-temperature"
     OUTDOOR = "outdoor-temperature"
     BAROMETER = "barometric-pressure"
+
+
+TAPS = (Role.ENVELOPE, Role.ENVELOPE_2, Role.ENVELOPE_3, Role.ENVELOPE_4)
+"""The same pressure indoors against outdoor pressure at several places; the mean of all is the envelope pressure."""
 
 
 @dataclass(frozen=True, slots=True)

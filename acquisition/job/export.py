@@ -29,6 +29,9 @@ Row = Sequence[Cell]
 
 ROLE_HEADINGS = {
     Role.ENVELOPE: "envelope pressure (Pa)",
+    Role.ENVELOPE_2: "envelope pressure at tap 2 (Pa)",
+    Role.ENVELOPE_3: "envelope pressure at tap 3 (Pa)",
+    Role.ENVELOPE_4: "envelope pressure at tap 4 (Pa)",
     Role.FLOW_ELEMENT: "flow element pressure (Pa)",
     Role.FLOW: "flow (m³/h)",
     Role.INDOOR: "indoor temperature (°C)",

@@ -21,14 +21,14 @@ from acquisition.job.records import (
 )
 from acquisition.job.writer import SqlValue, Writer
 from acquisition.plan import TestPlan
-from acquisition.rig import RigSpec, Role
+from acquisition.rig import TAPS, RigSpec, Role
 from acquisition.series import WindowRecord
 from acquisition.snapshot import Flag
 from acquisition.version import PROGRAM_VERSION
 from analysis.records import Air, Direction
 
 UNITS = {
-    Role.ENVELOPE: "Pa",
+    **dict.fromkeys(TAPS, "Pa"),
     Role.FLOW_ELEMENT: "Pa",
     Role.FLOW: "m3/h",
     Role.INDOOR: "°C",

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from acquisition.openrig import RigSource
-from acquisition.rig import RigSpec, Role
+from acquisition.rig import TAPS, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
 from drivers.instrument import LinkState, LinkStatus
@@ -17,7 +17,7 @@ from gui.viewmodels.rig_sheet import ROLE_WORDS, same
 
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
-    Role.ENVELOPE: (Quantity.PRESSURE, 2),
+    **dict.fromkeys(TAPS, (Quantity.PRESSURE, 2)),
     Role.FLOW_ELEMENT: (Quantity.PRESSURE, 2),
     Role.FLOW: (Quantity.FLOW, 0),
     Role.INDOOR: (Quantity.TEMPERATURE, 1),

@@ -18,6 +18,9 @@ BAROMETRIC_PA = 40_000.0
 """A pressure channel that reaches this far is a barometer."""
 ROLE_WORDS = {
     Role.ENVELOPE: "Envelope pressure",
+    Role.ENVELOPE_2: "Envelope pressure, tap 2",
+    Role.ENVELOPE_3: "Envelope pressure, tap 3",
+    Role.ENVELOPE_4: "Envelope pressure, tap 4",
     Role.FLOW_ELEMENT: "Flow element pressure",
     Role.FLOW: "Flow",
     Role.INDOOR: "Indoor temperature",

@@ -90,7 +90,15 @@ def test_every_part_stands_in_the_budget_and_together_they_are_the_total() -> No
     result = whole()
     parts = parts_of(result, "n50_per_h")
     assert set(parts) == {
-        "fit", "zero", "zero-drift", "wind", "method", "gauge", "flow-element", "temperature", "volume",
+        "fit",
+        "zero",
+        "zero-drift",
+        "wind",
+        "method",
+        "gauge",
+        "flow-element",
+        "temperature",
+        "volume",
     }
     assert parts["gauge"].ln_u == pytest.approx(result.runs[0].n.value * 0.005, rel=2e-3)
     assert parts["flow-element"].ln_u == 0.025
