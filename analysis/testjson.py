@@ -5,6 +5,7 @@ Unknown fields are an error, missing optional ones are null. Times are written i
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime
 
 from analysis.errors import InvalidInput
@@ -64,7 +65,17 @@ def _building(fields: Fields) -> Building:
 
 
 def _run(fields: Fields) -> Run:
-    run = Run(
+    run = _plain_run(fields)
+    corrected = fields.record_or_none("gust_corrected")
+    if corrected is not None:
+        run = replace(run, gust_corrected=_plain_run(corrected))
+        corrected.finish()
+    fields.finish()
+    return run
+
+
+def _plain_run(fields: Fields) -> Run:
+    return Run(
         direction=Direction(fields.choice("direction", tuple(Direction))),
         started=fields.time_or_none("started"),
         air=_air(fields.record("air")),
@@ -72,8 +83,6 @@ def _run(fields: Fields) -> Run:
         points=tuple(_point(item) for item in fields.records("points")),
         zero_after=_zero(fields.record_or_none("zero_after")),
     )
-    fields.finish()
-    return run
 
 
 def _air(fields: Fields) -> Air:
@@ -139,6 +148,7 @@ def _run_document(run: Run) -> dict[str, object]:
         "zero_before": _zero_document(run.zero_before),
         "points": [_point_document(point) for point in run.points],
         "zero_after": _zero_document(run.zero_after),
+        **({} if run.gust_corrected is None else {"gust_corrected": _run_document(run.gust_corrected)}),
     }
 
 

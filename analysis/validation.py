@@ -51,6 +51,19 @@ def _run(run: Run, path: str) -> None:
         _point(point, f"{path}.points[{at}]")
     if run.zero_after is not None:
         _zero(run.zero_after, f"{path}.zero_after")
+    if run.gust_corrected is not None:
+        _corrected(run, run.gust_corrected, f"{path}.gust_corrected")
+
+
+def _corrected(run: Run, corrected: Run, path: str) -> None:
+    """Hold a gust-corrected run against the one that it corrects: the same points, another outdoor pressure."""
+    if corrected.gust_corrected is not None:
+        raise InvalidInput(f"{path}.gust_corrected", "a run", "a corrected run is not corrected again", shown="a run")
+    if (corrected.direction, len(corrected.points)) != (run.direction, len(run.points)):
+        allowed = f"the same direction and as many points as the run itself, {len(run.points)}, are needed"
+        shown = f"{corrected.direction.value} with {len(corrected.points)} points"
+        raise InvalidInput(f"{path}.points", len(corrected.points), allowed, shown=shown)
+    _run(corrected, path)
 
 
 def _air(air: Air, path: str) -> None:

@@ -203,3 +203,17 @@ def test_a_huge_file_is_refused_before_it_is_parsed() -> None:
 @given(st.binary(max_size=200) | st.text(max_size=200))
 def test_no_content_gives_anything_but_one_sentence(content: str | bytes) -> None:
     refusal(content)
+
+
+def test_a_gust_corrected_run_goes_through_json_and_has_to_fit_its_run() -> None:
+    corrected = replace(run_of(), points=tuple(replace(p, envelope_pa=p.envelope_pa - 0.1) for p in run_of().points))
+    test = whole_test(replace(run_of(), gust_corrected=corrected))
+    assert read_test(json.dumps(write_test(test))) == test
+    fewer = whole_test(replace(run_of(), gust_corrected=replace(corrected, points=corrected.points[1:])))
+    with pytest.raises(InvalidInput, match=r"runs\[0\]\.gust_corrected\.points"):
+        read_test(json.dumps(write_test(fewer)))
+
+
+def test_the_state_of_the_building_goes_through_json() -> None:
+    test = replace(whole_test(), preparation="2")
+    assert read_test(json.dumps(write_test(test))) == test
