@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from acquisition.told.table import Row, Table
-from acquisition.told.texts import extrapolated, interval, plus_minus, with_unit
+from acquisition.told.texts import extrapolated, interval, percent, plus_minus, with_unit
+from analysis.asymmetry import asymmetry
 from analysis.effective import QUANTITIES, EffectiveQuantity, effective, flow_at_pressure
 from analysis.errors import InvalidInput
 from analysis.infiltration.credit import normalized_leakage
@@ -37,8 +38,16 @@ def quantity_table(
     rows += [] if normalised is None else [normalised]
     words = [run.direction.capitalize() for run in result.runs]
     heads = ("", *words, "Mean") if both else ("", *words, "95 % interval")
-    missing = _missing(building)
-    return Table("Quantities", heads, tuple(rows), (missing,) if missing else ())
+    notes = [text for text in (_directions(result), _missing(building)) if text]
+    return Table("Quantities", heads, tuple(rows), tuple(notes))
+
+
+def _directions(result: TestResult) -> str:
+    """Return how both directions differ and what that looks like."""
+    found = asymmetry(result.runs)
+    if found is None:
+        return ""
+    return f"Pressurizing leaks {percent(found.ratio - 1.0)} against depressurizing. {found.cause.words}"
 
 
 def _effective_row(quantity: EffectiveQuantity, result: TestResult, building: Building, display: Display) -> Row | None:

@@ -56,7 +56,7 @@ def test_a_quantity_without_its_measure_is_left_out_and_said() -> None:
     building = replace(BUILDING, volume_m3=None, floor_area_m2=None)
     table = quantity_table(analyse(Test(building, BOTH.runs)), building, SI)
     assert not [row for row in table.rows if row.cells[0].startswith(("n50", "qF50", "SLA4", "Normalised"))]
-    assert "volume, floor area" in table.notes[0]
+    assert "volume, floor area" in table.notes[-1]
 
 
 def test_normalised_leakage_is_that_of_its_definition() -> None:
