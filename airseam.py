@@ -215,8 +215,9 @@ def simulated_rig(
         raise InvalidInput(
             "house", house, f"the name of a simulated house is needed, one of {', '.join(house_names())}"
         )
-    if taps > 1 and protocol == "lines":
-        raise InvalidInput("--taps", taps, "the line gauge has one envelope pressure: several need scpi")
+    if taps > 1 and protocol != "scpi":
+        allowed = f"the gauge that speaks {protocol} has one envelope pressure: several need scpi"
+        raise InvalidInput("--taps", taps, allowed)
     place = "ground" if taps == 1 else "facade"
     return SimulatedRig(load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s, taps=taps, tap=place)
 

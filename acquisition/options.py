@@ -199,7 +199,8 @@ def _components(components: argparse.ArgumentParser) -> None:
 def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> None:
     simulate.add_argument("--house", choices=houses, default=houses[0], help="the house (%(default)s)")
     simulate.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides wind and noise (%(default)s)")
-    simulate.add_argument("--protocol", choices=("scpi", "lines"), default="scpi", help="of the gauge (%(default)s)")
+    protocols = ("scpi", "lines", "modbus")
+    simulate.add_argument("--protocol", choices=protocols, default="scpi", help="of the instruments (%(default)s)")
     where = simulate.add_mutually_exclusive_group(required=True)
     where.add_argument("--pty", action="store_true", help="on pseudo-terminals (Linux, macOS)")
     where.add_argument(

@@ -8,7 +8,9 @@ from typing import Protocol, runtime_checkable
 
 from drivers.clock import Clock, Hosted, seconds
 from drivers.drivetalk import Driving
+from drivers.framing.framer import Framer
 from drivers.framing.lines import LineFramer
+from drivers.framing.modbus import ModbusFramer
 from drivers.gaugetalk import Listening, Polling
 from drivers.instrument import LinkState, LinkStatus
 from drivers.outbox import Outbox
@@ -159,7 +161,7 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
     if isinstance(transport, Configurable):
         transport.configure(profile.link)
     settle_s = profile.link.settle_s
-    framer = LineFramer(profile.checksum, profile.link.terminator[-1:].encode("ascii"))
+    framer = _framer(profile)
 
     def session(talk: Talk, manners: Manners) -> Session:
         return Session(name, transport, clock, profile.identity, framer, talk, manners)
@@ -172,6 +174,12 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
     outbox = Outbox(name, profile.channels, clock)
     talk = _gauge_talk(profile, outbox)
     return Gauge(session(talk, Manners(settle_s, serial=serial)), clock, profile, outbox, talk)
+
+
+def _framer(profile: Profile) -> Framer:
+    if profile.bus is not None:
+        return ModbusFramer(profile.bus)
+    return LineFramer(profile.checksum, profile.link.terminator[-1:].encode("ascii"))
 
 
 def _gauge_talk(profile: Profile, outbox: Outbox) -> Polling | Listening:

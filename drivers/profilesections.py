@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from drivers.framing import fields
 from drivers.framing.fields import ReplyFormat, Splitter
 from drivers.framing.lines import Checksum
-from drivers.profiletable import Table
+from drivers.framing.modbus import LARGEST_UNIT, Bus, Register, Wire, Words, count_of, registers_split
+from drivers.profiletable import Encode, Table
 from drivers.siunits import UNITS
 from drivers.spec import (
     DIRECTIONS,
@@ -29,6 +31,7 @@ SPEED_FIELD = re.compile(r"\{speed:\.[0-9]f\}")
 SPEED_RULE = "exactly one field {speed:.4f} (or with other digits) is needed, for instance FAN:SPEED {speed:.4f}"
 LONGEST_S = 60.0
 DEFAULT_SILENCE_S = 1.0
+PROTOCOLS: dict[str, Protocol] = {"lines": "lines", "scpi": "scpi", "modbus": "modbus"}
 SIGNS = {"plus": 1.0, "minus": -1.0}
 
 
@@ -36,20 +39,40 @@ def profile_of(top: Table) -> Profile:
     """Return the profile in a file's top table; raises `ProfileError`."""
     top.choice("format", (FORMAT,))
     kind: Kind = "gauge" if top.choice("kind", ("gauge", "drive")) == "gauge" else "drive"
-    protocol: Protocol = "scpi" if top.choice("protocol", ("lines", "scpi")) == "scpi" else "lines"
+    protocol = PROTOCOLS[top.choice("protocol", tuple(PROTOCOLS))]
     link = _link(top.table("link"))
-    identity = _identity(top.table("identity"), link.terminator)
+    bus = _bus(top.table("modbus")) if protocol == "modbus" else None
+    encode = bus.frame if bus is not None else text_encoder(link.terminator)
+    identity = _identity(top.table("identity"), encode)
     named = (top.text("id"), top.text("title"), kind, protocol, link, identity)
     checksum = Checksum(top.choice("checksum", tuple(Checksum), default=Checksum.NONE))
     if kind == "drive":
-        profile = Profile(*named, checksum, drive=_drive(top.table("drive"), link.terminator))
+        profile = Profile(*named, checksum, bus=bus, drive=_drive(top.table("drive"), encode))
     else:
-        profile = _gauge(top, Profile(*named, checksum))
+        profile = _gauge(top, Profile(*named, checksum, bus=bus), encode)
     top.finish()
     return profile
 
 
-def _gauge(top: Table, common: Profile) -> Profile:
+def text_encoder(terminator: str) -> Encode:
+    """Return what makes bytes of a message of text."""
+
+    def encode(text: str) -> bytes:
+        if not text.isascii() or not text.isprintable():
+            raise ValueError("only printable ASCII characters go over the wire; [link] terminator ends each message")
+        return (text + terminator).encode("ascii")
+
+    return encode
+
+
+def _bus(table: Table) -> Bus:
+    wire = Wire(table.choice("wire", tuple(Wire), default=Wire.RTU))
+    bus = Bus(wire, table.whole("unit", 1, at_least=0 if wire is Wire.TCP else 1, at_most=LARGEST_UNIT))
+    table.finish()
+    return bus
+
+
+def _gauge(top: Table, common: Profile, encode: Encode) -> Profile:
     """Return the gauge that has these common properties."""
     tables = top.tables("channel")
     if not tables:
@@ -60,19 +83,20 @@ def _gauge(top: Table, common: Profile) -> Profile:
     names = tuple(channel.name for channel in channels)
     if top.has("poll") == top.has("stream"):
         top.fail("poll", "a gauge has either a table [poll] or a table [stream]")
-    return Profile(
-        common.id,
-        common.title,
-        common.kind,
-        common.protocol,
-        common.link,
-        common.identity,
-        common.checksum,
+    if common.bus is not None and not top.has("poll"):
+        top.fail("poll", "a Modbus gauge is polled: a table [poll] is needed")
+    poll = top.table("poll") if top.has("poll") else None
+    if common.bus is not None and poll is not None:
+        reply = _registers(top.table("reply"), names, poll)
+    else:
+        reply = _reply(top.table("reply"), names, scpi=common.protocol == "scpi")
+    return replace(
+        common,
         channels=tuple(channels),
-        reply=_reply(top.table("reply"), names, scpi=common.protocol == "scpi"),
-        poll=_poll(top.table("poll"), common.link.terminator) if top.has("poll") else None,
+        reply=reply,
+        poll=None if poll is None else _poll(poll, encode),
         stream=_stream(top.table("stream")) if top.has("stream") else None,
-        zeroing=_zeroing(top.table("zero"), common.link.terminator) if top.has("zero") else None,
+        zeroing=_zeroing(top.table("zero"), encode) if top.has("zero") else None,
     )
 
 
@@ -92,9 +116,9 @@ def _link(table: Table) -> LinkSettings:
     return settings
 
 
-def _identity(table: Table, terminator: str) -> Identity:
+def _identity(table: Table, encode: Encode) -> Identity:
     identity = Identity(
-        query=table.message("query", terminator),
+        query=table.message("query", encode),
         pattern=table.pattern("pattern", ("serial",)),
         timeout_s=table.number("timeout_s", 1.0, above=0, at_most=LONGEST_S),
     )
@@ -127,9 +151,41 @@ def _reply(table: Table, names: tuple[str, ...], *, scpi: bool) -> ReplyFormat:
     return reply
 
 
-def _poll(table: Table, terminator: str) -> Poll:
+def _registers(table: Table, names: tuple[str, ...], poll: Table) -> ReplyFormat:
+    """Return the reply of a Modbus gauge: where each channel stands among the registers that the poll reads."""
+    table.choice("layout", ("registers",))
+    count = count_of(poll.text("query"))
+    if count == 0:
+        poll.fail("query", "a poll reads registers: read holding FIRST COUNT or read input FIRST COUNT")
+    low_first = table.choice("order", ("high-first", "low-first"), default="high-first") == "low-first"
+    where = table.table("registers")
+    places = {name: _register(where, name, count, low_first=low_first) for name in names}
+    where.finish()
+    reply = ReplyFormat(
+        split=registers_split(places, count),
+        names=names,
+        over_range=table.texts("over_range", default=()),
+        not_a_number=(*table.texts("not_a_number", default=()), "nan"),
+    )
+    table.finish()
+    return reply
+
+
+def _register(table: Table, name: str, count: int, *, low_first: bool) -> Register:
+    place, _, words = table.text(name).partition(" ")
+    known = [item for item in Words if item.value == words]
+    if not place.isdecimal() or not known or int(place) + known[0].registers > count:
+        table.fail(
+            name,
+            f"PLACE TYPE is needed: a place among the {count} registers that are read, counted from 0, and one of "
+            f"{', '.join(Words)}",
+        )
+    return Register(int(place), known[0], low_first)
+
+
+def _poll(table: Table, encode: Encode) -> Poll:
     poll = Poll(
-        query=table.message("query", terminator),
+        query=table.message("query", encode),
         rate_hz=table.number("rate_hz", above=0, at_most=1000),
         timeout_s=table.number("timeout_s", above=0, at_most=LONGEST_S),
     )
@@ -146,27 +202,30 @@ def _stream(table: Table) -> Stream:
     return Stream(rate_hz, silence_s)
 
 
-def _zeroing(table: Table, terminator: str) -> Zeroing:
-    zeroing = Zeroing(table.message("command", terminator), table.number("wait_s", 0.0, at_least=0, at_most=LONGEST_S))
+def _zeroing(table: Table, encode: Encode) -> Zeroing:
+    zeroing = Zeroing(table.message("command", encode), table.number("wait_s", 0.0, at_least=0, at_most=LONGEST_S))
     table.finish()
     return zeroing
 
 
-def _drive(table: Table, terminator: str) -> DriveSpec:
+def _drive(table: Table, encode: Encode) -> DriveSpec:
     set_format = table.text("set")
+    full = table.number("full", 1.0, above=0)
     if len(SPEED_FIELD.findall(set_format)) != 1 or set(SPEED_FIELD.sub("", set_format)) & set("{}"):
         table.fail("set", SPEED_RULE)
-    table.message("set", terminator)
+    for share in (0.0, 1.0):
+        _check_set(table, set_format, share * full, encode)
     directions: list[tuple[str, Confirmed]] = []
     if table.has("direction"):
         ways = table.table("direction")
-        directions = [(name, _confirmed(ways.table(name), terminator)) for name in DIRECTIONS]
+        directions = [(name, _confirmed(ways.table(name), encode)) for name in DIRECTIONS]
         ways.finish()
     spec = DriveSpec(
-        set_format=set_format + terminator,
-        full=table.number("full", 1.0, above=0),
-        safe=table.message("safe", terminator),
-        start=_confirmed(table.table("start"), terminator) if table.has("start") else None,
+        set_format=set_format,
+        encode=encode,
+        full=full,
+        safe=table.message("safe", encode),
+        start=_confirmed(table.table("start"), encode) if table.has("start") else None,
         timeout_s=table.number("timeout_s", above=0, at_most=LONGEST_S),
         communication_timeout_s=table.number("communication_timeout_s", above=0, at_most=LONGEST_S),
         directions=tuple(directions),
@@ -176,8 +235,16 @@ def _drive(table: Table, terminator: str) -> DriveSpec:
     return spec
 
 
-def _confirmed(table: Table, terminator: str) -> Confirmed:
-    confirmed = Confirmed(table.message("message", terminator), table.text("reply"))
+def _check_set(table: Table, set_format: str, value: float, encode: Encode) -> None:
+    """Refuse a message that cannot go over the wire at a speed."""
+    try:
+        encode(set_format.format(speed=value))
+    except ValueError as error:
+        table.fail("set", str(error))
+
+
+def _confirmed(table: Table, encode: Encode) -> Confirmed:
+    confirmed = Confirmed(table.message("message", encode), table.text("reply"))
     table.finish()
     return confirmed
 

@@ -5,10 +5,13 @@ from __future__ import annotations
 import math
 import re
 import sys
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import NoReturn, Self
 
 from drivers.errors import ProfileError
+
+Encode = Callable[[str], bytes]
+"""Makes bytes of a message; raises `ValueError` with what is allowed."""
 
 
 class Table:
@@ -90,12 +93,12 @@ class Table:
             self.fail(key, f"one of these is needed: {shown}; {_shown(value)}")
         return value
 
-    def message(self, key: str, terminator: str) -> bytes:
-        """Return a message to the instrument, with its terminator."""
-        text = self.text(key)
-        if not text.isascii() or not text.isprintable():
-            self.fail(key, "only printable ASCII characters go over the wire; [link] terminator ends each message")
-        return (text + terminator).encode("ascii")
+    def message(self, key: str, encode: Encode) -> bytes:
+        """Return a message to the instrument as it goes over the wire."""
+        try:
+            return encode(self.text(key))
+        except ValueError as error:
+            self.fail(key, str(error))
 
     def pattern(self, key: str, groups: tuple[str, ...]) -> re.Pattern[str]:
         """Return a regular expression with the named groups."""

@@ -21,7 +21,7 @@ from dataclasses import dataclass, replace
 
 from drivers.clock import NS_PER_S, Clock, seconds
 from drivers.errors import InstrumentError, NoReply
-from drivers.framing.lines import LineFramer
+from drivers.framing.framer import Framer
 from drivers.identification import Answer, Identification
 from drivers.instrument import LinkState, LinkStatus
 from drivers.linkfacts import LinkFacts
@@ -67,7 +67,7 @@ class Session:
         transport: Transport,
         clock: Clock,
         identity: Identity,
-        framer: LineFramer,
+        framer: Framer,
         talk: Talk,
         manners: Manners,
     ) -> None:

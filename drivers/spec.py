@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
 from drivers.framing.fields import ReplyFormat
 from drivers.framing.lines import Checksum
+from drivers.framing.modbus import Bus
 
 Kind = Literal["gauge", "drive"]
-Protocol = Literal["lines", "scpi"]
+Protocol = Literal["lines", "scpi", "modbus"]
 DIRECTIONS = ("depressurize", "pressurize")
 
 
@@ -103,6 +105,7 @@ class DriveSpec:
     """
 
     set_format: str
+    encode: Callable[[str], bytes]
     full: float
     safe: bytes
     start: Confirmed | None
@@ -113,12 +116,12 @@ class DriveSpec:
 
     def set_message(self, speed: float) -> bytes:
         """Return the message for a speed 0..1."""
-        return self.set_format.format(speed=speed * self.full).encode("ascii")
+        return self.encode(self.set_format.format(speed=speed * self.full))
 
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """An instrument as the program knows it. Of `poll`, `stream` and `drive` exactly one is there."""
+    """An instrument as the program knows it. Of `poll`, `stream` and `drive` exactly one is there; `bus` for Modbus."""
 
     id: str
     title: str
@@ -133,3 +136,4 @@ class Profile:
     stream: Stream | None = None
     zeroing: Zeroing | None = None
     drive: DriveSpec | None = None
+    bus: Bus | None = None

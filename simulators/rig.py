@@ -12,6 +12,7 @@ from simulators.gauge import MOST_ZONES
 from simulators.house import House
 from simulators.instruments.device import Device
 from simulators.instruments.line_gauge import LineGauge
+from simulators.instruments.modbus import ModbusFan, ModbusGauge
 from simulators.instruments.scpi_fan import ScpiFan
 from simulators.instruments.scpi_gauge import ScpiGauge, eight_channel_gauge
 from simulators.memory import MemoryPort, MemoryTransport
@@ -20,7 +21,7 @@ from simulators.rigging import Rigging, TapPlace
 from simulators.world import World
 
 SCHEME = "sim:"
-PROTOCOLS = ("scpi", "lines")
+PROTOCOLS = ("scpi", "lines", "modbus")
 GAUGE_ROLES = {
     "p1": "envelope-pressure",
     "p2": "flow-element-pressure",
@@ -31,12 +32,14 @@ GAUGE_ROLES = {
 TAP_ROLES = {"p3": "envelope-pressure-2", "p4": "envelope-pressure-3", "p5": "envelope-pressure-4"}
 LINE_GAUGE_CHANNELS = ("p1", "p2", "t1", "t2")
 MANY_CHANNELS = "scpi-gauge-8"
-PROFILES = {"scpi": "scpi-gauge", "lines": "line-gauge"}
+PROFILES = {"scpi": "scpi-gauge", "lines": "line-gauge", "modbus": "modbus-gauge"}
+FAN_PROFILES = {"modbus": "modbus-ec-fan"}
+ONE_TAP_PROTOCOLS = ("lines", "modbus")
 DIRECTIONS = {"depressurize": -1, "pressurize": 1}
 
 
 class SimulatedRig:
-    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI or lines, `fan` SCPI.
+    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI, lines or Modbus, `fan` SCPI or Modbus.
 
     With several outdoor taps, or zones that have a hose, the gauge is the one with eight pressure inputs.
     """
@@ -66,12 +69,13 @@ class SimulatedRig:
         self.rigging = _set_up(house, protocol, taps, tap) if rigging is None else rigging
         if protocol not in PROTOCOLS:
             raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
-        if protocol == "lines" and self._many:
-            raise ValueError('protocol is "lines": that gauge has one envelope pressure; several taps need "scpi"')
+        if protocol in ONE_TAP_PROTOCOLS and self._many:
+            allowed = 'that gauge has one envelope pressure; several taps need "scpi"'
+            raise ValueError(f'protocol is "{protocol}": {allowed}')
         self.plant = Plant([house], seed, self.wind_m_s, self.rigging)
         self.world = World(self.plant, clock.now_ns())
-        self.gauge: ScpiGauge | LineGauge = self._new_gauge()
-        self.fan = ScpiFan(self.world)
+        self.gauge: ScpiGauge | LineGauge | ModbusGauge = self._new_gauge()
+        self.fan: ScpiFan | ModbusFan = ModbusFan(self.world) if protocol == "modbus" else ScpiFan(self.world)
         self.devices: dict[str, Device] = {"gauge": self.gauge, "fan": self.fan}
         self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
 
@@ -79,9 +83,11 @@ class SimulatedRig:
     def _many(self) -> bool:
         return self.rigging.taps > 1 or self.rigging.zones > 0
 
-    def _new_gauge(self) -> ScpiGauge | LineGauge:
+    def _new_gauge(self) -> ScpiGauge | LineGauge | ModbusGauge:
         if self.protocol == "lines":
             return LineGauge(self.world)
+        if self.protocol == "modbus":
+            return ModbusGauge(self.world)
         return eight_channel_gauge(self.world) if self._many else ScpiGauge(self.world)
 
     def open(self, url: str) -> Transport:
@@ -108,11 +114,11 @@ class SimulatedRig:
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
         lines.append("[instrument.channels]")
         for channel, role in GAUGE_ROLES.items():
-            if self.protocol == "scpi" or channel in LINE_GAUGE_CHANNELS:
+            if self.protocol != "lines" or channel in LINE_GAUGE_CHANNELS:
                 lines.append(f"{channel} = {_quoted(role)}")
         for channel, role in list(TAP_ROLES.items())[: self.rigging.taps - 1]:
             lines.append(f"{channel} = {_quoted(role)}")
-        lines += ["", *_instrument("fan", "scpi-fan", ports["fan"], self.fan.serial)]
+        lines += ["", *_instrument("fan", FAN_PROFILES.get(self.protocol, "scpi-fan"), ports["fan"], self.fan.serial)]
         for item in RANGES:
             lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]
             lines.append(f"coefficient_m3_h_pa_n = {3600.0 * item.coefficient:.8g}")
@@ -167,7 +173,7 @@ def _set_up(house: House, protocol: str, taps: int, tap: str) -> Rigging:
     places = [place.value for place in TapPlace]
     if tap not in places:
         raise ValueError(f"tap is {tap!r}: one of these is needed: {', '.join(places)}")
-    zones = 0 if protocol == "lines" else min(len(house.zones), MOST_ZONES)
+    zones = 0 if protocol in ONE_TAP_PROTOCOLS else min(len(house.zones), MOST_ZONES)
     return Rigging(taps=taps, tap=TapPlace(tap), zones=zones)
 
 

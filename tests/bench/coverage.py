@@ -17,6 +17,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Estimate, Kit, Test
 from tests.bench.batch import houses_tested
@@ -45,7 +46,10 @@ def rows(tests: Sequence[Test], truth: Sequence[float], wind_m_s: float) -> list
     """Return a row for each estimator."""
     found: dict[str, list[tuple[float, bool, float]]] = {"ols": [], "wls": [], "total": [], "best": []}
     for test, true in zip(tests, truth, strict=True):
-        result = analyse(test, kit=EXACT)
+        try:
+            result = analyse(test, kit=EXACT)
+        except InvalidInput:  # a gust has blown back through the fan; the program refuses such a point too
+            continue
         assert result.best is not None
         total = next(item.total for item in result.budgets if item.quantity == "q50_m3_h")
         estimates = {

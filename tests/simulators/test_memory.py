@@ -10,6 +10,7 @@ from drivers.clock import Clock, ScaledClock, seconds
 from drivers.errors import LinkLost, PortBusy, PortMissing
 from drivers.transport import Transport
 from simulators.houses import load_house
+from simulators.instruments.scpi_fan import ScpiFan
 from simulators.memory import BUFFER_BYTES, Faults
 from simulators.rig import SimulatedRig
 from tests.simulators.rigs import virtual_rig
@@ -162,6 +163,7 @@ def test_a_script_acts_when_its_time_comes(rig: SimulatedRig) -> None:
 
 def test_another_identity_can_answer_on_the_same_port(rig: SimulatedRig) -> None:
     fan = opened(rig)
+    assert isinstance(rig.fan, ScpiFan)
     rig.fan.identity = "AIRSEAM DEMO,SCPI-FAN,SF-0099,1.0"
     assert b"SF-0099" in ask(rig, fan)
 
