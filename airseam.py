@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from acquisition.rig import RigSpec
     from analysis.records import Air, Building
     from drivers.clock import Clock
+    from drivers.ports import PortList
     from drivers.transport import TransportOpener
     from simulators.rig import SimulatedRig
 
@@ -155,10 +156,12 @@ def simulate(options: argparse.Namespace) -> int:
 
 
 def ports(options: argparse.Namespace) -> int:
-    """List the serial ports of this machine."""
-    from drivers.ports import list_ports
+    """List the serial ports of this machine, or who is there."""
+    from drivers.ports import PortInfo, PortList, list_ports
 
-    found = list_ports()
+    found = PortList(tuple(PortInfo(name, "") for name in options.at)) if options.at else list_ports()
+    if options.identify:
+        return identify(found, as_json=options.json)
     if options.json:
         print(json.dumps(asdict(found), ensure_ascii=False, indent=1))
         return VALID
@@ -166,6 +169,25 @@ def ports(options: argparse.Namespace) -> int:
         print("  ".join(text for text in (port.name, port.description, port.usb_id, port.usb_serial) if text))
     if not found.ports:
         print(found.note or "There is no serial port on this machine.")
+    return VALID
+
+
+def identify(ports: PortList, *, as_json: bool) -> int:
+    """Ask at each port who is there, and say so."""
+    from drivers.clock import WallClock
+    from drivers.finding import find_instruments
+    from drivers.profile import load_profile, shipped_profiles
+    from drivers.serialport import open_url
+
+    profiles = [load_profile(name) for name in shipped_profiles()]
+    found = find_instruments(ports.ports, profiles, open_url, WallClock())
+    if as_json:
+        print(json.dumps([asdict(item) for item in found], ensure_ascii=False, indent=1))
+        return VALID
+    for item in found:
+        print(f"{item.port.name}  {item.profile or 'nobody'}  {item.identity or item.sentence}")
+    if not found:
+        print(ports.note or "There is no serial port on this machine.")
     return VALID
 
 

@@ -68,6 +68,8 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     verify = command("verify", "hold a job against its own digests and results")
     verify.add_argument("file", type=Path, metavar="JOB")
     ports = command("ports", "list the serial ports of this machine")
+    ports.add_argument("--identify", action="store_true", help="ask at each port who is there")
+    ports.add_argument("--at", action="append", default=[], metavar="PORT", help="this port only, also socket://HOST:N")
     ports.add_argument("--json", action="store_true", help="one JSON document on standard output")
     pictures = command("pictures", "save a picture of each place of the window, in both themes")
     pictures.add_argument("job", type=Path, metavar="JOB")

@@ -161,7 +161,7 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
     if isinstance(transport, Configurable):
         transport.configure(profile.link)
     settle_s = profile.link.settle_s
-    framer = _framer(profile)
+    framer = framer_for(profile)
 
     def session(talk: Talk, manners: Manners) -> Session:
         return Session(name, transport, clock, profile.identity, framer, talk, manners)
@@ -176,7 +176,8 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
     return Gauge(session(talk, Manners(settle_s, serial=serial)), clock, profile, outbox, talk)
 
 
-def _framer(profile: Profile) -> Framer:
+def framer_for(profile: Profile) -> Framer:
+    """Return what cuts the byte stream of a profile into lines."""
     if profile.bus is not None:
         return ModbusFramer(profile.bus)
     return LineFramer(profile.checksum, profile.link.terminator[-1:].encode("ascii"))

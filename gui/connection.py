@@ -42,7 +42,8 @@ class Connection:
         self.engine: Engine | None = None
         self.rig: OpenRig | None = None
         self._clock = clock
-        self._opener = opener
+        self.opener = opener
+        """Opens ports by their addresses."""
         self._errands = errands
         self._tell = tell
         self._connected = connected
@@ -70,7 +71,7 @@ class Connection:
 
     def connect_spec(self, spec: RigSpec) -> None:
         """Connect the instruments of a rig file."""
-        self._connect(lambda: (open_rig(spec, self._clock, self._opener), self._clock), None)
+        self._connect(lambda: (open_rig(spec, self._clock, self.opener), self._clock), None)
 
     def disconnect(self, then: Callable[[], None] | None = None) -> None:
         """Bring the fan to its safe state and close the links, then call `then`; a running test ends where it is."""

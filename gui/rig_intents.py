@@ -11,7 +11,10 @@ from PySide6.QtCore import QObject
 from acquisition.rigfile import load_rig, write_rig
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
+from drivers.clock import WallClock
+from drivers.finding import Found, find_instruments
 from drivers.ports import PortList, list_ports
+from drivers.profile import load_profile, shipped_profiles
 from gui.desk import Desk
 from gui.files import Files
 from gui.report_pages import reason, write_new
@@ -74,6 +77,29 @@ class RigIntents(QObject):
 
         self._desk.errands.run(list_ports, found, self._failed)
 
+    def find_instruments(self) -> None:
+        """Ask at every port who is there, beside the window, and put who answers on the sheet."""
+
+        def ask() -> tuple[Found, ...]:
+            profiles = [load_profile(name) for name in shipped_profiles()]
+            return find_instruments(list_ports().ports, profiles, self._desk.connection.opener, WallClock())
+
+        def found(items: tuple[Found, ...]) -> None:
+            self._window.rig.own.identify.setEnabled(True)
+            count = self._screen.rig.take_found(items)
+            silent = [item for item in items if not item.profile]
+            words = f"{count} found." if count else "No instrument was found." if items else "There is no serial port."
+            said = " ".join(f"{item.port.name}: {item.sentence}" for item in silent)
+            self._desk.tell(Severity.NOTE if count else Severity.ATTENTION, f"{words} {said}".strip())
+            self._screen.touch()
+
+        self._window.rig.own.identify.setEnabled(False)
+        self._desk.errands.run(ask, found, self._not_found)
+
+    def _not_found(self, error: Exception) -> None:
+        self._window.rig.own.identify.setEnabled(True)
+        self._failed(error)
+
     def load(self, path: Path) -> None:
         """Put the rig of a file on the sheet."""
         try:
@@ -113,6 +139,7 @@ class RigIntents(QObject):
         place.live.accept_asked.connect(self._desk.connection.accept_identity)
         place.own.connect_button.clicked.connect(self.connect_own)
         place.own.ports.clicked.connect(self.look_for_ports)
+        place.own.identify.clicked.connect(self.find_instruments)
         place.own.load.clicked.connect(self._ask_load)
         place.own.save.clicked.connect(self._ask_save)
         place.page_chosen.connect(self._screen.touch)

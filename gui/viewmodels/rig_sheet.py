@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 
 from acquisition.rig import InstrumentSpec, RigSpec, Role
@@ -11,6 +12,7 @@ from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
 from analysis.records import FlowRange
 from drivers.errors import ProfileError
+from drivers.finding import Found
 from drivers.profile import ChannelSpec, Profile, load_profile, shipped_profiles
 from gui.viewmodels.history import History
 
@@ -123,6 +125,26 @@ class RigSheetModel:
     def set_name(self, name: str) -> None:
         """Name the rig."""
         self._set("rig name", replace(self.spec, name=" ".join(name.split()) or self.spec.name))
+
+    def take_found(self, found: Sequence[Found]) -> int:
+        """Add the instruments that were found at ports; one that is there already gets its port. Return how many."""
+        instruments = list(self.spec.instruments)
+        count = 0
+        for item in found:
+            choice = choice_of(item.profile) if item.profile else None
+            if choice is None:
+                continue
+            count += 1
+            known = next((i for i in instruments if i.profile == item.profile and i.serial == item.serial), None)
+            if known is not None:
+                instruments[instruments.index(known)] = replace(known, port=item.port.name)
+                continue
+            name = self._free_name("fan" if choice.kind == "drive" else "gauge", [i.name for i in instruments])
+            roles = self._suggested(choice, tuple(instruments))
+            instruments.append(InstrumentSpec(name, item.profile, item.port.name, roles, item.serial))
+        if tuple(instruments) != self.spec.instruments:
+            self._set_instruments("instruments found", tuple(instruments))
+        return count
 
     def add_instrument(self, profile_id: str) -> None:
         """Add an instrument with a profile; channels get the roles that are still free."""

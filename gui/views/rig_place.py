@@ -27,13 +27,15 @@ class OwnRig(QWidget):
         super().__init__()
         self.editor = RigEditor(profiles)
         self.problem = wrapped("quiet")
+        self.identify = button("Find instruments")
+        self.identify.setToolTip("Ask at every port who is there; only questions are sent")
         self.ports = button("Look for ports")
         self.load = button("Load a rig file")
         self.save = button("Save as rig file")
         self.connect_button = button("Connect")
         files = QHBoxLayout()
         files.setSpacing(GAP_8)
-        for view in (self.load, self.save, self.ports):
+        for view in (self.identify, self.ports, self.load, self.save):
             files.addWidget(view, 1)
         box = column(GAP_8)
         box.addLayout(files)

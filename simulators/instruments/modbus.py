@@ -24,6 +24,8 @@ from simulators.world import World
 
 REPLY_LATENCY_NS = seconds(0.005)
 LONGEST_FRAME = 260
+FRAME_GAP_NS = seconds(0.05)
+"""Silence after which what was received so far is no frame."""
 ILLEGAL_FUNCTION, ILLEGAL_ADDRESS, ILLEGAL_VALUE = 1, 2, 3
 UNIT = 1
 
@@ -49,12 +51,16 @@ class ModbusInstrument:
         self._frames: FramerBase = frames(DecodePDU(True))
         self._pdus = DecodePDU(True)
         self._received = bytearray()
+        self._received_ns = 0
         self._replies: deque[tuple[int, bytes]] = deque()
 
     def receive(self, data: bytes, now_ns: int) -> None:
         """Take bytes; answer the requests that they complete."""
         with self._world.lock:
             self._world.advance(now_ns)
+            if now_ns - self._received_ns > FRAME_GAP_NS:
+                self._received.clear()
+            self._received_ns = now_ns
             self._received += data
             while self._received:
                 used, unit, transaction, payload = self._frames.decode(bytes(self._received))

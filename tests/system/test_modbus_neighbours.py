@@ -59,8 +59,9 @@ def library_server(registers: list[int]) -> Iterator[int]:
     found: list[tuple[int, asyncio.AbstractEventLoop, asyncio.Event]] = []
 
     async def serve() -> None:
-        block = ModbusSequentialDataBlock(1, registers)
-        device = ModbusDeviceContext(ir=block, hr=ModbusSequentialDataBlock(1, [0] * 200 + [0x0001, 0x0002] + [0] * 50))
+        block: Any = ModbusSequentialDataBlock
+        holding = block(1, [0] * 200 + [0x0001, 0x0002] + [0] * 50)
+        device = ModbusDeviceContext(ir=block(1, registers), hr=holding)
         server = ModbusTcpServer(ModbusServerContext(devices=device, single=True), address=("127.0.0.1", 0))
         await server.serve_forever(background=True)
         stop = asyncio.Event()
