@@ -14,6 +14,10 @@ STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.
 """Highest first: it shows a loose seal at once (common practice, no source); steps of at most 10 Pa."""
 
 
+SCHEDULES = {"quick": (30.0, 10.0), "standard": (60.0, 20.0), "precision": (150.0, 50.0)}
+"""Seconds of a zero-flow record and of a point. In calm air averaging longer brings little; wind wants it."""
+
+
 @dataclass(frozen=True, slots=True)
 class TestPlan:
     """A test before it starts. Targets are magnitudes in the order in which they are taken."""

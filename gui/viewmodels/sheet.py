@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from acquisition.job import JobDetails
-from acquisition.plan import TestPlan
+from acquisition.plan import SCHEDULES, TestPlan
 from acquisition.report.names import KINDS
 from acquisition.told.titles import method_title
 from analysis.errors import InvalidInput
@@ -18,6 +18,7 @@ from analysis.records import Direction, Limit
 from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol
 
 PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
+OWN_SCHEDULE = "own"
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
 """The watchdog stops the fan at 80 Pa."""
@@ -198,6 +199,18 @@ def _write_method(sheet: Sheet, text: str, _: Display) -> Sheet:
     return replace(sheet, plan=sheet.plan.by_method(text))
 
 
+def _read_schedule(sheet: Sheet, _: Display) -> str:
+    durations = (sheet.plan.zero_s, sheet.plan.average_s)
+    return next((name for name, known in SCHEDULES.items() if known == durations), OWN_SCHEDULE)
+
+
+def _write_schedule(sheet: Sheet, text: str, _: Display) -> Sheet:
+    if text == OWN_SCHEDULE:
+        return sheet
+    zero_s, average_s = SCHEDULES[text]
+    return replace(sheet, plan=replace(sheet.plan, zero_s=zero_s, average_s=average_s))
+
+
 def _write_preparation(sheet: Sheet, text: str, _: Display) -> Sheet:
     return with_value(sheet, "plan.preparation", text)
 
@@ -280,6 +293,8 @@ FIELDS: tuple[Field, ...] = (
           )),
     Field("limit", TEST, "Limit", Kind.NUMBER, read=_read_limit, write=_write_limit, hint="empty: no limit"),
     Field("targets", TEST, "Targets", Kind.NUMBER, read=_read_targets, write=_write_targets, optional=False),
+    Field("schedule", TEST, "Schedule", Kind.CHOICE, read=_read_schedule, write=_write_schedule,
+          choices=(*((name, name.capitalize()) for name in SCHEDULES), (OWN_SCHEDULE, "Own durations"))),
     _number("zero_s", TEST, "Zero-flow record", "plan.zero_s", Quantity.DURATION, 10, 600, optional=False),
     _number("average_s", TEST, "Average per point", "plan.average_s", Quantity.DURATION, 5, 300, optional=False),
     _number("indoor", AIR, "Indoor temperature", "plan.air.indoor_c", Quantity.TEMPERATURE, -60, 60, optional=False),

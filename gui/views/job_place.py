@@ -12,7 +12,7 @@ from gui.views.fields import FieldView
 from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 
-WIDE = {"name", "stage", "targets", "site", "note", "reason"}
+WIDE = {"name", "stage", "targets", "schedule", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
 COLUMNS = ((BUILDING, PEOPLE, KIT, SEASON), (TEST, PUBLISHED, AIR))
 
