@@ -43,7 +43,7 @@ def profile_of(top: Table) -> Profile:
     link = _link(top.table("link"))
     bus = _bus(top.table("modbus")) if protocol == "modbus" else None
     encode = bus.frame if bus is not None else text_encoder(link.terminator)
-    identity = _identity(top.table("identity"), encode)
+    identity = _identity(top.table("identity"), encode, asked=not top.has("stream"))
     named = (top.text("id"), top.text("title"), kind, protocol, link, identity)
     checksum = Checksum(top.choice("checksum", tuple(Checksum), default=Checksum.NONE))
     if kind == "drive":
@@ -116,9 +116,10 @@ def _link(table: Table) -> LinkSettings:
     return settings
 
 
-def _identity(table: Table, encode: Encode) -> Identity:
+def _identity(table: Table, encode: Encode, *, asked: bool) -> Identity:
+    """Return who is expected; an instrument that sends by itself may be known by the form of its lines alone."""
     identity = Identity(
-        query=table.message("query", encode),
+        query=table.message("query", encode) if asked or table.has("query") else b"",
         pattern=table.pattern("pattern", ("serial",)),
         timeout_s=table.number("timeout_s", 1.0, above=0, at_most=LONGEST_S),
     )

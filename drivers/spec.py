@@ -35,7 +35,7 @@ class LinkSettings:
 
 @dataclass(frozen=True, slots=True)
 class Identity:
-    """What is asked to learn who is there; `pattern` has a group `serial`."""
+    """What is asked to learn who is there (empty: its lines alone tell); `pattern` has a group `serial`."""
 
     query: bytes
     pattern: re.Pattern[str]

@@ -21,7 +21,7 @@ class LineFramer:
 
     What comes first after `resync` may be the second half of a line: it is handed on only when its checksum proves it,
     else thrown away. Lines that are too long, no printable ASCII, or fail their checksum are counted in `bad` and never
-    handed on.
+    handed on. A tabulator comes out as a blank.
     """
 
     def __init__(self, checksum: Checksum = Checksum.NONE, terminator: bytes = b"\n") -> None:
@@ -87,6 +87,7 @@ class LineFramer:
             body, mark, digits = raw.rpartition(b";")
             if not mark or digits != checksum_of(body):
                 return None
+        body = body.replace(b"\t", b" ")
         if not body or not body.isascii() or not body.decode("ascii").isprintable():
             return None
         return body.decode("ascii")
