@@ -42,7 +42,7 @@ def find_instruments(
     tell: Callable[[Found], None] = lambda _: None,
 ) -> tuple[Found, ...]:
     """Return who is at each port, in the order of the ports; `tell` hears of each as soon as it is known."""
-    known = tuple(profiles)
+    known = tuple(profile for profile in profiles if profile.place == "port")
 
     def ask(port: PortInfo) -> Found:
         found = _ask(port, known, opener, clock)

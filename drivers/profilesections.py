@@ -19,6 +19,7 @@ from drivers.spec import (
     Identity,
     Kind,
     LinkSettings,
+    Place,
     Poll,
     Profile,
     Protocol,
@@ -32,6 +33,7 @@ SPEED_RULE = "exactly one field {speed:.4f} (or with other digits) is needed, fo
 LONGEST_S = 60.0
 DEFAULT_SILENCE_S = 1.0
 PROTOCOLS: dict[str, Protocol] = {"lines": "lines", "scpi": "scpi", "modbus": "modbus"}
+PLACES: dict[str, Place] = {"port": "port", "file": "file", "hand": "hand"}
 SIGNS = {"plus": 1.0, "minus": -1.0}
 
 
@@ -49,7 +51,8 @@ def profile_of(top: Table) -> Profile:
     if kind == "drive":
         profile = Profile(*named, checksum, bus=bus, drive=_drive(top.table("drive"), encode))
     else:
-        profile = _gauge(top, Profile(*named, checksum, bus=bus), encode)
+        place = PLACES[top.choice("place", tuple(PLACES), default="port")]
+        profile = _gauge(top, Profile(*named, checksum, bus=bus, place=place), encode)
     top.finish()
     return profile
 

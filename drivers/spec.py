@@ -12,6 +12,7 @@ from drivers.framing.lines import Checksum
 from drivers.framing.modbus import Bus
 
 Kind = Literal["gauge", "drive"]
+Place = Literal["port", "file", "hand"]
 Protocol = Literal["lines", "scpi", "modbus"]
 DIRECTIONS = ("depressurize", "pressurize")
 
@@ -121,7 +122,10 @@ class DriveSpec:
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """An instrument as the program knows it. Of `poll`, `stream` and `drive` exactly one is there; `bus` for Modbus."""
+    """An instrument as the program knows it. Of `poll`, `stream` and `drive` exactly one is there; `bus` for Modbus.
+
+    `place` says where it is: at a port, in a file of readings, or in the hands of a person who types them.
+    """
 
     id: str
     title: str
@@ -137,3 +141,4 @@ class Profile:
     zeroing: Zeroing | None = None
     drive: DriveSpec | None = None
     bus: Bus | None = None
+    place: Place = "port"
