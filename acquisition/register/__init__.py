@@ -1,0 +1,22 @@
+"""The equipment register: instruments, fans and flow ranges with their calibrations, and checks in the field."""
+
+from acquisition.register.due import DueState, DueStatus, due_status
+from acquisition.register.records import Calibration, Equipment, FieldCheck, RangeEntry, Register
+from acquisition.register.store import load_register, register_path, save_register
+from acquisition.register.validity import Validity, check_validity
+
+__all__ = [
+    "Calibration",
+    "DueState",
+    "DueStatus",
+    "Equipment",
+    "FieldCheck",
+    "RangeEntry",
+    "Register",
+    "Validity",
+    "check_validity",
+    "due_status",
+    "load_register",
+    "register_path",
+    "save_register",
+]
