@@ -78,6 +78,8 @@ class Bridge(QObject):
         if self._timer.isActive() and self._ticks % COLLECT_EVERY == 0:
             gc.collect()
         self._desk.tend()
+        if self._screen.teach.refresh():
+            self._screen.touch()
         while self._desk.notices:
             self._window.notices.add(self._desk.notices.popleft())
         snapshot = self._desk.snapshot()
@@ -200,6 +202,7 @@ class Bridge(QObject):
         )
         place.show_picture(picture)
         place.own.editor.show_sheet(rig)
+        place.teach.show_picture(self._screen.teach.picture())
 
     def _draw_report(self, moment: Moment) -> None:
         screen, job, shown = self._screen, self._desk.job, moment.shown

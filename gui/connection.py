@@ -41,7 +41,8 @@ class Connection:
         self.sources = tuple(sources)
         self.engine: Engine | None = None
         self.rig: OpenRig | None = None
-        self._clock = clock
+        self.clock = clock
+        """The clock of real instruments."""
         self.opener = opener
         """Opens ports by their addresses."""
         self._errands = errands
@@ -71,7 +72,7 @@ class Connection:
 
     def connect_spec(self, spec: RigSpec) -> None:
         """Connect the instruments of a rig file."""
-        self._connect(lambda: (open_rig(spec, self._clock, self.opener), self._clock), None)
+        self._connect(lambda: (open_rig(spec, self.clock, self.opener), self.clock), None)
 
     def disconnect(self, then: Callable[[], None] | None = None) -> None:
         """Bring the fan to its safe state and close the links, then call `then`; a running test ends where it is."""

@@ -17,6 +17,7 @@ from gui.files import Files
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
+from gui.teach_intents import TeachIntents
 from gui.theme import Mode
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
@@ -47,6 +48,7 @@ class Intents(QObject):
         self._shown_choices: object = None
         self.files = Files(desk, screen, window)
         self.rig = RigIntents(desk, screen, window, settings, self.files)
+        self.teach = TeachIntents(desk, screen, window, self.files)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -227,6 +229,7 @@ class Intents(QObject):
 
     def _close(self) -> None:
         self._screen.closing = True
+        self._screen.teach.close()
         self._screen.touch()
         size = self._window.size()
         self._settings.set(replace(self._settings.value, width=size.width(), height=size.height()))

@@ -13,6 +13,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
+from gui.viewmodels.teach import TeachModel
 from gui.viewmodels.trace import TraceScale
 
 
@@ -32,6 +33,7 @@ class Screen:
     sheet_of_job: int = -1
     rig: RigSheetModel = field(default_factory=RigSheetModel)
     scale: TraceScale = field(default_factory=TraceScale)
+    teach: TeachModel = field(default_factory=TeachModel)
     detail: Detail = Detail.CHECKS
     corrections: bool = False
     reading: Reading = field(default_factory=Reading)

@@ -11,12 +11,14 @@ from gui.look import Look
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import RigPicture
 from gui.viewmodels.rig_sheet import ProfileChoice
+from gui.viewmodels.teach import LETTERS
 from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
 from gui.views.rig_editor import RigEditor
 from gui.views.rig_live import RigLive
 from gui.views.rig_sources import RigSources, set_text_of
+from gui.views.teach_page import TeachPage
 
-SIMULATED, OWN = 0, 1
+SIMULATED, OWN, TEACH = 0, 1, 2
 
 
 class OwnRig(QWidget):
@@ -33,12 +35,13 @@ class OwnRig(QWidget):
         self.load = button("Load a rig file")
         self.save = button("Save as rig file")
         self.connect_button = button("Connect")
-        files = QHBoxLayout()
-        files.setSpacing(GAP_8)
-        for view in (self.identify, self.ports, self.load, self.save):
-            files.addWidget(view, 1)
         box = column(GAP_8)
-        box.addLayout(files)
+        for pair in ((self.identify, self.ports), (self.load, self.save)):
+            beside = QHBoxLayout()
+            beside.setSpacing(GAP_8)
+            for view in pair:
+                beside.addWidget(view, 1)
+            box.addLayout(beside)
         box.addWidget(self.editor, 1)
         box.addWidget(self.problem)
         box.addWidget(self.connect_button)
@@ -68,12 +71,14 @@ class RigPlace(QWidget):
         self.pages = QStackedWidget()
         self.pages.addWidget(self.sources)
         self.pages.addWidget(self.own)
+        self.teach = TeachPage(look, tuple(LETTERS))
+        self.pages.addWidget(self.teach)
         self._group = QButtonGroup(self)
         choice = Panel("Choose a rig")
         ways = QHBoxLayout()
         ways.setSpacing(GAP_8)
-        for at, words in enumerate(("Simulated house", "Own instruments")):
-            made = button(words)
+        for at, words in enumerate(("Simulated house", "Own instruments", "Teach a gauge")):
+            made = button(words, "speed")
             made.setCheckable(True)
             made.setChecked(at == SIMULATED)
             self._group.addButton(made, at)
@@ -90,7 +95,7 @@ class RigPlace(QWidget):
         self.setLayout(box)
 
     def choose_page(self, at: int) -> None:
-        """Show the simulated houses, or one's own instruments."""
+        """Show the simulated houses, one's own instruments, or the page that teaches a gauge."""
         self.pages.setCurrentIndex(at)
         self._group.button(at).setChecked(True)
         self.page_chosen.emit(at)

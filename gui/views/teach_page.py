@@ -1,0 +1,236 @@
+"""The page on which a person teaches a gauge: listen, click the numbers, say what they are, save."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QKeyEvent, QMouseEvent, QTextCharFormat, QTextCursor
+from PySide6.QtWidgets import QFrame, QLineEdit, QPlainTextEdit, QScrollArea, QTextEdit, QVBoxLayout, QWidget
+
+from gui.look import Look
+from gui.theme import BODY, GAP_4, GAP_8, SMALL
+from gui.viewmodels.teach import PickPicture, TeachPicture
+from gui.views.parts import Choice, button, column, label, row, set_text, wrapped
+
+RAW_HEIGHT, SAMPLE_HEIGHT = 150, 44
+
+
+def monospaced(size: int) -> QFont:
+    """Return a font whose letters are equally wide."""
+    font = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
+    font.setPixelSize(size)
+    return font
+
+
+class SampleLine(QPlainTextEdit):
+    """The line whose numbers are clicked; with the keyboard: the arrows and Enter. `pointed` carries the place."""
+
+    pointed = Signal(int)
+
+    def __init__(self, look: Look) -> None:
+        """Make it empty."""
+        super().__init__()
+        self._look = look
+        self._marks: tuple[tuple[int, int, bool], ...] = ()
+        self.setReadOnly(True)
+        self.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFixedHeight(SAMPLE_HEIGHT)
+        self.setFont(monospaced(BODY + 2))
+        self.setAccessibleName("A line of the gauge: click its numbers")
+        self.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+
+    def show_line(self, text: str, marks: tuple[tuple[int, int, bool], ...]) -> None:
+        """Show a line; numbers are underlined, those that were pointed at filled."""
+        if text != self.toPlainText():
+            self.setPlainText(text)
+        self._marks = marks
+        selections = []
+        for start, end, chosen in marks:
+            selection = QTextEdit.ExtraSelection()
+            cursor = QTextCursor(self.document())
+            cursor.setPosition(start)
+            cursor.setPosition(end, QTextCursor.MoveMode.KeepAnchor)
+            form = QTextCharFormat()
+            form.setFontUnderline(True)
+            if chosen:
+                form.setBackground(QColor(self._look.theme.primary))
+                form.setForeground(QColor(self._look.theme.on_primary))
+            selection.cursor, selection.format = cursor, form
+            selections.append(selection)
+        self.setExtraSelections(selections)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Point at what is under the mouse."""
+        super().mouseReleaseEvent(event)
+        if event.button() is Qt.MouseButton.LeftButton:
+            self.pointed.emit(self.cursorForPosition(event.position().toPoint()).position())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Point at what is at the cursor."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.pointed.emit(self.textCursor().position())
+            return
+        super().keyPressEvent(event)
+
+
+class PickRow(QWidget):
+    """A number that was pointed at. `said` carries its place in the list, the field and the text."""
+
+    said = Signal(int, str, str)
+    removed = Signal(int)
+
+    def __init__(self, at: int, quantities: tuple[str, ...]) -> None:
+        """Lay it out."""
+        super().__init__()
+        self.text = label(role="strong")
+        self.text.setFont(monospaced(BODY))
+        self.name = QLineEdit()
+        self.name.setMaximumWidth(80)
+        self.name.setAccessibleName("Name of the channel")
+        self.quantity, self.unit = Choice(), Choice()
+        self.quantity.setAccessibleName("What the number is")
+        self.unit.setAccessibleName("Its unit")
+        for quantity in quantities:
+            self.quantity.addItem(quantity.capitalize(), quantity)
+        self.value = label(role="quiet")
+        self.value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        remove = button("Remove", "slim")
+        remove.clicked.connect(lambda: self.removed.emit(at))
+        self.name.editingFinished.connect(lambda: self.said.emit(at, "name", self.name.text()))
+        self.quantity.activated.connect(lambda: self.said.emit(at, "quantity", str(self.quantity.currentData())))
+        self.unit.activated.connect(lambda: self.said.emit(at, "unit", self.unit.currentText()))
+        for choice in (self.quantity, self.unit):
+            choice.setMinimumContentsLength(5)
+            choice.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        head = row(self.text, self.value, remove)
+        head.setStretch(1, 1)
+        said = row(self.name, self.quantity, self.unit)
+        said.setStretch(1, 2)
+        said.setStretch(2, 1)
+        box = column(GAP_4)
+        box.addLayout(head)
+        box.addLayout(said)
+        self.setLayout(box)
+
+    def show_pick(self, pick: PickPicture) -> None:
+        """Show a moment."""
+        set_text(self.text, pick.text)
+        if self.name.text() != pick.name and not self.name.hasFocus():
+            self.name.setText(pick.name)
+        self.quantity.setCurrentIndex(max(self.quantity.findData(pick.quantity), 0))
+        if tuple(self.unit.itemText(at) for at in range(self.unit.count())) != pick.units:
+            self.unit.clear()
+            self.unit.addItems(list(pick.units))
+        self.unit.setCurrentText(pick.unit)
+        set_text(self.value, pick.value)
+
+
+class TeachPage(QWidget):
+    """The page. `pointed` carries a place in the line; `said` a number, a field and a text; `removed` a number."""
+
+    pointed = Signal(int)
+    said = Signal(int, str, str)
+    removed = Signal(int)
+    titled = Signal(str)
+
+    def __init__(self, look: Look, quantities: tuple[str, ...]) -> None:
+        """Lay it out."""
+        super().__init__()
+        self._quantities = quantities
+        self._shown: TeachPicture | None = None
+        self.rows: list[PickRow] = []
+        self.port = Choice()
+        self.port.setEditable(True)
+        self.port.setAccessibleName("Port of the gauge")
+        self.ask = QLineEdit()
+        self.ask.setPlaceholderText("empty: it sends by itself")
+        self.ask.setAccessibleName("What it is asked, if it only answers")
+        self.listen = button("Listen")
+        self.sentence = wrapped("quiet")
+        self.raw = QPlainTextEdit()
+        self.raw.setReadOnly(True)
+        self.raw.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
+        self.raw.setFont(monospaced(SMALL))
+        self.raw.setFixedHeight(RAW_HEIGHT)
+        self.raw.setMinimumWidth(120)
+        self.raw.setAccessibleName("What came over the wire, as text and as bytes")
+        self.sample = SampleLine(look)
+        self.sample.pointed.connect(self.pointed)
+        self.verdict = wrapped("quiet")
+        self.title = QLineEdit()
+        self.title.setAccessibleName("Name of the profile")
+        self.title.editingFinished.connect(lambda: self.titled.emit(self.title.text()))
+        self.save = button("Save the profile and use it")
+        self.setLayout(self._laid_out())
+
+    def show_ports(self, names: tuple[str, ...]) -> None:
+        """Offer ports."""
+        typed = self.port.currentText()
+        self.port.clear()
+        self.port.addItems(list(names))
+        self.port.setEditText(typed or (names[0] if names else ""))
+
+    def show_picture(self, picture: TeachPicture) -> None:
+        """Show a moment."""
+        if picture == self._shown:
+            return
+        self._shown = picture
+        set_text(self.sentence, picture.sentence)
+        self.listen.setEnabled(not picture.listening)
+        if self.raw.toPlainText() != picture.raw:
+            self.raw.setPlainText(picture.raw)
+        self.sample.show_line(picture.sample, picture.marks)
+        self.sample.setVisible(bool(picture.sample))
+        set_text(self.verdict, picture.verdict)
+        self.verdict.setVisible(bool(picture.verdict))
+        if self.title.text() != picture.title and not self.title.hasFocus():
+            self.title.setText(picture.title)
+        self.save.setEnabled(picture.ready)
+        while len(self.rows) < len(picture.picks):
+            made = PickRow(len(self.rows), self._quantities)
+            made.said.connect(self.said)
+            made.removed.connect(self.removed)
+            self._picks.addWidget(made)
+            self.rows.append(made)
+        for at, view in enumerate(self.rows):
+            view.setVisible(at < len(picture.picks))
+            if at < len(picture.picks):
+                view.show_pick(picture.picks[at])
+
+    def _laid_out(self) -> QVBoxLayout:
+        inside = column(GAP_8)
+        ports, asks = column(3), column(3)
+        ports.addWidget(label("Port", "small"))
+        ports.addWidget(self.port)
+        asks.addWidget(label("Asked with", "small"))
+        asks.addWidget(self.ask)
+        where = row()
+        where.addLayout(ports, 1)
+        where.addLayout(asks, 1)
+        inside.addLayout(where)
+        inside.addWidget(self.listen)
+        inside.addWidget(self.sentence)
+        inside.addWidget(label("What came, as text and as bytes", "small"))
+        inside.addWidget(self.raw)
+        inside.addWidget(self.sample)
+        inside.addWidget(self.verdict)
+        self._picks = column(GAP_8)
+        inside.addLayout(self._picks)
+        inside.addWidget(label("Name of the profile", "small"))
+        inside.addWidget(self.title)
+        inside.addWidget(self.save)
+        inside.addStretch(1)
+        page = QWidget()
+        page.setProperty("role", "scrolled")
+        page.setLayout(inside)
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(page)
+        area.setAccessibleName("Teach a gauge")
+        box = column(0)
+        box.addWidget(area, 1)
+        return box
