@@ -85,9 +85,8 @@ def link_health(status: LinkStatus, profile: Profile) -> tuple[Fact, ...]:
         sentence = f"{status.name}: {status.bad_frames} damaged messages of {status.bad_frames + status.readings}."
         facts.append(Fact("drop-outs", level, sentence, damaged))
     if status.reconnects:
-        facts.append(
-            Fact("drop-outs", Level.WATCH, f"{status.name} was lost and found again {status.reconnects} times.")
-        )
+        often = _count(status.reconnects, "time")
+        facts.append(Fact("drop-outs", Level.WATCH, f"{status.name} was lost and found again {often}."))
     return tuple(facts)
 
 
@@ -131,8 +130,8 @@ def drop_outs(readings: Sequence[Reading]) -> Fact | None:
     if not lost and not long:
         return None
     name = readings[-1].channel
-    words = [f"{lost} readings were lost"] if lost else []
-    words += [f"{len(long)} gaps, the longest {max(long):.1f} s"] if long else []
+    words = [f"{_count(lost, 'reading')} lost"] if lost else []
+    words += [f"{_count(len(long), 'gap')}, the longest {max(long):.1f} s"] if long else []
     return Fact("drop-outs", Level.WATCH, f"{name}: {', '.join(words)}.", float(lost))
 
 
@@ -192,6 +191,10 @@ def _rate_fact(name: str, measured_hz: float, promised_hz: float) -> Fact:
     level = Level.BAD if share < VERY_SLOW_SHARE else Level.WATCH if share < SLOW_SHARE else Level.WELL
     slow = f", {promised_hz:g} are expected" if level is not Level.WELL else ""
     return Fact("rate", level, f"{name}: {measured_hz:.1f} readings a second{slow}.", measured_hz)
+
+
+def _count(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
 def _figure(value: float) -> str:

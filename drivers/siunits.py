@@ -18,6 +18,7 @@ UNITS: dict[str, dict[str, tuple[float, float]]] = {
     "temperature": {"degC": (1.0, 0.0), "degF": (5.0 / 9.0, -160.0 / 9.0), "K": (1.0, -273.15)},
     "flow": {"m3/h": (1.0, 0.0), "L/s": (3.6, 0.0), "m3/s": (3600.0, 0.0), "cfm": (60.0 * FOOT_M**3, 0.0)},
     "humidity": {"percent": (0.01, 0.0), "fraction": (1.0, 0.0)},
+    "battery": {"percent": (0.01, 0.0), "fraction": (1.0, 0.0)},
     "speed": {"percent": (0.01, 0.0), "fraction": (1.0, 0.0)},
 }
 """Factor and offset by quantity and unit: `si = value * factor + offset`.

@@ -18,6 +18,7 @@ USUAL_LIMITS = {
     "temperature": (-40.0, 60.0),
     "flow": (-20_000.0, 20_000.0),
     "humidity": (0.0, 1.0),
+    "battery": (0.0, 1.0),
     "speed": (0.0, 1.0),
 }
 """In SI units: what a gauge for this work usually spans, where nobody says better."""

@@ -68,7 +68,7 @@ def test_lost_readings_and_gaps_are_counted() -> None:
     assert drop_outs(whole) is None
     fact = drop_outs(whole[:10] + whole[14:])
     assert fact is not None
-    assert fact.sentence == "gauge.p1: 4 readings were lost, 1 gaps, the longest 0.5 s."
+    assert fact.sentence == "gauge.p1: 4 readings lost, 1 gap, the longest 0.5 s."
 
 
 @pytest.mark.parametrize(
