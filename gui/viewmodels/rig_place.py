@@ -119,10 +119,13 @@ def _source_words(source: RigSource, display: Display) -> str:
 
 def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:
     """Return a link in words."""
-    lamp = link_lamp(link)
+    profiles = {item.name: item.profile for item in spec.instruments} if spec is not None else {}
+    lamp = link_lamp(link, profile=profiles.get(link.name, ""))
     match link.state:
         case LinkState.LINKED:
             state, words = "linked", _linked_words(link, drive=spec is not None and link.name == spec.fan)
+            if lamp.tone is Tone.ATTENTION:
+                state, words = "linked, not well", f"{words} · {lamp.tip}"
         case LinkState.OPENING:
             state, words = "opening the port", link.sentence or f"Port {link.port}"
         case LinkState.IDENTIFYING:

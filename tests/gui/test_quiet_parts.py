@@ -9,11 +9,13 @@ from pathlib import Path
 import pytest
 
 from acquisition.job import JobDetails, RecordState
+from drivers.instrument import LinkState, LinkStatus
 from gui.errands import InlineErrands, ThreadErrands
 from gui.report_pages import reason, write_new
 from gui.settings import RECENT, Settings, SettingsFile
-from gui.theme import Mode
+from gui.theme import Mode, Tone
 from gui.viewmodels.report_place import file_stem, missing, report_picture
+from gui.viewmodels.ribbon import link_lamp
 from tests.gui.fakes import BUILDING, PLAN, moment, running_moment, shown
 
 
@@ -135,3 +137,15 @@ def test_pages_are_only_shown_with_a_report() -> None:
     assert report_picture(moment(shown=shown()), (), (b"page",), "").pages == (b"page",)
     assert report_picture(running_moment(), (), (b"page",), "").pages == ()
     assert not report_picture(running_moment(), (), (), "").can_export
+
+
+def test_a_link_that_is_up_but_not_well_says_so() -> None:
+    well = LinkStatus("gauge", "COM3", LinkState.LINKED, rate_hz=10.0, readings=1000)
+    assert link_lamp(well, profile="scpi-gauge").tone is Tone.GOOD
+    slow = link_lamp(replace(well, rate_hz=4.0), profile="scpi-gauge")
+    assert slow.tone is Tone.ATTENTION
+    assert "10" in slow.tip
+    damaged = link_lamp(replace(well, bad_frames=20), profile="scpi-gauge")
+    assert damaged.tone is Tone.ATTENTION
+    assert "damaged" in damaged.tip
+    assert link_lamp(replace(well, rate_hz=4.0), profile="no such profile").tone is Tone.GOOD
