@@ -220,10 +220,11 @@ def site_of(options: argparse.Namespace) -> Site:
         built_in = " or ".join(BUILT_IN + name for name in house_names())
         allowed = f"--seed, --taps and --real-time are for a built-in house, {built_in}"
         raise InvalidInput("--rig", options.rig, allowed)
-    from drivers.serialport import open_url
+    from drivers.openers import Openers
 
     spec = load_rig(Path(options.rig))
-    return Site(spec, WallClock() if spec.time_factor == 1.0 else ScaledClock(spec.time_factor), open_url)
+    clock = WallClock() if spec.time_factor == 1.0 else ScaledClock(spec.time_factor)
+    return Site(spec, clock, Openers(clock).open)
 
 
 def simulated_rig(

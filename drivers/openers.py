@@ -5,6 +5,7 @@ from __future__ import annotations
 from drivers.answering import AnsweringTransport
 from drivers.byhand import Keyboard
 from drivers.clock import Clock
+from drivers.following import FollowingTransport
 from drivers.recorded import Recording
 from drivers.serialport import open_url
 from drivers.transport import Transport
@@ -26,7 +27,7 @@ class Openers:
             return AnsweringTransport(url, Recording(url.removeprefix(FILE), self._clock))
         if url.startswith(HAND):
             return AnsweringTransport(url, self.keyboard(url))
-        return open_url(url)
+        return open_url(url) if "://" in url else FollowingTransport(url)
 
     def keyboard(self, url: str) -> Keyboard:
         """Return the keyboard of an address `hand:NAME`: always the same one."""

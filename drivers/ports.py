@@ -22,7 +22,7 @@ class PortInfo:
 
 @dataclass(frozen=True, slots=True)
 class PortList:
-    """The ports, and a sentence when the list may be incomplete."""
+    """The ports, and a sentence when there is none or the list may be incomplete."""
 
     ports: tuple[PortInfo, ...]
     note: str = ""
@@ -38,7 +38,22 @@ def list_ports(before: PortList | None = None) -> PortList:
     except Exception as error:  # noqa: BLE001 - pyserial lets through whatever the operating system throws meanwhile
         known = before.ports if before is not None else ()
         return PortList(known, f"The ports could not be listed just now ({type(error).__name__}); try again.")
-    return PortList(tuple(sorted(found, key=_order)))
+    note = "" if found else f"There is no serial port on this machine. {missing_advice()}"
+    return PortList(tuple(sorted(found, key=_order)), note)
+
+
+def missing_advice(platform: str = sys.platform) -> str:
+    """Return what to do when an adapter is plugged in and no port appears."""
+    if platform.startswith("linux"):
+        return (
+            "If an adapter is plugged in, `journalctl -k -n 20` tells what the system sees; try another cable."
+        )
+    if platform == "darwin":
+        return "If an adapter is plugged in, look under USB in the System Report; its driver may have to be allowed."
+    return (
+        "If an adapter is plugged in, the Device Manager shows it with a warning when its driver is missing; "
+        "Windows Update fetches it, which needs a network."
+    )
 
 
 def _info(port: ListPortInfo) -> PortInfo:

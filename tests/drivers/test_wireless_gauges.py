@@ -13,6 +13,7 @@ from drivers.answering import COLUMNS
 from drivers.clock import VirtualClock
 from drivers.device import Gauge, connect
 from drivers.errors import PortMissing
+from drivers.following import FollowingTransport
 from drivers.instrument import LinkState
 from drivers.openers import Openers
 from drivers.profile import load_profile
@@ -117,7 +118,9 @@ def test_any_text_is_a_recording_or_refused(text: str) -> None:
 
 
 def test_other_addresses_are_ports() -> None:
-    assert isinstance(Openers(virtual()).open("COM3"), SerialTransport)
+    openers = Openers(virtual())
+    assert isinstance(openers.open("COM3"), FollowingTransport)
+    assert isinstance(openers.open("socket://localhost:4001"), SerialTransport)
 
 
 def test_the_line_gauge_that_is_asked_is_read() -> None:
