@@ -173,7 +173,11 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
         return Drive(session(driving, Manners(settle_s, again_s, serial)), clock, profile, driving)
     outbox = Outbox(name, profile.channels, clock)
     talk = _gauge_talk(profile, outbox)
-    return Gauge(session(talk, Manners(settle_s, serial=serial)), clock, profile, outbox, talk)
+    upkeep = profile.upkeep
+    manners = Manners(
+        settle_s, serial=serial, start=upkeep.start, keep_alive=upkeep.keep_alive, keep_alive_s=upkeep.every_s
+    )
+    return Gauge(session(talk, manners), clock, profile, outbox, talk)
 
 
 def framer_for(profile: Profile) -> Framer:

@@ -45,9 +45,7 @@ def list_ports(before: PortList | None = None) -> PortList:
 def missing_advice(platform: str = sys.platform) -> str:
     """Return what to do when an adapter is plugged in and no port appears."""
     if platform.startswith("linux"):
-        return (
-            "If an adapter is plugged in, `journalctl -k -n 20` tells what the system sees; try another cable."
-        )
+        return "If an adapter is plugged in, `journalctl -k -n 20` tells what the system sees; try another cable."
     if platform == "darwin":
         return "If an adapter is plugged in, look under USB in the System Report; its driver may have to be allowed."
     return (

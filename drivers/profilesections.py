@@ -24,6 +24,7 @@ from drivers.spec import (
     Profile,
     Protocol,
     Stream,
+    Upkeep,
     Zeroing,
 )
 
@@ -100,6 +101,7 @@ def _gauge(top: Table, common: Profile, encode: Encode) -> Profile:
         poll=None if poll is None else _poll(poll, encode),
         stream=_stream(top.table("stream")) if top.has("stream") else None,
         zeroing=_zeroing(top.table("zero"), encode) if top.has("zero") else None,
+        upkeep=_upkeep(top, encode),
     )
 
 
@@ -210,6 +212,23 @@ def _zeroing(table: Table, encode: Encode) -> Zeroing:
     zeroing = Zeroing(table.message("command", encode), table.number("wait_s", 0.0, at_least=0, at_most=LONGEST_S))
     table.finish()
     return zeroing
+
+
+def _upkeep(top: Table, encode: Encode) -> Upkeep:
+    start: tuple[bytes, ...] = ()
+    if top.has("start"):
+        table = top.table("start")
+        start = table.messages("messages", encode)
+        table.finish()
+    if not top.has("keep_alive"):
+        return Upkeep(start)
+    if not top.has("stream"):
+        top.fail("keep_alive", "only a gauge with a table [stream] is kept alive: polls do that by themselves")
+    table = top.table("keep_alive")
+    every_s = table.number("every_s", above=0, at_most=LONGEST_S)
+    upkeep = Upkeep(start, table.message("message", encode), every_s)
+    table.finish()
+    return upkeep
 
 
 def _drive(table: Table, encode: Encode) -> DriveSpec:

@@ -100,6 +100,13 @@ class Table:
         except ValueError as error:
             self.fail(key, str(error))
 
+    def messages(self, key: str, encode: Encode) -> tuple[bytes, ...]:
+        """Return messages to the instrument as they go over the wire, one at least."""
+        try:
+            return tuple(encode(text) for text in self.texts(key))
+        except ValueError as error:
+            self.fail(key, str(error))
+
     def pattern(self, key: str, groups: tuple[str, ...]) -> re.Pattern[str]:
         """Return a regular expression with the named groups."""
         try:

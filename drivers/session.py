@@ -86,7 +86,7 @@ class Session:
         self._fresh = True
         self._wait_s = FIRST_WAIT_S
         self._at_ns = 0
-        self._linked_ns = 0
+        self._linked_ns = self._alive_ns = 0
         self._looked_ns = 0
         self._bad_seen = self._bad_before = 0
         self._outstanding: _Outstanding | None = None
@@ -301,6 +301,9 @@ class Session:
         self._linked_ns = self._looked_ns = now_ns
         if self._fresh:
             self._facts.linked()
+            for message in self._manners.start:
+                self._transport.write(message)
+        self._alive_ns = now_ns
         self._facts.identity = answer.line
         self._facts.state = LinkState.LINKED
         self._talk.begin(now_ns, anew=self._fresh)
@@ -371,6 +374,9 @@ class Session:
 
     def _listen(self, silence_s: float) -> int:
         """Take the lines of an instrument that talks by itself."""
+        if self._manners.keep_alive and self._clock.now_ns() - self._alive_ns >= seconds(self._manners.keep_alive_s):
+            self._alive_ns = self._clock.now_ns()
+            self._transport.write(self._manners.keep_alive)
         lines = self._framer.feed(self._transport.read(READ_SLICE_S))
         heard_ns = self._clock.now_ns()
         for index, line in enumerate(lines):

@@ -88,6 +88,15 @@ class Zeroing:
 
 
 @dataclass(frozen=True, slots=True)
+class Upkeep:
+    """What a gauge has to be told after each opening, and again and again lest it stop sending; none is answered."""
+
+    start: tuple[bytes, ...] = ()
+    keep_alive: bytes = b""
+    every_s: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
 class Confirmed:
     """A message whose whole reply has to be `reply`."""
 
@@ -142,3 +151,4 @@ class Profile:
     drive: DriveSpec | None = None
     bus: Bus | None = None
     place: Place = "port"
+    upkeep: Upkeep = Upkeep()

@@ -32,11 +32,16 @@ class Manners:
 
     `settle_s` is what it needs after opening. After `ask_again_s` without an answer it is asked again who it is: a
     drive must not be kept running by being asked. `serial` is the number that must answer, empty for any.
+    `start` is said after each opening, once it is known who is there; `keep_alive` again and again while it sends by
+    itself, every `keep_alive_s`.
     """
 
     settle_s: float = 0.0
     ask_again_s: float = 0.5
     serial: str = ""
+    start: tuple[bytes, ...] = ()
+    keep_alive: bytes = b""
+    keep_alive_s: float = 0.0
 
 
 class Talk(Protocol):

@@ -12,6 +12,7 @@ from drivers.framing.modbus import Words
 from drivers.profile import load_profile, read_profile, shipped_profiles
 from drivers.profiletable import Table
 from drivers.siunits import UNITS
+from drivers.spec import Upkeep
 
 PAGE = (Path(drivers.__file__).parent / "PROFILES.md").read_text("utf-8")
 KEYS_IN_ROWS = re.compile(r"^\| ((?:`[a-z_]+`(?:, )?)+) \|", re.MULTILINE)
@@ -22,9 +23,13 @@ def documented() -> set[str]:
     return {key for row in KEYS_IN_ROWS.findall(PAGE) for key in re.findall(r"`([a-z_]+)`", row)} - {"key"}
 
 
-def test_the_example_is_a_profile() -> None:
+def example() -> str:
     (text,) = re.findall(r"```toml\n(.*?)```", PAGE, re.DOTALL)
-    profile = read_profile(text, "example")
+    return str(text)
+
+
+def test_the_example_is_a_profile() -> None:
+    profile = read_profile(example(), "example")
     assert profile.reply is not None
     assert profile.reply.values("dp  -12.5 Pa") == {"p1": -12.5}
     assert profile.identity.pattern.fullmatch("dp  -12.5 Pa")
@@ -43,7 +48,10 @@ def test_every_key_that_the_reader_asks_for_is_on_the_page(monkeypatch: pytest.M
     monkeypatch.setattr(Table, "finish", noted)
     for name in shipped_profiles():
         load_profile(name)
-    tables = {"start", "direction", "registers"} | NAMED_OTHERWISE
+    upkeep = '[start]\nmessages = ["GO"]\n[keep_alive]\nmessage = "ON"\nevery_s = 2.0\n'
+    profile = read_profile(example().replace("[stream]", upkeep + "[stream]"), "example")
+    assert profile.upkeep == Upkeep((b"GO\n",), b"ON\n", 2.0)
+    tables = {"start", "keep_alive", "direction", "registers"} | NAMED_OTHERWISE
     assert asked - tables <= documented()
     assert documented() <= asked
 
