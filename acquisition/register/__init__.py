@@ -1,7 +1,7 @@
 """The equipment register: instruments, fans and flow ranges with their calibrations, and checks in the field."""
 
 from acquisition.register.due import DueState, DueStatus, due_status
-from acquisition.register.records import Calibration, Equipment, FieldCheck, RangeEntry, Register
+from acquisition.register.records import Calibration, Equipment, FieldCheck, RangeEntry, Register, ranges_of
 from acquisition.register.store import load_register, register_path, save_register
 from acquisition.register.validity import Validity, check_validity
 
@@ -17,6 +17,7 @@ __all__ = [
     "check_validity",
     "due_status",
     "load_register",
+    "ranges_of",
     "register_path",
     "save_register",
 ]

@@ -128,6 +128,11 @@ class Register:
         return tuple(check for check in self.checks if id_ in (check.first, check.second))
 
 
+def ranges_of(item: Equipment) -> tuple[FlowRange, ...]:
+    """Return the flow ranges of a fan for a rig, each as the power law nearest to its curve."""
+    return tuple(entry.flow_range()[0] for entry in item.ranges)
+
+
 def months_later(day: date, months: int) -> date:
     """Return the day so many months later, the month's last one where there is no such day."""
     count = day.month - 1 + months

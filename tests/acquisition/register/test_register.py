@@ -19,6 +19,7 @@ from acquisition.register import (
     Register,
     due_status,
     load_register,
+    ranges_of,
     register_path,
     save_register,
 )
@@ -188,6 +189,12 @@ def test_the_nearest_power_law_of_a_table_of_a_power_law_is_that_power_law(coeff
     assert found.coefficient_m3_h_pa_n == pytest.approx(coefficient)
     assert found.exponent == pytest.approx(exponent)
     assert worst < 1e-9
+
+
+def test_a_fans_ranges_go_into_a_rig() -> None:
+    open_, *others = ranges_of(FAN)
+    assert (open_.coefficient_m3_h_pa_n, open_.exponent, open_.min_pa, open_.max_pa) == (183.0, 0.498, 8.0, 250.0)
+    assert [item.name for item in others] == ["small", "tiny", "listed"]
 
 
 def test_how_far_a_polynomial_is_from_a_power_law_is_said() -> None:
