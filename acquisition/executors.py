@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Protocol, assert_never
 
 from acquisition.bench import Bench
@@ -40,6 +42,8 @@ CALM_DOWN_SLOPE_PA_S = 0.15
 LATE_READING_S = 0.3
 SILENT_S = 1.0
 JUMP_SHARE, JUMP_S = 0.20, 2.0
+UNREST_SIGMAS, UNREST_PAIRS = 4.0, 5
+"""A jump stands out from what the leakage did in the pairs of seconds before: gusts on the fan move the flow too."""
 MOST_RETAKES = 3
 MOVING_AIR_SHARE = 0.05
 """Share of the flow before the stop above which the fan is not at rest, whatever its drive says."""
@@ -276,6 +280,12 @@ class Averaging(_Timed):
         bench.retakes = 0
         return Done(point)
 
+    def _unrest(self, bench: Bench, now_ns: int) -> float:
+        """Return by how much the leakage changed from one pair of seconds to the next before (rms, a share)."""
+        before = [bench.leakage_at_target(now_ns - seconds(at * JUMP_S)) for at in range(1, UNREST_PAIRS + 2)]
+        steps = [later / earlier - 1.0 for later, earlier in pairwise(before) if later and earlier]
+        return math.sqrt(sum(step * step for step in steps) / len(steps)) if steps else 0.0
+
     def _jumped(self, bench: Bench, now_ns: int) -> bool:
         """Tell whether the leakage at the target jumped within two seconds: a door, a window, a seal that let go.
 
@@ -290,7 +300,7 @@ class Averaging(_Timed):
         # A gust moves the pressure and with it what the flow amounts to at the target: wind widens the limit.
         target_pa = max(abs(bench.target_pa or 0.0), 1.0)
         gusts = 3.0 * TYPICAL_EXPONENT * bench.controller.plant.wind_spread_pa / target_pa
-        if abs(later / earlier - 1.0) < JUMP_SHARE + gusts:
+        if abs(later / earlier - 1.0) < JUMP_SHARE + gusts + UNREST_SIGMAS * self._unrest(bench, now_ns):
             return False
         bench.retakes += 1
         bench.progress.drop_open_window()
