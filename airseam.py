@@ -176,11 +176,12 @@ def identify(ports: PortList, *, as_json: bool) -> int:
     """Ask at each port who is there, and say so."""
     from drivers.clock import WallClock
     from drivers.finding import find_instruments
+    from drivers.openers import Openers
     from drivers.profile import load_profile, shipped_profiles
-    from drivers.serialport import open_url
 
     profiles = [load_profile(name) for name in shipped_profiles()]
-    found = find_instruments(ports.ports, profiles, open_url, WallClock())
+    clock = WallClock()
+    found = find_instruments(ports.ports, profiles, Openers(clock).open, clock)
     if as_json:
         print(json.dumps([asdict(item) for item in found], ensure_ascii=False, indent=1))
         return VALID

@@ -22,7 +22,7 @@ from acquisition.openrig import RigSource
 from acquisition.snapshot import Severity
 from analysis.units import Display, System
 from drivers.clock import Clock, WallClock
-from drivers.serialport import open_url
+from drivers.openers import Openers
 from drivers.transport import TransportOpener
 from gui.actions import Actions
 from gui.bridge import Bridge
@@ -107,17 +107,24 @@ def run_window(
     folder: Path,
     clock: Clock,
     *,
-    opener: TransportOpener = open_url,
+    opener: TransportOpener | None = None,
     settings_path: Path | None = None,
 ) -> int:
     """Open the window, run until it is closed, and return the exit code.
 
     `sources` are the simulated houses; `job_path` is the job to open (made when it is not there), with None the last
-    one, or a sample job in `folder`. Real instruments run on `clock`. Without `settings_path` nothing is remembered.
+    one, or a sample job in `folder`. Real instruments run on `clock`, and every address of `drivers.openers` is opened
+    unless `opener` does it. Without `settings_path` nothing is remembered.
     """
     app = application()
     program = build(
-        app, sources, folder, clock, errands=ThreadErrands(), opener=opener, settings=SettingsFile(settings_path)
+        app,
+        sources,
+        folder,
+        clock,
+        errands=ThreadErrands(),
+        opener=opener or Openers(clock).open,
+        settings=SettingsFile(settings_path),
     )
     watch_exceptions(program)
     open_first_job(program, job_path, folder)

@@ -13,7 +13,7 @@ from acquisition.openrig import RigSource
 from analysis.units import Display, System
 from drivers.clock import Clock, WallClock, seconds
 from drivers.instrument import LinkState
-from drivers.serialport import open_url
+from drivers.openers import Openers
 from gui.app import Program, application, build
 from gui.desk import Desk
 from gui.errands import InlineErrands
@@ -51,7 +51,7 @@ def save_pictures(job: Path, folder: Path, sources: Sequence[RigSource]) -> tupl
         folder,
         clock,
         errands=InlineErrands(),
-        opener=open_url,
+        opener=Openers(clock).open,
         settings=SettingsFile(None),
     )
     desk = program.desk

@@ -12,11 +12,18 @@ from pathlib import Path
 import pytest
 from PySide6.QtWidgets import QApplication
 
+import gui.app
+import gui.pictures
 from acquisition.job import Job
-from drivers.clock import VirtualClock
-from gui.app import SAMPLE, build, forget_exceptions, open_first_job, watch_exceptions
+from drivers.answering import AnsweringTransport
+from drivers.clock import VirtualClock, WallClock
+from drivers.following import FollowingTransport
+from drivers.serialport import SerialTransport
+from drivers.transport import TransportOpener
+from gui.app import SAMPLE, Program, build, forget_exceptions, open_first_job, run_window, watch_exceptions
 from gui.desk import Desk
 from gui.errands import InlineErrands
+from gui.pictures import save_pictures
 from gui.settings import SettingsFile
 from gui.viewmodels.moment import Place
 from tests.gui.conftest import Stage, no_ports
@@ -64,6 +71,31 @@ def test_the_program_starts_connected_and_leaves_with_zero(tmp_path: Path) -> No
     assert done.returncode == 0, done.stderr
     assert (tmp_path / f"{SAMPLE}.airseam").exists()
     assert "Traceback" not in done.stderr
+
+
+def test_the_window_opens_files_hands_and_adapters_that_move(
+    qapp: QApplication, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Built(Exception):
+        """The opener is known; no window is needed."""
+
+    openers: list[TransportOpener] = []
+
+    def keep(*_: object, opener: TransportOpener, **__: object) -> Program:
+        openers.append(opener)
+        raise Built
+
+    monkeypatch.setattr(gui.app, "build", keep)
+    monkeypatch.setattr(gui.app, "ThreadErrands", InlineErrands)
+    monkeypatch.setattr(gui.pictures, "build", keep)
+    with pytest.raises(Built):
+        run_window([], None, tmp_path, WallClock())
+    Job.create(tmp_path / "a.airseam", WallClock(), "A").close()
+    with pytest.raises(Built):
+        save_pictures(tmp_path / "a.airseam", tmp_path, [])
+    addresses = ("hand:thermometer", "file:readings.csv", "COM3", "socket://localhost:4001")
+    kinds = [AnsweringTransport, AnsweringTransport, FollowingTransport, SerialTransport]
+    assert [[type(opener(url)) for url in addresses] for opener in openers] == [kinds, kinds]
 
 
 def test_the_sample_job_is_made_once_and_opened_again(stage: Stage, tmp_path: Path) -> None:
