@@ -1,5 +1,6 @@
 """The job file: one SQLite file per building, written while the test runs. schema.sql describes it."""
 
+from acquisition.job.house import Entry, GeometryVersion, House, Photo, PreparationKind
 from acquisition.job.job import SUFFIX, Job
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import (
@@ -25,12 +26,17 @@ __all__ = [
     "BuildingVersion",
     "Edit",
     "Ending",
+    "Entry",
     "FanRecord",
+    "GeometryVersion",
+    "House",
     "Job",
     "JobDetails",
     "LoadedRun",
     "LoadedTest",
     "MarkRecord",
+    "Photo",
+    "PreparationKind",
     "RecordState",
     "Recorder",
     "RunRecord",

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Self, TypeVar
 
 from acquisition.job.encoding import utc_text
+from acquisition.job.house import House, HouseContents, read_house
 from acquisition.job.ledger import Contents, Ledger
 from acquisition.job.loading import StoredReading, compute_digest, read_contents, read_readings, read_test
 from acquisition.job.recorder import Recorder
@@ -44,13 +45,23 @@ class Job:
     Reading a test (`load`, `readings`, `verify`) first brings what is queued to the disk.
     """
 
-    def __init__(self, path: Path, clock: Clock, writer: Writer, contents: Contents, *, read_only: bool) -> None:
+    def __init__(
+        self,
+        path: Path,
+        clock: Clock,
+        writer: Writer,
+        contents: Contents,
+        house: HouseContents,
+        *,
+        read_only: bool,
+    ) -> None:
         """Use `create` or `open`."""
         self.path = path
         self.read_only = read_only
         self._clock = clock
         self._writer = writer
         self._ledger = Ledger(contents, writer)
+        self._house = House(house, writer)
 
     @classmethod
     def create(cls, path: Path, clock: Clock, name: str) -> Self:
@@ -60,7 +71,7 @@ class Job:
         about = [("format", "airseam-job-1"), ("created_utc", utc_text(clock.utc())), ("program", PROGRAM_VERSION)]
         writer.post("INSERT INTO about VALUES (?, ?)", about)
         writer.post("INSERT INTO details VALUES (?, ?)", [("name", name)])
-        job = cls(path, clock, writer, Contents(JobDetails(name)), read_only=False)
+        job = cls(path, clock, writer, Contents(JobDetails(name)), HouseContents(), read_only=False)
         if not writer.flush():
             sentence = writer.alarm(clock.now_ns())
             connection.close()
@@ -78,12 +89,12 @@ class Job:
         """
         connection = open_database(path, read_only=read_only)
         try:
-            contents = read_contents(connection)
+            contents, house = read_contents(connection), read_house(connection)
         except (sqlite3.Error, ValueError, TypeError) as error:
             connection.close()
             raise InvalidInput("job file", str(path), f"it is damaged ({error})") from error
         writer = Writer(connection, clock, path)
-        job = cls(path, clock, writer, contents, read_only=read_only)
+        job = cls(path, clock, writer, contents, house, read_only=read_only)
         if not read_only:
             job._seal_interrupted()
             writer.start()
@@ -98,6 +109,16 @@ class Job:
         """Replace the administrative data; each changed field is logged."""
         self._check_writable()
         self._ledger.edit_details(details, self._clock.utc())
+
+    @property
+    def house(self) -> House:
+        """The geometry, what was done to the building, and pictures, to look at."""
+        return self._house
+
+    def edit_house(self) -> House:
+        """Return the same to change; raises `InvalidInput` where the job is open for reading only."""
+        self._check_writable()
+        return self._house
 
     @property
     def edits(self) -> tuple[Edit, ...]:

@@ -1,4 +1,4 @@
-"""Making and opening the database of a job; schema.sql describes what is in it."""
+"""Making and opening the database of a job; schema.sql and its later steps describe what is in it."""
 
 from __future__ import annotations
 
@@ -13,7 +13,9 @@ from pathlib import Path
 from analysis.errors import InvalidInput
 
 APPLICATION_ID = 0x41495253
-USER_VERSION = 1
+STEPS = ("schema_2.sql",)
+"""What was added to `schema.sql`, oldest first: one file for each later version of the job file."""
+USER_VERSION = 1 + len(STEPS)
 
 _MAGIC = b"SQLite format 3\x00"
 _HEADER_BYTES = 100
@@ -28,9 +30,7 @@ def create_database(path: Path) -> sqlite3.Connection:
         connection = _connect(path, "rw")
         try:
             # The first transaction goes past the log, so that the head of the file says from the start what it is.
-            connection.executescript(
-                "BEGIN;" + files(__package__).joinpath("schema.sql").read_text("utf-8") + "COMMIT;"
-            )
+            connection.executescript("BEGIN;" + "".join(map(_script, ("schema.sql", *STEPS))) + "COMMIT;")
             connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
             connection.execute(f"PRAGMA user_version = {USER_VERSION}")
             _settle(connection)
@@ -58,6 +58,7 @@ def open_database(path: Path, *, read_only: bool) -> sqlite3.Connection:
     try:
         _settle(connection)
         _check_body(connection, path)
+        _bring_up(connection)
     except sqlite3.Error as error:
         connection.close()
         raise _cannot_open(path, error) from error
@@ -65,6 +66,18 @@ def open_database(path: Path, *, read_only: bool) -> sqlite3.Connection:
         connection.close()
         raise
     return connection
+
+
+def _bring_up(connection: sqlite3.Connection) -> None:
+    """Add to a file of an earlier version what later ones hold; each step whole or not at all."""
+    version = connection.execute("PRAGMA user_version").fetchone()[0]
+    for at, step in enumerate(STEPS, 2):
+        if version < at:
+            connection.executescript(f"BEGIN IMMEDIATE;{_script(step)}PRAGMA user_version = {at};COMMIT;")
+
+
+def _script(name: str) -> str:
+    return files(__package__).joinpath(name).read_text("utf-8")
 
 
 def _into_memory(path: Path) -> sqlite3.Connection:
@@ -83,6 +96,7 @@ def _into_memory(path: Path) -> sqlite3.Connection:
                     shutil.copyfile(file, Path(folder) / file.name)
                 _copy(Path(folder) / path.name, "rw", memory)
         _check_body(memory, path)
+        _bring_up(memory)
     except sqlite3.Error as error:
         memory.close()
         raise _cannot_open(path, error) from error

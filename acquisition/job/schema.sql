@@ -1,5 +1,6 @@
 -- An Airseam job: one file holds one building and every test made of it.
--- SQLite 3, application_id 0x41495253 ("AIRS"), user_version 1. Any SQLite tool can read it.
+-- SQLite 3, application_id 0x41495253 ("AIRS"). Any SQLite tool can read it. Version 1 (user_version); what later ones
+-- added stands in schema_2.sql and so on.
 --
 -- Reading this file
 --   Units stand in the column names and in series.unit; everything is SI. A pressure is indoor minus outdoor: negative

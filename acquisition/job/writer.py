@@ -14,7 +14,7 @@ from typing import TypeVar
 
 from drivers.clock import NS_PER_S, Clock, Hosted, seconds
 
-SqlValue = str | int | float | None
+SqlValue = str | int | float | bytes | None
 T = TypeVar("T")
 
 PERIOD_S = 0.1

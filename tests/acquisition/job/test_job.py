@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from acquisition.job import Job, JobDetails, RecordState
+from acquisition.job.schema import USER_VERSION
 from acquisition.rig import Role
 from acquisition.snapshot import Flag, Severity
 from acquisition.steps import WindowKind
@@ -205,7 +206,7 @@ def test_the_file_reads_for_a_stranger(tmp_path: Path, clock: VirtualClock) -> N
     recorded(tmp_path / "a.airseam", clock).close()
     db = sqlite3.connect(tmp_path / "a.airseam")
     assert db.execute("PRAGMA application_id").fetchone() == (0x41495253,)
-    assert db.execute("PRAGMA user_version").fetchone() == (1,)
+    assert db.execute("PRAGMA user_version").fetchone() == (USER_VERSION,)
     assert db.execute("PRAGMA journal_mode").fetchone() == ("wal",)
     assert dict(db.execute("SELECT key, value FROM about"))["format"] == "airseam-job-1"
     first = db.execute("SELECT direction, role, channel, utc, elapsed_s, unit FROM reading_named LIMIT 1").fetchone()

@@ -84,7 +84,7 @@ def test_a_job_of_a_newer_version_is_refused(tmp_path: Path, clock: VirtualClock
     path = tmp_path / "x.airseam"
     complete_job(path, clock)
     db = sqlite3.connect(path)
-    db.execute("PRAGMA user_version = 2")
+    db.execute("PRAGMA user_version = 99")
     db.close()
     with pytest.raises(InvalidInput, match="newer Airseam"):
         Job.open(path, clock)
