@@ -1,7 +1,7 @@
 """The engine: one loop that reads the rig, runs a procedure, steers the fan and keeps everybody safe.
 
 The loop is a pump of the clock. At every tick it does what was asked of it since the last one, takes the readings,
-lets the watchdog look, runs the step that is due, commands the fan and publishes a snapshot. Whatever happens, a run
+hears the guard, runs the step that is due, asks for the fan's speed and publishes a snapshot. Whatever happens, a run
 that ends in any way leaves the fan in its safe state.
 """
 
@@ -15,6 +15,7 @@ from collections.abc import Callable
 from acquisition.bench import Bench
 from acquisition.control import Plant, PressureController
 from acquisition.executors import Done, Executor, Retake, executor_for
+from acquisition.guard import Expectation, Guard
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.live import LiveBuffer
@@ -27,7 +28,7 @@ from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult
 from acquisition.taps import with_mean_of_taps
-from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
+from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
 from drivers.clock import Clock, Hosted, seconds
@@ -38,7 +39,7 @@ REST_REPEAT_S = 0.5
 AUTO_RESUME_S = 2.0
 DEFAULT_VOLUME_M3 = 400.0
 """Only for the controller's first guess where no volume is known yet."""
-LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK)
+LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
 STEPS_PER_TICK = 20
 
 log = logging.getLogger(__name__)
@@ -58,7 +59,7 @@ class Engine:
         self._clock = clock
         self._auto_answer = auto_answer
         self._mail: deque[Callable[[int], None]] = deque()
-        self._watchdog = Watchdog(clock.slack_s)
+        self._guard = Guard(rig, clock)
         self._publisher = Publisher(rig, clock, self.live)
         self._state = EngineState.IDLE
         self._bench: Bench | None = None
@@ -86,6 +87,7 @@ class Engine:
         """Begin to tick."""
         self._due_ns = self._clock.now_ns()
         self._hosted = self._clock.host(self.tick, "engine")
+        self._guard.start()
 
     def begin(self, plan: TestPlan, recorder: Recorder) -> None:
         """Start a test; raises `InvalidInput` when the rig cannot run it or another one is running."""
@@ -115,7 +117,7 @@ class Engine:
 
     def stop_fan(self) -> None:
         """Bring the fan to rest at once, from any thread, and pause a running test."""
-        self._rig.stop()
+        self._guard.stop()
         self._mail.append(lambda now_ns: self._do_pause("Stopped by hand. The fan is at rest.", None, now_ns))
 
     def abandon(self) -> None:
@@ -147,8 +149,9 @@ class Engine:
         if self._hosted is not None:
             self._hosted.stop()
             self._hosted = None
+        self._guard.end()
         if self._busy.is_set():
-            self._rig.stop()
+            self._guard.stop()
             self._finish("stopped", self._clock.now_ns())
         self._rig.close()
         self._snapshot = self._publish(self._clock.now_ns())
@@ -162,7 +165,7 @@ class Engine:
         except Exception as error:
             log.exception("the engine failed")
             self.fault = error
-            self._rig.stop()
+            self._guard.stop()
             self._last_error = f"The test ended by a fault of the program ({type(error).__name__}: {error})."
             self._finish("faulted", now_ns)
         self._snapshot = self._publish(now_ns)
@@ -181,8 +184,7 @@ class Engine:
             self.live.append(role, reading.monotonic_ns, reading.value)
         if self._bench is not None:
             self._bench.progress.note(batch)
-        envelope = tuple(reading.value for role, reading in batch if role is Role.ENVELOPE)
-        alarm = self._watchdog.look(self._observe(now_ns, envelope))
+        alarm = self._guard.alarm
         if alarm is not None and self._state is EngineState.RUNNING:
             self._alarm(alarm, now_ns)
         if self._state is EngineState.RUNNING and self._bench is not None:
@@ -246,6 +248,7 @@ class Engine:
         self._procedure = multipoint(plan, shutter=self._rig.spec.shutter, turns=self._rig.turns)
         self._since_checkpoint.clear()
         self._again.clear()
+        self._guard.release()
         self._last_error = ""
         self._state = EngineState.RUNNING
         self._send(None, self._clock.now_ns())
@@ -260,7 +263,7 @@ class Engine:
         self._next(Done(choice), now_ns)
 
     def _do_pause(self, reason: str, kind: AlarmKind | None, now_ns: int) -> None:
-        self._rig.stop()
+        self._guard.stop()
         if self._state is not EngineState.RUNNING or self._bench is None:
             return
         self._bench.controller.rest()
@@ -275,7 +278,7 @@ class Engine:
         if self._state is not EngineState.PAUSED or self._bench is None:
             return
         self._bench.progress.mark("resumed", "The test goes on from the beginning of the interrupted step.", now_ns)
-        self._watchdog = Watchdog(self._clock.slack_s)
+        self._guard.release()
         self._paused_reason, self._paused_kind = "", None
         self._state = EngineState.RUNNING
         self._repeat(now_ns)
@@ -291,7 +294,7 @@ class Engine:
 
     def _finish(self, ending: Ending, now_ns: int) -> None:
         """End the test, if there is one, with the fan at rest; its numbers stay on show."""
-        self._rig.stop()
+        self._guard.stop()
         if not self._busy.is_set():
             return
         if self._procedure is not None:
@@ -310,17 +313,10 @@ class Engine:
 
     # --- safety ---------------------------------------------------------------------------------------------------
 
-    def _observe(self, now_ns: int, envelope_pa: tuple[float, ...]) -> Observation:
-        bench = self._bench
-        linked = all(
-            status.state is LinkState.LINKED for status in self._rig.statuses() if status.name == self._rig.fan_name
-        )
-        if bench is None or self._state is not EngineState.RUNNING:
-            return Observation(now_ns, envelope_pa, None, 0.0, 0.0, None, linked)
+    def _expectation(self, bench: Bench, now_ns: int) -> Expectation:
+        """Return by what the guard judges the readings."""
         leak, share = bench.leak_flow_now(now_ns)
-        induced = None if bench.zero_pa is None else bench.induced_now(now_ns)
-        expected = bench.expected_pa(leak) if leak is not None else None
-        return Observation(now_ns, envelope_pa, induced, bench.controller.command, share, expected, linked)
+        return Expectation(bench.zero_pa, bench.sign, share, bench.expected_pa(leak) if leak is not None else None)
 
     def _alarm(self, alarm: Alarm, now_ns: int) -> None:
         """Stop the fan; only a person, or a link that is back on a rig that answers itself, goes on."""
@@ -352,13 +348,13 @@ class Engine:
 
     def _command(self, now_ns: int) -> None:
         """Command the fan: at every tick while it runs, now and then while it rests."""
-        speed = self._bench.controller.command if self._bench is not None else 0.0
-        if self._state is EngineState.RUNNING and speed > 0:
-            self._rig.set_fan(speed)
+        bench = self._bench
+        if bench is not None and self._state is EngineState.RUNNING and bench.controller.command > 0:
+            self._guard.drive(bench.controller.command, self._expectation(bench, now_ns), now_ns)
             self._commanded = True
             self._rest_sent_ns = None
         elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
-            self._rig.set_fan(0.0)
+            self._guard.rest()
             self._rest_sent_ns = now_ns
 
     def _publish(self, now_ns: int) -> Snapshot:

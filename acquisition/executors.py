@@ -34,6 +34,8 @@ from drivers.clock import NS_PER_S, seconds
 APPROACH_SHARE = 0.3
 APPROACH_HOLD_S = 2.0
 APPROACH_LIMIT_S = 60.0
+BLIND_SPEED, BLIND_PA = 0.35, 2.0
+"""A fan that shows no pressure at this speed is not raised further: in a tight house with a hose off it would burst."""
 REST_SPEED = 0.02
 REST_SHORTEST_S = 3.0
 REST_LONGEST_S = 10.0
@@ -195,7 +197,10 @@ class FirstApproach(_Timed):
             if waited_s == 0.0 and bench.direction is not None:
                 # A fan that turns by itself does so only when it has run down: by now it has.
                 bench.rig.set_direction(bench.direction)
-            controller.raise_gently(bench.dt_s)
+            if controller.command >= BLIND_SPEED and induced < BLIND_PA and waited_s < APPROACH_LIMIT_S:
+                controller.stand(bench.dt_s)
+            else:
+                controller.raise_gently(bench.dt_s)
             if induced > APPROACH_SHARE * self._target_pa or controller.saturated or waited_s > APPROACH_LIMIT_S:
                 self._held_since_ns = now_ns
             return None

@@ -26,6 +26,7 @@ class OpenRig:
         self._gauges = tuple(gauges)
         self._fan = fan
         self._roles = {channel: role for role, channel in spec.role_channels().items()}
+        self._watched = tuple(gauge.watch() for gauge in self._gauges)
 
     def start(self) -> None:
         """Open the links."""
@@ -34,12 +35,14 @@ class OpenRig:
 
     def take(self) -> list[tuple[Role, Reading]]:
         """Return the readings of all channels with a role since the last call, oldest first."""
-        batch = [
-            (self._roles[reading.channel], reading)
-            for gauge in self._gauges
-            for reading in gauge.take()
-            if reading.channel in self._roles
-        ]
+        return self._in_roles([reading for gauge in self._gauges for reading in gauge.take()])
+
+    def watch(self) -> list[tuple[Role, Reading]]:
+        """Return the readings since the last call of this, for the watchdog, which does not wait for the engine."""
+        return self._in_roles([reading for take in self._watched for reading in take()])
+
+    def _in_roles(self, readings: Sequence[Reading]) -> list[tuple[Role, Reading]]:
+        batch = [(self._roles[reading.channel], reading) for reading in readings if reading.channel in self._roles]
         batch.sort(key=lambda pair: pair[1].monotonic_ns)
         return batch
 

@@ -1,6 +1,6 @@
 """The watchdog: looks at the raw readings alone, knows no procedure, and has the last word on the fan.
 
-It is pure: at every tick of the engine it is told what was read and commanded, and answers with an alarm or nothing.
+It is pure: ten times a second the guard tells it what was read and commanded, and it answers with an alarm or nothing.
 An alarm stops the fan; only a person lets it start again, except after a lost link of a simulated rig.
 """
 
@@ -19,6 +19,8 @@ FROZEN_READINGS = 12
 NO_PRESSURE_PA, NO_PRESSURE_SPEED, NO_PRESSURE_S = 2.0, 0.3, 5.0
 WRONG_SIGN_PA, WRONG_SIGN_S = 3.0, 3.0
 COLLAPSE_SHARE, COLLAPSE_FLOW_SHARE, COLLAPSE_S = 0.30, 0.20, 1.0
+OVERFLOW_PA, OVERFLOW_S = 80.0, 1.0
+"""Whatever the gauge says: a flow that took so much pressure before may do so again."""
 
 
 class AlarmKind(StrEnum):
@@ -31,6 +33,8 @@ class AlarmKind(StrEnum):
     WRONG_SIGN = "wrong sign"
     COLLAPSE = "pressure collapsed"
     FAN_LINK = "fan link lost"
+    HELD_UP = "program held up"
+    OVERFLOW = "more flow than expected"
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +93,7 @@ class Watchdog:
         self._no_pressure = _Since()
         self._wrong_sign = _Since()
         self._collapse = _Since()
+        self._overflow = _Since()
         self._fan_gone = _Since()
 
     def silence_s(self, now_ns: int) -> float:
@@ -118,7 +123,7 @@ class Watchdog:
             self._same_count += 1
 
     def _forget(self, now_ns: int) -> None:
-        for since in (self._no_pressure, self._wrong_sign, self._collapse, self._fan_gone):
+        for since in (self._no_pressure, self._wrong_sign, self._collapse, self._overflow, self._fan_gone):
             since.held_s(now_ns, False)
         self._same_count, self._same_since_ns = 0, now_ns
 
@@ -159,5 +164,12 @@ class Watchdog:
             return Alarm(
                 AlarmKind.COLLAPSE,
                 "This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.",
+            )
+        over = seen.expected_pa is not None and seen.expected_pa > OVERFLOW_PA
+        if self._overflow.held_s(seen.now_ns, over) > OVERFLOW_S:
+            return Alarm(
+                AlarmKind.OVERFLOW,
+                f"The fan moves what took {OVERFLOW_PA:.0f} Pa and more before. It was stopped: something was opened, "
+                "or the gauge does not feel the pressure.",
             )
         return None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import Protocol, runtime_checkable
 
@@ -91,6 +91,10 @@ class Gauge(_Device):
     def take(self) -> Sequence[Reading]:
         """Return the readings that came since the last call, oldest first."""
         return self._outbox.take()
+
+    def watch(self) -> Callable[[], list[Reading]]:
+        """Return another `take` for a second reader that must not depend on the first; to be called before `start`."""
+        return self._outbox.watch()
 
     def zero(self) -> bool:
         """Ask the gauge to zero itself; false when it cannot be asked (now)."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from drivers.clock import NS_PER_S, Clock
 from drivers.framing.fields import Over, RawValue
@@ -13,6 +13,7 @@ from drivers.spec import ChannelSpec
 
 MOST_WAITING = 100_000
 """Readings kept for a reader that does not come; older ones are dropped, which their numbers then show."""
+MOST_WATCHED = 1_000
 
 
 class Outbox:
@@ -25,6 +26,7 @@ class Outbox:
         self._newest = {channel.name: channel.high for channel in channels}
         self._clock = clock
         self._waiting: deque[Reading] = deque(maxlen=MOST_WAITING)
+        self._watched: list[deque[Reading]] = []
 
     def put(self, raw: Mapping[str, RawValue], stamp_ns: int, round_trip_s: float) -> None:
         """Add the values of one moment; NaN (nothing connected) makes no reading.
@@ -43,15 +45,31 @@ class Outbox:
             count = self._counts[name]
             self._counts[name] = count + 1
             self._newest[name] = si
-            self._waiting.append(Reading(full_name, si, stamp_ns, utc_ns, round_trip_s, quality, count))
+            reading = Reading(full_name, si, stamp_ns, utc_ns, round_trip_s, quality, count)
+            self._waiting.append(reading)
+            for queue in self._watched:
+                queue.append(reading)
 
     def take(self) -> list[Reading]:
         """Return what has come since the last call, oldest first."""
-        taken: list[Reading] = []
-        while self._waiting:
-            taken.append(self._waiting.popleft())
-        return taken
+        return _emptied(self._waiting)
+
+    def watch(self) -> Callable[[], list[Reading]]:
+        """Return another `take`, for a second reader that must not depend on the first; called before the link opens.
+
+        It keeps the newest thousand readings only.
+        """
+        queue: deque[Reading] = deque(maxlen=MOST_WATCHED)
+        self._watched.append(queue)
+        return lambda: _emptied(queue)
 
     def _end_of(self, channel: ChannelSpec) -> float:
         nearer_low = self._newest[channel.name] < (channel.low + channel.high) / 2
         return channel.low if nearer_low else channel.high
+
+
+def _emptied(queue: deque[Reading]) -> list[Reading]:
+    taken: list[Reading] = []
+    while queue:
+        taken.append(queue.popleft())
+    return taken
