@@ -10,8 +10,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from acquisition.plan import TestPlan
-from acquisition.rig import TAPS, Role
-from acquisition.series import RunData, WindowRecord
+from acquisition.rig import INDOORS, OUTDOORS, TAPS, Role
+from acquisition.series import LONGEST_GAP_NS, RunData, WindowRecord, at_instants
 from acquisition.steps import WindowKind
 from analysis.air import moist_air_density, pressure_at_altitude
 from analysis.errors import InvalidInput
@@ -110,7 +110,8 @@ def envelope_pressures(
 ) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
     """Return stamps and envelope pressures in a span, both (n,): the mean over all outdoor taps that were read.
 
-    Taps are averaged where all of them have a reading of one moment, with `weights` or evenly.
+    Taps are averaged where all of them have a reading of one moment, with `weights` or evenly; those of another gauge
+    are first brought to the moments of the first tap.
     """
     taps = taps_read(data)
     if len(taps) == 1:
@@ -127,13 +128,20 @@ def taps_read(data: RunData) -> tuple[Role, ...]:
 def _together(
     data: RunData, taps: Sequence[Role], start_ns: int, end_ns: int
 ) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
-    """Return the stamps (n,) that all taps share, and their pressures (n, taps)."""
+    """Return the stamps (n,) of moments at which all taps are known, and their pressures (n, taps)."""
     slices = [data.slice(role, start_ns, end_ns) for role in taps]
-    shared = slices[0][0]
+    first_ns = slices[0][0]
+    shared = first_ns
     for times_ns, _ in slices[1:]:
         shared = np.intersect1d(shared, times_ns, assume_unique=True)
-    columns = [values[np.isin(times_ns, shared, assume_unique=True)] for times_ns, values in slices]
-    return shared, np.stack(columns, axis=1)
+    if 2 * len(shared) >= len(first_ns):
+        columns = [values[np.isin(times_ns, shared, assume_unique=True)] for times_ns, values in slices]
+        return shared, np.stack(columns, axis=1)
+    wide = [data.slice(role, start_ns - LONGEST_GAP_NS, end_ns + LONGEST_GAP_NS) for role in taps[1:]]
+    others = [at_instants(times_ns, values, first_ns) for times_ns, values in wide]
+    table = np.stack([slices[0][1], *others], axis=1)
+    known = ~np.isnan(table).any(axis=1)
+    return first_ns[known], table[known]
 
 
 def _steady(data: RunData, window: WindowRecord) -> SteadyWindow | None:
@@ -174,13 +182,17 @@ def run_air(air: Air, data: RunData, windows: Sequence[WindowRecord]) -> Air:
 def _air_in(air: Air, data: RunData, start_ns: int, end_ns: int, *, latest: bool) -> Air:
     """Return `air` with the means in a span; with `latest`, the last value before its end where the span has none."""
 
-    def mean(role: Role) -> float | None:
-        _, values = data.slice(role, start_ns, end_ns)
-        if not len(values) and latest:
-            values = data.slice(role, -(2**63), end_ns)[1][-1:]
-        return float(values.mean()) if len(values) else None
+    def mean(*roles: Role) -> float | None:
+        means = []
+        for role in roles:
+            _, values = data.slice(role, start_ns, end_ns)
+            if not len(values) and latest:
+                values = data.slice(role, -(2**63), end_ns)[1][-1:]
+            if len(values):
+                means.append(float(values.mean()))
+        return sum(means) / len(means) if means else None
 
-    indoor_c, outdoor_c, barometric_pa = mean(Role.INDOOR), mean(Role.OUTDOOR), mean(Role.BAROMETER)
+    indoor_c, outdoor_c, barometric_pa = mean(*INDOORS), mean(*OUTDOORS), mean(Role.BAROMETER)
     return replace(
         air,
         indoor_c=air.indoor_c if indoor_c is None else indoor_c,

@@ -27,7 +27,7 @@ from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult
-from acquisition.taps import with_mean_of_taps
+from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
@@ -60,6 +60,7 @@ class Engine:
         self._auto_answer = auto_answer
         self._mail: deque[Callable[[int], None]] = deque()
         self._guard = Guard(rig, clock)
+        self._taps = TapsAsOne()
         self._publisher = Publisher(rig, clock, self.live)
         self._state = EngineState.IDLE
         self._bench: Bench | None = None
@@ -180,7 +181,7 @@ class Engine:
         while self._mail:
             self._mail.popleft()(now_ns)
         batch = self._rig.take()
-        for role, reading in with_mean_of_taps(batch):
+        for role, reading in self._taps.mean(batch):
             self.live.append(role, reading.monotonic_ns, reading.value)
         if self._bench is not None:
             self._bench.progress.note(batch)

@@ -18,13 +18,25 @@ class Role(StrEnum):
     ENVELOPE_4 = "envelope-pressure-4"
     FLOW_ELEMENT = "flow-element-pressure"
     FLOW = "flow"
+    ZONE_1 = "zone-pressure-1"
+    """Indoor minus an unheated zone: a garage, an attic, a crawl space, a neighbour."""
+    ZONE_2 = "zone-pressure-2"
+    ZONE_3 = "zone-pressure-3"
+    ZONE_4 = "zone-pressure-4"
     INDOOR = "indoor-temperature"
+    INDOOR_2 = "indoor-temperature-2"
+    INDOOR_3 = "indoor-temperature-3"
     OUTDOOR = "outdoor-temperature"
+    OUTDOOR_2 = "outdoor-temperature-2"
     BAROMETER = "barometric-pressure"
 
 
 TAPS = (Role.ENVELOPE, Role.ENVELOPE_2, Role.ENVELOPE_3, Role.ENVELOPE_4)
 """The same pressure indoors against outdoor pressure at several places; the mean of all is the envelope pressure."""
+ZONES = (Role.ZONE_1, Role.ZONE_2, Role.ZONE_3, Role.ZONE_4)
+INDOORS = (Role.INDOOR, Role.INDOOR_2, Role.INDOOR_3)
+OUTDOORS = (Role.OUTDOOR, Role.OUTDOOR_2)
+"""Of several thermometers in one air the mean counts."""
 
 
 @dataclass(frozen=True, slots=True)

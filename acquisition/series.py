@@ -10,9 +10,11 @@ from numpy.typing import NDArray
 
 from acquisition.rig import Role
 from acquisition.steps import WindowKind
-from drivers.clock import NS_PER_S
+from drivers.clock import NS_PER_S, seconds
 from drivers.reading import Quality, Reading
 
+LONGEST_GAP_NS = seconds(2.5)
+"""Between two readings of a channel of which a moment between them can be told: a slow gauge gives one a second."""
 _FIRST_CAPACITY = 1024
 
 
@@ -117,3 +119,24 @@ class RunData:
         """Return how many readings in `[start_ns, end_ns)` were over range or no number."""
         series = self._series.get(role)
         return 0 if series is None else int(np.count_nonzero(series.inside(start_ns, end_ns)[1]))
+
+
+def at_instants(
+    times_ns: NDArray[np.int64], values: NDArray[np.float64], instants_ns: NDArray[np.int64]
+) -> NDArray[np.float64]:
+    """Return the values (n,) at other instants, between the readings before and after each.
+
+    It is how channels of gauges that answer at different moments come to one time: not a number where one of the two
+    readings is missing or lies more than `LONGEST_GAP_NS` from the other.
+    """
+    if not len(times_ns):
+        return np.full(len(instants_ns), math.nan)
+    after = np.searchsorted(times_ns, instants_ns)
+    inside = (after > 0) & (after < len(times_ns))
+    exact = (after < len(times_ns)) & (times_ns[np.minimum(after, len(times_ns) - 1)] == instants_ns)
+    before, after = np.maximum(after - 1, 0), np.minimum(after, len(times_ns) - 1)
+    inside &= times_ns[after] - times_ns[before] <= LONGEST_GAP_NS
+    # Against the first instant: nanoseconds since the start of a machine are more than a float holds.
+    start_ns = times_ns[0]
+    between = np.interp((instants_ns - start_ns).astype(np.float64), (times_ns - start_ns).astype(np.float64), values)
+    return np.where(inside | exact, between, math.nan)

@@ -6,20 +6,34 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from acquisition.rig import TAPS, Role
+from acquisition.series import LONGEST_GAP_NS
 from drivers.reading import Reading
 
 
-def with_mean_of_taps(batch: Sequence[tuple[Role, Reading]]) -> list[tuple[Role, Reading]]:
-    """Return a batch in which the envelope pressure is the mean of all taps that were read at the same moment."""
-    if not any(role in TAPS[1:] for role, _ in batch):
-        return list(batch)
-    at_once: dict[int, list[float]] = {}
-    for role, reading in batch:
-        if role in TAPS:
-            at_once.setdefault(reading.monotonic_ns, []).append(reading.value)
-    return [(role, _mean(reading, at_once) if role is Role.ENVELOPE else reading) for role, reading in batch]
+class TapsAsOne:
+    """Brings the taps of one gauge or of several together. A tap that is silent for long no longer counts."""
 
+    def __init__(self) -> None:
+        """Know no tap yet."""
+        self._newest: dict[Role, Reading] = {}
 
-def _mean(reading: Reading, at_once: dict[int, list[float]]) -> Reading:
-    values = at_once[reading.monotonic_ns]
-    return replace(reading, value=sum(values) / len(values))
+    def mean(self, batch: Sequence[tuple[Role, Reading]]) -> list[tuple[Role, Reading]]:
+        """Return a batch, oldest first, in which the envelope pressure is the mean of all taps at that moment.
+
+        Taps of the same reply have the same stamp; of another gauge the newest reading stands.
+        """
+        at_once = {(role, reading.monotonic_ns): reading for role, reading in batch if role in TAPS[1:]}
+        joined = []
+        for role, reading in batch:
+            if role in TAPS[1:]:
+                self._newest[role] = reading
+            joined.append((role, self._joined(reading, at_once) if role is Role.ENVELOPE else reading))
+        return joined
+
+    def _joined(self, first: Reading, at_once: dict[tuple[Role, int], Reading]) -> Reading:
+        values = [first.value]
+        for role in TAPS[1:]:
+            other = at_once.get((role, first.monotonic_ns), self._newest.get(role))
+            if other is not None and abs(first.monotonic_ns - other.monotonic_ns) <= LONGEST_GAP_NS:
+                values.append(other.value)
+        return first if len(values) == 1 else replace(first, value=sum(values) / len(values))

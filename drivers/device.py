@@ -20,6 +20,8 @@ from drivers.spec import LinkSettings, Profile
 from drivers.talk import Manners, Talk
 from drivers.transport import Transport
 
+BITS_PER_BYTE = 10.0
+"""On a serial line: eight, and a start and a stop bit."""
 CLOSE_LOOK_S = 0.02
 CLOSE_LIMIT_S = 2.0
 UNLINKED = (LinkState.CLOSED, LinkState.LOST, LinkState.WRONG_INSTRUMENT)
@@ -176,7 +178,7 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
         again_s = profile.drive.communication_timeout_s + BEYOND_COMMUNICATION_TIMEOUT_S
         return Drive(session(driving, Manners(settle_s, again_s, serial)), clock, profile, driving)
     outbox = Outbox(name, profile.channels, clock)
-    talk = _gauge_talk(profile, outbox)
+    talk = _gauge_talk(profile, outbox, transport.url)
     upkeep = profile.upkeep
     manners = Manners(
         settle_s, serial=serial, start=upkeep.start, keep_alive=upkeep.keep_alive, keep_alive_s=upkeep.every_s
@@ -191,10 +193,11 @@ def framer_for(profile: Profile) -> Framer:
     return LineFramer(profile.checksum, profile.link.terminator[-1:].encode("ascii"))
 
 
-def _gauge_talk(profile: Profile, outbox: Outbox) -> Polling | Listening:
+def _gauge_talk(profile: Profile, outbox: Outbox, port: str) -> Polling | Listening:
     if profile.reply is None or (profile.poll is None) == (profile.stream is None):
         raise ValueError(f"profile {profile.id}: a gauge has a reply format and either a poll or a stream")
     if profile.poll is not None:
         return Polling(profile.poll, profile.reply, outbox, profile.zeroing)
     assert profile.stream is not None
-    return Listening(profile.stream, profile.reply, outbox)
+    byte_s = 0.0 if ":" in port else BITS_PER_BYTE / profile.link.baud
+    return Listening(profile.stream, profile.reply, outbox, byte_s)

@@ -88,8 +88,9 @@ class Listening:
     LOOK_AHEAD = 0.25
     """Share of the period before the next line at which to begin to look for it."""
 
-    def __init__(self, stream: Stream, reply: ReplyFormat, outbox: Outbox) -> None:
-        """Nothing is heard before `begin`."""
+    def __init__(self, stream: Stream, reply: ReplyFormat, outbox: Outbox, byte_s: float = 0.0) -> None:
+        """Nothing is heard before `begin`. `byte_s` is what a byte takes on the wire: the reading is older than it."""
+        self._byte_s = byte_s
         self._silence_s = stream.silence_s
         self._reply = reply
         self._outbox = outbox
@@ -126,7 +127,8 @@ class Listening:
         values = self._reply.values(heard.line)
         if values is None:
             return False
-        stamp_ns = max(heard.now_ns - heard.behind * self._period_ns, self._newest_ns + 1)
+        on_wire_ns = seconds(self._byte_s * (len(heard.line) + 1))
+        stamp_ns = max(heard.now_ns - heard.behind * self._period_ns - on_wire_ns, self._newest_ns + 1)
         self._newest_ns = stamp_ns
         self._look_ns = stamp_ns + round((1.0 - self.LOOK_AHEAD) * self._period_ns)
         self._outbox.put(values, stamp_ns, 0.0)

@@ -19,7 +19,8 @@ class Reading:
     """A reading in SI units (Pa, degrees Celsius for temperatures, m3/h for flows, 0..1 for fan speed).
 
     `channel` is `INSTRUMENT.CHANNEL` with the names of the rig file and the profile. `monotonic_ns` is the middle of
-    request and reply for a polled instrument, the arrival of the last byte of the frame for a free-running one.
+    request and reply for a polled instrument; for a free-running one the arrival of the frame, less its time on the
+    wire.
     `sequence` counts the readings of the channel from 0 without gaps, so that a lost one can be proved.
     """
 

@@ -30,6 +30,8 @@ GAUGE_ROLES = {
     "b1": "barometric-pressure",
 }
 TAP_ROLES = {"p3": "envelope-pressure-2", "p4": "envelope-pressure-3", "p5": "envelope-pressure-4"}
+FIRST_ZONE_INPUT = 6
+ZONE_ROLE = "zone-pressure-{}"
 LINE_GAUGE_CHANNELS = ("p1", "p2", "t1", "t2")
 MANY_CHANNELS = "scpi-gauge-8"
 PROFILES = {"scpi": "scpi-gauge", "lines": "line-gauge", "modbus": "modbus-gauge"}
@@ -118,6 +120,8 @@ class SimulatedRig:
                 lines.append(f"{channel} = {_quoted(role)}")
         for channel, role in list(TAP_ROLES.items())[: self.rigging.taps - 1]:
             lines.append(f"{channel} = {_quoted(role)}")
+        for at in range(self.rigging.zones):
+            lines.append(f"p{FIRST_ZONE_INPUT + at} = {_quoted(ZONE_ROLE.format(at + 1))}")
         lines += ["", *_instrument("fan", FAN_PROFILES.get(self.protocol, "scpi-fan"), ports["fan"], self.fan.serial)]
         for item in RANGES:
             lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]

@@ -34,8 +34,15 @@ ROLE_HEADINGS = {
     Role.ENVELOPE_4: "envelope pressure at tap 4 (Pa)",
     Role.FLOW_ELEMENT: "flow element pressure (Pa)",
     Role.FLOW: "flow (m³/h)",
+    Role.ZONE_1: "indoors against zone 1 (Pa)",
+    Role.ZONE_2: "indoors against zone 2 (Pa)",
+    Role.ZONE_3: "indoors against zone 3 (Pa)",
+    Role.ZONE_4: "indoors against zone 4 (Pa)",
     Role.INDOOR: "indoor temperature (°C)",
+    Role.INDOOR_2: "indoor temperature at place 2 (°C)",
+    Role.INDOOR_3: "indoor temperature at place 3 (°C)",
     Role.OUTDOOR: "outdoor temperature (°C)",
+    Role.OUTDOOR_2: "outdoor temperature at place 2 (°C)",
     Role.BAROMETER: "barometric pressure (Pa)",
 }
 POINT_HEADINGS = (

@@ -21,18 +21,17 @@ from acquisition.job.records import (
 )
 from acquisition.job.writer import SqlValue, Writer
 from acquisition.plan import TestPlan
-from acquisition.rig import TAPS, RigSpec, Role
+from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.series import WindowRecord
 from acquisition.snapshot import Flag
 from acquisition.version import PROGRAM_VERSION
 from analysis.records import Air, Direction
 
 UNITS = {
-    **dict.fromkeys(TAPS, "Pa"),
+    **dict.fromkeys((*TAPS, *ZONES), "Pa"),
     Role.FLOW_ELEMENT: "Pa",
     Role.FLOW: "m3/h",
-    Role.INDOOR: "°C",
-    Role.OUTDOOR: "°C",
+    **dict.fromkeys((*INDOORS, *OUTDOORS), "°C"),
     Role.BAROMETER: "Pa",
 }
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from acquisition.openrig import RigSource
-from acquisition.rig import TAPS, RigSpec, Role
+from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
 from drivers.instrument import LinkState, LinkStatus
@@ -17,11 +17,10 @@ from gui.viewmodels.rig_sheet import ROLE_WORDS, same
 
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
-    **dict.fromkeys(TAPS, (Quantity.PRESSURE, 2)),
+    **dict.fromkeys((*TAPS, *ZONES), (Quantity.PRESSURE, 2)),
     Role.FLOW_ELEMENT: (Quantity.PRESSURE, 2),
     Role.FLOW: (Quantity.FLOW, 0),
-    Role.INDOOR: (Quantity.TEMPERATURE, 1),
-    Role.OUTDOOR: (Quantity.TEMPERATURE, 1),
+    **dict.fromkeys((*INDOORS, *OUTDOORS), (Quantity.TEMPERATURE, 1)),
     Role.BAROMETER: (Quantity.BAROMETRIC_PRESSURE, 1),
 }
 STALE_S = 2.0

@@ -25,8 +25,15 @@ ROLE_WORDS = {
     Role.ENVELOPE_4: "Envelope pressure, tap 4",
     Role.FLOW_ELEMENT: "Flow element pressure",
     Role.FLOW: "Flow",
+    Role.ZONE_1: "Indoors against zone 1",
+    Role.ZONE_2: "Indoors against zone 2",
+    Role.ZONE_3: "Indoors against zone 3",
+    Role.ZONE_4: "Indoors against zone 4",
     Role.INDOOR: "Indoor temperature",
+    Role.INDOOR_2: "Indoor temperature, place 2",
+    Role.INDOOR_3: "Indoor temperature, place 3",
     Role.OUTDOOR: "Outdoor temperature",
+    Role.OUTDOOR_2: "Outdoor temperature, place 2",
     Role.BAROMETER: "Barometric pressure",
 }
 RANGE_FIELDS = {

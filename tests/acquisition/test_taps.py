@@ -12,7 +12,7 @@ from acquisition.derive import derive_run, envelope_pressures, taps_read
 from acquisition.job import Job
 from acquisition.rig import Role
 from acquisition.series import RunData
-from acquisition.taps import with_mean_of_taps
+from acquisition.taps import TapsAsOne
 from acquisition.testfile import load_stored_test
 from analysis.resultjson import result_document
 from drivers.clock import WallClock, seconds
@@ -47,18 +47,18 @@ def test_one_tap_is_taken_as_it_is() -> None:
     assert envelope_pressures(data, 0, seconds(1.0))[1].tolist() == [-50.0]
 
 
-def test_what_steers_is_the_mean_of_one_moment() -> None:
+def test_what_steers_is_the_mean_of_all_taps() -> None:
     batch = [
         (Role.ENVELOPE, reading(0.0, -50.0)),
         (Role.ENVELOPE_2, reading(0.0, -52.0)),
         (Role.INDOOR, reading(0.0, 21.0)),
         (Role.ENVELOPE, reading(0.1, -40.0)),
     ]
-    found = with_mean_of_taps(batch)
+    found = TapsAsOne().mean(batch)
     assert [(role, item.value) for role, item in found] == [
-        (Role.ENVELOPE, -51.0), (Role.ENVELOPE_2, -52.0), (Role.INDOOR, 21.0), (Role.ENVELOPE, -40.0),
+        (Role.ENVELOPE, -51.0), (Role.ENVELOPE_2, -52.0), (Role.INDOOR, 21.0), (Role.ENVELOPE, -46.0),
     ]  # fmt: skip
-    assert with_mean_of_taps(batch[2:3]) == batch[2:3]
+    assert TapsAsOne().mean(batch[2:3]) == batch[2:3]
 
 
 def test_a_test_with_four_taps_is_gust_corrected_stored_and_worked_out_again(
