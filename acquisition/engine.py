@@ -19,9 +19,9 @@ from acquisition.guard import Expectation, Guard
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.live import LiveBuffer
-from acquisition.multipoint import multipoint
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
+from acquisition.procedures import procedure_of
 from acquisition.progress import TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
@@ -246,7 +246,7 @@ class Engine:
         plant = Plant(plan.building.volume_m3 or DEFAULT_VOLUME_M3)
         progress = TestProgress(plan, self._rig.spec, recorder, self._clock)
         self._bench = Bench(self._rig, self.live, progress, PressureController(plant), slack_s=self._clock.slack_s)
-        self._procedure = multipoint(plan, shutter=self._rig.spec.shutter, turns=self._rig.turns)
+        self._procedure = procedure_of(plan, self._rig.spec, turns=self._rig.turns)
         self._since_checkpoint.clear()
         self._again.clear()
         self._guard.release()

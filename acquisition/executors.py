@@ -19,6 +19,7 @@ from acquisition.steps import (
     BeginRun,
     Checkpoint,
     EndRun,
+    Foretell,
     GoTo,
     Mark,
     MeasureZero,
@@ -95,7 +96,7 @@ class Immediately:
     activity = Activity.NONE
     total_s: float | None = None
 
-    def __init__(self, step: BeginRun | EndRun | SetTargets | GoTo | Mark) -> None:
+    def __init__(self, step: BeginRun | EndRun | Foretell | SetTargets | GoTo | Mark) -> None:
         """Keep the step."""
         self._step = step
 
@@ -110,6 +111,8 @@ class Immediately:
                 bench.progress.begin_run(direction, now_ns)
             case EndRun():
                 bench.progress.end_run("complete", now_ns)
+            case Foretell(outlook):
+                bench.progress.foretell(outlook, now_ns)
             case SetTargets(targets):
                 taken = bench.progress.points_taken()
                 bench.targets_pa = tuple(bench.targets_pa[:taken]) + targets if taken else targets
@@ -354,7 +357,7 @@ class Stopping(_Timed):
 def executor_for(step: Step) -> Executor | None:
     """Return the executor of a step; None for those that the engine itself answers."""
     match step:
-        case BeginRun() | EndRun() | SetTargets() | GoTo() | Mark():
+        case BeginRun() | EndRun() | Foretell() | SetTargets() | GoTo() | Mark():
             return Immediately(step)
         case MeasureZero():
             return ZeroReading(step)

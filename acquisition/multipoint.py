@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Generator
 
 from acquisition.plan import TestPlan
+from acquisition.planning.outlook import Outlook, foresee, held_against
+from acquisition.planning.reach import range_doubt
 from acquisition.steps import (
     Approach,
     Ask,
@@ -12,16 +15,19 @@ from acquisition.steps import (
     BeginRun,
     Checkpoint,
     EndRun,
+    Foretell,
     GoTo,
     Mark,
     MeasureZero,
     Procedure,
     SetTargets,
     Settle,
+    Step,
+    StepResult,
     StopFan,
     WindowKind,
 )
-from analysis.records import Direction, Point, ZeroFlow
+from analysis.records import Direction, FlowRange, Point, ZeroFlow
 
 LOWEST_PA = 10.0
 ZERO_MULTIPLE = 5.0
@@ -30,6 +36,7 @@ MARGIN = 1.1
 """The zero-flow pressure after the points may be a little larger than the one before."""
 FEWEST_POINTS = 5
 
+TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
 GO_ON, DO_NOT_TEST = "All of this is so", "Do not test"
 SAFETY = Ask(
     id="safety",
@@ -45,10 +52,13 @@ SAFETY = Ask(
 )
 
 
-def multipoint(plan: TestPlan, *, shutter: bool = False, turns: bool = False) -> Procedure:
+def multipoint(
+    plan: TestPlan, *, shutter: bool = False, turns: bool = False, flow_range: FlowRange | None = None
+) -> Procedure:
     """Yield the steps of a multipoint test.
 
     `shutter`: the fan closes by itself at rest, nobody has to cover it. `turns`: the fan changes direction by itself.
+    `flow_range` is the one in the fan: whether it suits the house is told from the first point.
     """
     answer = yield SAFETY
     if answer == DO_NOT_TEST:
@@ -58,43 +68,63 @@ def multipoint(plan: TestPlan, *, shutter: bool = False, turns: bool = False) ->
         if index:
             yield _turn(direction, turns=turns)
         yield BeginRun(direction)
-        yield from _run(plan, direction, shutter=shutter)
+        going_on = yield from _run(plan, direction, shutter=shutter, flow_range=flow_range, first=not index)
         yield EndRun()
+        if not going_on:
+            return
 
 
-def _run(plan: TestPlan, direction: Direction, *, shutter: bool) -> Procedure:
-    """Yield the steps of one direction."""
+def _run(
+    plan: TestPlan, direction: Direction, *, shutter: bool, flow_range: FlowRange | None, first: bool
+) -> Generator[Step, StepResult, bool]:
+    """Yield the steps of one direction; return whether the test goes on."""
     yield Checkpoint()
     if not shutter:
         yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
     before = yield MeasureZero(WindowKind.ZERO_BEFORE, plan.zero_s)
     assert isinstance(before, ZeroFlow)
+    targets = usable_targets(plan.targets_pa, before)
+    outlook = foresee(plan, targets, before)
+    yield Foretell(outlook)
+    if outlook.doubts and first:
+        answer = yield Ask("outlook", f"{' '.join(outlook.doubts)} Go on today?", (TEST_TODAY, NOT_TODAY))
+        if answer == NOT_TODAY:
+            yield Mark("not tested", "The test was ended before the points: today is not the day.")
+            return False
     if not shutter:
         text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
         yield Ask("uncover-fan", text, ("The fan is open",))
-    targets = usable_targets(plan.targets_pa, before)
     if targets != plan.targets_pa:
         yield Mark("targets", f"The lowest target was raised to {targets[-1]:g} Pa: five times the zero-flow pressure.")
     yield SetTargets(tuple(direction.sign * target for target in targets))
     yield Checkpoint()
     yield Approach(direction.sign * targets[0])
-    yield from _points(targets, direction, before, plan.average_s)
+    yield from _points(plan, targets, direction, before, outlook, flow_range)
     yield Checkpoint()
     yield StopFan()
     if not shutter:
         yield Ask("cover-fan", "Cover the fan again for the closing zero-flow pressure.", ("The fan is covered",))
     yield MeasureZero(WindowKind.ZERO_AFTER, plan.zero_s)
+    return True
 
 
-def _points(targets: tuple[float, ...], direction: Direction, before: ZeroFlow, average_s: float) -> Procedure:
+def _points(
+    plan: TestPlan,
+    targets: tuple[float, ...],
+    direction: Direction,
+    before: ZeroFlow,
+    outlook: Outlook,
+    flow_range: FlowRange | None,
+) -> Procedure:
     """Yield the points; targets beyond the reach that the first one showed are left out."""
     remaining = list(targets)
+    first = True
     while remaining:
         target = remaining.pop(0)
         yield Checkpoint()
         yield GoTo(direction.sign * target)
         settled = yield Settle()
-        point = yield Average(average_s)
+        point = yield Average(plan.average_s)
         assert isinstance(point, Point)
         reached = direction.sign * (point.envelope_pa - before.mean_pa)
         if not settled and reached < 0.95 * target:
@@ -102,6 +132,24 @@ def _points(targets: tuple[float, ...], direction: Direction, before: ZeroFlow, 
             reachable = tuple(direction.sign * lower for lower in remaining)
             yield Mark("reach", f"The fan reaches {reached:.0f} Pa; higher targets were left out.")
             yield SetTargets(reachable)
+        if first:
+            first = False
+            for kind, text in _first_point(plan, point.flow_m3_h, reached, remaining, outlook, flow_range):
+                yield Mark(kind, text)
+
+
+def _first_point(
+    plan: TestPlan,
+    flow_m3_h: float,
+    reached_pa: float,
+    targets: list[float],
+    outlook: Outlook,
+    flow_range: FlowRange | None,
+) -> list[tuple[str, str]]:
+    """Return what the first point lets foresee: kind and text of remarks."""
+    suits = "" if flow_range is None else range_doubt(flow_range, flow_m3_h, reached_pa, targets)
+    tells = held_against(plan, outlook, flow_m3_h, reached_pa)
+    return [item for item in (("range", suits), ("limit", tells)) if item[1]]
 
 
 def _turn(direction: Direction, *, turns: bool) -> Ask:

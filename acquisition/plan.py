@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from analysis.effective import QUANTITIES
+from analysis.errors import InvalidInput
 from analysis.limits import shipped_limits
 from analysis.meaning import Surroundings
 from analysis.methods import method_of
@@ -14,8 +15,22 @@ STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.
 """Highest first: it shows a loose seal at once (common practice, no source); steps of at most 10 Pa."""
 
 
-SCHEDULES = {"quick": (30.0, 10.0), "standard": (60.0, 20.0), "precision": (150.0, 50.0)}
-"""Seconds of a zero-flow record and of a point. In calm air averaging longer brings little; wind wants it."""
+@dataclass(frozen=True, slots=True)
+class Schedule:
+    """How much time a test takes: seconds of a zero-flow record and of a point, records between the points."""
+
+    zero_s: float
+    average_s: float
+    zeros_between: int = 0
+
+
+SCHEDULES = {
+    "quick": Schedule(30.0, 10.0),
+    "standard": Schedule(60.0, 20.0),
+    "precision": Schedule(150.0, 50.0),
+}
+"""In calm air averaging longer brings little; wind wants it."""
+OWN_SCHEDULE = "own"
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +46,8 @@ class TestPlan:
     targets_pa: tuple[float, ...] = STANDARD_TARGETS_PA
     zero_s: float = 60.0
     average_s: float = 20.0
+    zeros_between: int = 0
+    """Zero-flow records between the points, on top of the one before and the one after them."""
     published: tuple[str, ...] = ()
     """Ids of limits of codes and programmes that the result is held against too."""
     preparation: str = ""
@@ -51,6 +68,19 @@ class TestPlan:
             zero_s=asked.zero_s,
             average_s=asked.average_s,
         )
+
+    @property
+    def schedule(self) -> str:
+        """Name of the schedule that has these durations, `own` where none has."""
+        known = Schedule(self.zero_s, self.average_s, self.zeros_between)
+        return next((name for name, item in SCHEDULES.items() if item == known), OWN_SCHEDULE)
+
+    def on_schedule(self, name: str) -> TestPlan:
+        """Return the plan with the durations of a schedule. Raises `InvalidInput`."""
+        if name not in SCHEDULES:
+            raise InvalidInput("schedule", name, f"one of {', '.join(SCHEDULES)} is needed")
+        item = SCHEDULES[name]
+        return replace(self, zero_s=item.zero_s, average_s=item.average_s, zeros_between=item.zeros_between)
 
     @property
     def limits(self) -> tuple[Limit, ...]:

@@ -16,6 +16,7 @@ from acquisition.derive import derive_run, derive_test, envelope_pressures, has_
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.plan import TestPlan
+from acquisition.planning.outlook import Outlook
 from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, PointState, PointView, Severity, WindowView
@@ -105,6 +106,7 @@ class TestProgress:
         self.result: TestResult | None = None
         self.result_gap = "Nothing has been read yet."
         self.ended: Ending | None = None
+        self.outlook: Outlook | None = None
         self._clock = clock
         self._recording = False
         self._next_window = 1
@@ -197,6 +199,11 @@ class TestProgress:
         """Write a remark into the record."""
         self.recorder.mark(now_ns, self._clock.utc(), kind, text)
         self.flag(kind, Severity.NOTE, text)
+
+    def foretell(self, outlook: Outlook, now_ns: int) -> None:
+        """Show what the test can be expected to know, and write it into the record."""
+        self.outlook = outlook
+        self.mark("outlook", f"{outlook.sentence} {outlook.advice}".strip(), now_ns)
 
     def answer(self, ask: Ask, choice: str, now_ns: int) -> None:
         """Write down what a person answered."""

@@ -94,6 +94,7 @@ class Publisher:
             result=None if progress is None else progress.result,
             result_gap="" if progress is None else progress.result_gap,
             last_error=view.last_error,
+            outlook=None if progress is None else progress.outlook,
         )
 
     def _averaging(self, bench: Bench, window: WindowView | None, now_ns: int) -> PointView | None:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from acquisition.planning.outlook import Outlook
 from acquisition.steps import Ask, WindowKind
 from analysis.records import Direction, Test, TestResult
 from drivers.instrument import LinkStatus
@@ -148,3 +149,5 @@ class Snapshot:
     result: TestResult | None
     result_gap: str
     last_error: str = ""
+    outlook: Outlook | None = None
+    """What the test can be expected to know, from its first zero-flow record on."""

@@ -10,6 +10,7 @@ from collections.abc import Generator
 from dataclasses import dataclass
 from enum import StrEnum
 
+from acquisition.planning.outlook import Outlook
 from analysis.records import Direction, Point, ZeroFlow
 
 
@@ -52,6 +53,13 @@ class MeasureZero:
 
     kind: WindowKind
     seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class Foretell:
+    """Say what the test can be expected to know; it stands on show and in the record."""
+
+    outlook: Outlook
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +120,7 @@ Step = (
     | EndRun
     | Ask
     | MeasureZero
+    | Foretell
     | SetTargets
     | Approach
     | GoTo

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from acquisition.job import JobDetails
-from acquisition.plan import SCHEDULES, TestPlan
+from acquisition.plan import OWN_SCHEDULE, SCHEDULES, TestPlan
 from acquisition.report.names import KINDS
 from acquisition.told.titles import method_title
 from analysis.errors import InvalidInput
@@ -18,7 +18,6 @@ from analysis.records import Direction, Limit
 from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol
 
 PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
-OWN_SCHEDULE = "own"
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
 """The watchdog stops the fan at 80 Pa."""
@@ -200,15 +199,13 @@ def _write_method(sheet: Sheet, text: str, _: Display) -> Sheet:
 
 
 def _read_schedule(sheet: Sheet, _: Display) -> str:
-    durations = (sheet.plan.zero_s, sheet.plan.average_s)
-    return next((name for name, known in SCHEDULES.items() if known == durations), OWN_SCHEDULE)
+    return sheet.plan.schedule
 
 
 def _write_schedule(sheet: Sheet, text: str, _: Display) -> Sheet:
     if text == OWN_SCHEDULE:
         return sheet
-    zero_s, average_s = SCHEDULES[text]
-    return replace(sheet, plan=replace(sheet.plan, zero_s=zero_s, average_s=average_s))
+    return replace(sheet, plan=sheet.plan.on_schedule(text))
 
 
 def _write_preparation(sheet: Sheet, text: str, _: Display) -> Sheet:

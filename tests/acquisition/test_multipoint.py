@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from acquisition.multipoint import DO_NOT_TEST, GO_ON, multipoint, usable_targets
+from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, multipoint, usable_targets
 from acquisition.plan import STANDARD_TARGETS_PA, TestPlan
 from acquisition.steps import (
     Approach,
@@ -11,6 +11,7 @@ from acquisition.steps import (
     BeginRun,
     Checkpoint,
     EndRun,
+    Foretell,
     GoTo,
     Mark,
     MeasureZero,
@@ -69,7 +70,7 @@ def test_one_direction_is_zero_points_zero_between_two_covers() -> None:
     assert [step.id for step in steps if isinstance(step, Ask)] == ["safety", "cover-fan", "uncover-fan", "cover-fan"]
     assert [step.target_pa for step in steps if isinstance(step, GoTo)] == [-t for t in STANDARD_TARGETS_PA]
     order = [type(step) for step in steps if not isinstance(step, Ask | Checkpoint)]
-    assert order[:4] == [BeginRun, MeasureZero, SetTargets, Approach]
+    assert order[:5] == [BeginRun, MeasureZero, Foretell, SetTargets, Approach]
     assert order[-3:] == [StopFan, MeasureZero, EndRun]
 
 
@@ -121,3 +122,36 @@ def test_targets_beyond_the_reach_of_the_fan_are_left_out() -> None:
     assert asked[0] == 60.0
     assert max(asked[1:]) <= 0.97 * 44.0
     assert any(isinstance(step, Mark) and step.kind == "reach" for step in steps)
+
+
+def test_a_zero_flow_pressure_beyond_the_limit_is_a_question_before_the_fan_is_uncovered() -> None:
+    # ISO 9972: 5 Pa (from memory).
+    steps = walk(a_plan(BOTH), zero_pa=-7.0)
+    asked = [step for step in steps if isinstance(step, Ask)]
+    assert [step.id for step in asked] == [
+        "safety", "cover-fan", "outlook", "uncover-fan", "cover-fan",
+        "turn-fan", "cover-fan", "uncover-fan", "cover-fan",
+    ]  # fmt: skip
+    question = asked[2]
+    assert "7.0 Pa" in question.text
+    assert "5 Pa" in question.text
+    assert question.text.endswith("?")
+
+
+def test_who_does_not_test_today_moves_nothing() -> None:
+    procedure = multipoint(a_plan(BOTH))
+    result: StepResult = None
+    steps: list[Step] = []
+    while True:
+        try:
+            step = procedure.send(result)
+        except StopIteration:
+            break
+        steps.append(step)
+        result = None
+        if isinstance(step, MeasureZero):
+            result = zero(-7.0)
+        elif isinstance(step, Ask):
+            result = NOT_TODAY if step.id == "outlook" else step.choices[0]
+    assert not [step for step in steps if isinstance(step, Approach | GoTo)]
+    assert isinstance(steps[-1], EndRun)

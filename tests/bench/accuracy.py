@@ -61,6 +61,7 @@ class Found:
     error_pct: float = math.nan
     inside: bool = False
     half_width_pct: float = math.nan
+    foretold_pct: float = math.nan
     minutes: float = math.nan
     settle_s: list[float] = field(default_factory=list)
     overshoot_pa: list[float] = field(default_factory=list)
@@ -78,10 +79,7 @@ def measure(case: Case) -> Found:
     spec = read_rig(rig.rig_toml(rig.own_ports))
     engine = Engine(open_rig(spec, clock, rig.open), clock, auto_answer=True)
     building = Building(**rig.building())  # type: ignore[arg-type]  # only the name is a text
-    zero_s, average_s = SCHEDULES[case.schedule]
-    plan = TestPlan(
-        building, Air(**rig.air()), directions=tuple(Direction), zero_s=zero_s, average_s=average_s, kit=EXACT
-    )
+    plan = TestPlan(building, Air(**rig.air()), directions=tuple(Direction), kit=EXACT).on_schedule(case.schedule)
     found = Found()
     with tempfile.TemporaryDirectory() as folder:
         job = Job.create(Path(folder) / "bench.airseam", clock, building.name)
@@ -94,6 +92,9 @@ def measure(case: Case) -> Found:
                 clock.wait_until(clock.now_ns() + seconds(2.0))
                 if engine.snapshot().paused_reason:
                     engine.resume()
+            outlook = engine.snapshot().outlook
+            if outlook is not None:
+                found.foretold_pct = 100.0 * outlook.chosen.half_width
             engine.close()
             _look(job.load(1), found)
             test = job.load(1).test()
@@ -145,6 +146,11 @@ def _look(loaded: LoadedTest, found: Found) -> None:
     found.timeouts = sum("did not settle" in flag.sentence for flag in loaded.flags)
 
 
+def _well_foretold(found: Found) -> bool:
+    """Tell whether the half width that was expected beforehand is within a factor of 1.5 of the one that came."""
+    return 1 / 1.5 <= found.foretold_pct / found.half_width_pct <= 1.5
+
+
 def summary(found: Sequence[Found]) -> dict[str, float]:
     """Return what the table shows."""
     done = [item for item in found if not item.gap]
@@ -157,6 +163,8 @@ def summary(found: Sequence[Found]) -> dict[str, float]:
         "bias_pct": float(errors.mean()),
         "coverage_pct": 100.0 * float(np.mean([item.inside for item in done])),
         "half_width_pct": float(np.median([item.half_width_pct for item in done])),
+        "foretold_share_pct": 100.0 * float(np.mean([_well_foretold(item) for item in done])),
+        "foretold_ratio": float(np.median([item.foretold_pct / item.half_width_pct for item in done])),
         "minutes": float(np.mean([item.minutes for item in done])),
         "settle_p50_s": float(np.percentile(settle, 50)),
         "settle_p90_s": float(np.percentile(settle, 90)),
@@ -180,7 +188,9 @@ def main() -> int:
     blank = Case(0, options.tests, 0.0, options.outdoor_taps, options.schedule, options.seed)
     tables: dict[str, dict[str, float]] = {}
     print(f"{options.schedule} schedule, {options.outdoor_taps} outdoor taps, both directions, best estimate of q50")
-    print("  wind  tests     RMS     bias  coverage  half width  minutes  settle p50/p90  overshoot p90  timeouts")
+    print(
+        "  wind  tests     RMS     bias  coverage  half width  minutes  settle p50/p90  overshoot p90  late  foretold"
+    )
     with multiprocessing.get_context("spawn").Pool(min(os.cpu_count() or 1, options.tests)) as pool:
         for wind in options.wind or (0.0, 3.0, 6.0):
             cases = [replace(blank, at=at, wind_m_s=wind) for at in range(options.tests)]
@@ -190,7 +200,7 @@ def main() -> int:
                 f"{wind:>4.0f} m/s {row['n_rms']:>4.0f} {row['rms_pct']:>6.2f} % {row['bias_pct']:>+6.2f} % "
                 f"{row['coverage_pct']:>7.1f} % {row['half_width_pct']:>9.2f} % {row['minutes']:>8.1f} "
                 f"{row['settle_p50_s']:>8.1f}/{row['settle_p90_s']:.1f} s {row['overshoot_p90_pa']:>9.2f} Pa "
-                f"{row['timeouts_pct']:>9.1f} %",
+                f"{row['timeouts_pct']:>5.1f} % {row['foretold_share_pct']:>7.0f} % (x{row['foretold_ratio']:.2f})",
                 flush=True,
             )
     if options.json:

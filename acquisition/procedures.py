@@ -1,0 +1,13 @@
+"""Which procedure runs a plan: every method's own sequence, or a pressure that is held."""
+
+from __future__ import annotations
+
+from acquisition.multipoint import multipoint
+from acquisition.plan import TestPlan
+from acquisition.rig import RigSpec
+from acquisition.steps import Procedure
+
+
+def procedure_of(plan: TestPlan, spec: RigSpec, *, turns: bool) -> Procedure:
+    """Return the steps of a plan on a rig; `turns` says that its fan changes direction by itself."""
+    return multipoint(plan, shutter=spec.shutter, turns=turns, flow_range=spec.fitted_range)
