@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from acquisition.openrig import OpenRig
 from acquisition.rig import Role
-from acquisition.taps import with_mean_of_taps
+from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
 from drivers.clock import NS_PER_S, Clock, Hosted, seconds
 from drivers.instrument import LinkState
@@ -47,6 +47,7 @@ class Guard:
         self._clock = clock
         self._lock = threading.Lock()
         self._watchdog = Watchdog(clock.slack_s)
+        self._taps = TapsAsOne()
         self._recent: deque[tuple[int, float]] = deque()
         self._speed = 0.0
         self._beat_ns = 0
@@ -103,7 +104,7 @@ class Guard:
         """Do one round of watching and return when the next is due."""
         readings = tuple(
             (reading.monotonic_ns, reading.value)
-            for role, reading in with_mean_of_taps(self._rig.watch())
+            for role, reading in self._taps.mean(self._rig.watch())
             if role is Role.ENVELOPE
         )
         self._recent.extend(readings)
