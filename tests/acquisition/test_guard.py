@@ -31,9 +31,7 @@ def test_an_engine_that_hangs_is_noticed_and_the_fan_stops(clock: VirtualClock, 
         scene.pass_time(0.4)
         assert scene.engine._guard.alarm is None
         scene.pass_time(0.5)
-        alarm = scene.engine._guard.alarm
-        assert alarm is not None
-        assert alarm.kind is AlarmKind.HELD_UP
+        assert getattr(scene.engine._guard.alarm, "kind", None) is AlarmKind.HELD_UP
         assert scene.house.world.speed == 0.0
 
 
