@@ -35,6 +35,8 @@ from drivers.clock import Clock, Hosted, seconds
 from drivers.instrument import LinkState
 
 PERIOD_S = 0.1
+MOST_LOOKS = 4
+"""How often at most readings are taken in a period, from a gauge that is faster than the loop."""
 REST_REPEAT_S = 0.5
 AUTO_RESUME_S = 2.0
 DEFAULT_VOLUME_M3 = 400.0
@@ -75,6 +77,8 @@ class Engine:
         self._linked_since_ns: int | None = None
         self._last_tick_ns: int | None = None
         self._due_ns = 0
+        looks = min(max(round(rig.rate_hz * PERIOD_S), 1), MOST_LOOKS)
+        self._look_ns = seconds(PERIOD_S / looks)
         self._rest_sent_ns: int | None = None
         self._commanded = False
         self._last_error = ""
@@ -160,9 +164,16 @@ class Engine:
     # --- the loop -------------------------------------------------------------------------------------------------
 
     def tick(self, now_ns: int) -> int:
-        """Do one round and return the next deadline; deadlines are absolute, missed ones are skipped."""
+        """Do one round and return the next deadline; deadlines are absolute, missed ones are skipped.
+
+        Between two rounds the readings of a fast gauge are taken, so that what is shown is not older than need be.
+        """
+        whole = now_ns >= self._due_ns
         try:
-            self._round(now_ns)
+            if whole:
+                self._round(now_ns)
+            else:
+                self._take()
         except Exception as error:
             log.exception("the engine failed")
             self.fault = error
@@ -170,21 +181,18 @@ class Engine:
             self._last_error = f"The test ended by a fault of the program ({type(error).__name__}: {error})."
             self._finish("faulted", now_ns)
         self._snapshot = self._publish(now_ns)
-        self._due_ns += seconds(PERIOD_S)
-        if self._due_ns <= now_ns:
-            self._due_ns = now_ns + seconds(PERIOD_S)
-        return self._due_ns
+        if whole:
+            self._due_ns += seconds(PERIOD_S)
+            if self._due_ns <= now_ns:
+                self._due_ns = now_ns + seconds(PERIOD_S)
+        return min(self._due_ns, now_ns + self._look_ns)
 
     def _round(self, now_ns: int) -> None:
         elapsed_s = PERIOD_S if self._last_tick_ns is None else (now_ns - self._last_tick_ns) / 1e9
         self._last_tick_ns = now_ns
         while self._mail:
             self._mail.popleft()(now_ns)
-        batch = self._rig.take()
-        for role, reading in self._taps.mean(batch):
-            self.live.append(role, reading.monotonic_ns, reading.value)
-        if self._bench is not None:
-            self._bench.progress.note(batch)
+        self._take()
         alarm = self._guard.alarm
         if alarm is not None and self._state is EngineState.RUNNING:
             self._alarm(alarm, now_ns)
@@ -194,6 +202,13 @@ class Engine:
         elif self._state is EngineState.PAUSED:
             self._look_for_links(now_ns)
         self._command(now_ns)
+
+    def _take(self) -> None:
+        batch = self._rig.take()
+        for role, reading in self._taps.mean(batch):
+            self.live.append(role, reading.monotonic_ns, reading.value)
+        if self._bench is not None:
+            self._bench.progress.note(batch)
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
         """Run the step that is due; steps that end at once are followed by the next in the same round."""

@@ -47,6 +47,11 @@ class OpenRig:
         return batch
 
     @property
+    def rate_hz(self) -> float:
+        """How often the fastest gauge is to give readings, by its profile; 0 without a gauge."""
+        return max((gauge.profile.rate_hz for gauge in self._gauges), default=0.0)
+
+    @property
     def has_fan(self) -> bool:
         """Whether the program drives the fan; else a person does."""
         return self._fan is not None

@@ -152,3 +152,9 @@ class Profile:
     bus: Bus | None = None
     place: Place = "port"
     upkeep: Upkeep = Upkeep()
+
+    @property
+    def rate_hz(self) -> float:
+        """How often a gauge gives readings, 0 for a drive."""
+        source = self.poll or self.stream
+        return 0.0 if source is None else source.rate_hz

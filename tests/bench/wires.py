@@ -201,11 +201,11 @@ def bare_loop(url: str, talk: str, way: str, rate_hz: float, duration_s: float) 
 
 def _whole_lines(port: serial.SerialBase) -> int:
     """Return how many lines came: wait for a byte, then take all that is there."""
-    data = bytes(port.read(1))
+    first = bytes(port.read(1))
     port.timeout = 0
-    data += port.read(4096)
+    rest = bytes(port.read(4096))
     port.timeout = 0.1
-    return data.count(b"\n")
+    return first.count(b"\n") + rest.count(b"\n")
 
 
 def _progress(what: str, done_ns: int, all_ns: int) -> None:
