@@ -14,6 +14,7 @@ from gui.intents import Intents
 from gui.screen import Screen
 from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
+from gui.viewmodels.hints import volume_worth
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import next_step
@@ -25,6 +26,7 @@ from gui.viewmodels.report_place import report_picture, title_of
 from gui.viewmodels.residuals import residual_picture
 from gui.viewmodels.ribbon import ribbon
 from gui.viewmodels.rig_place import newest_reading, rig_picture
+from gui.viewmodels.rooms import RoomsModel
 from gui.viewmodels.shown import Reading, ShownTest, seen_by
 from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trace
 from gui.views.test_place import TestPicture
@@ -134,6 +136,7 @@ class Bridge(QObject):
         screen.sheet_of_job = desk.job_opened
         sheet = desk.sheet()
         screen.sheet = JobSheetModel(sheet, desk.tested_building()) if sheet is not None else None
+        screen.rooms = RoomsModel(desk.job.house.geometry) if desk.job is not None else None
 
     def _draw_test(self, moment: Moment) -> None:
         screen, shown = self._screen, moment.shown
@@ -180,7 +183,14 @@ class Bridge(QObject):
         if known is not None:
             sheet.follow(known)
         result = moment.shown.result if moment.shown is not None else None
-        self._window.job.show_picture(sheet.picture(moment.display, moment.rig.spec, result, moment.job.path, saved))
+        place, rooms, job = self._window.job, self._screen.rooms, self._desk.job
+        place.show_picture(sheet.picture(moment.display, moment.rig.spec, result, moment.job.path, saved))
+        place.show_page(rooms=self._screen.rooms_shown)
+        if rooms is not None and job is not None and self._screen.rooms_shown:
+            worth = volume_worth(sheet.sheet, result, moment.display)
+            picture = rooms.picture(moment.display, sheet.sheet.plan.building, worth, job.house.versions)
+            place.rooms.show_picture(picture)
+            place.show_undo(picture.undo, picture.redo)
 
     def _draw_rig(self, moment: Moment) -> None:
         engine, rig = self._desk.engine, self._screen.rig

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from acquisition.engine import Engine
+from acquisition.geometry import Geometry, applied
 from acquisition.job import Job, LoadedTest, RecordState, TestRecord
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
@@ -215,6 +216,30 @@ class Desk:
         self._reason = sheet.reason
         self._set_air()
         self.changed += 1
+
+    def edit_geometry(self, geometry: Geometry) -> None:
+        """Keep edited rooms and surfaces; what they add up to goes onto the job sheet."""
+        job = self.job
+        if job is None:
+            return
+        job.edit_house().set_geometry(geometry)
+        plan = job.draft()
+        building = applied(plan.building, geometry)
+        if building != plan.building:
+            job.set_draft(replace(plan, building=building))
+        self.changed += 1
+
+    def keep_geometry(self, name: str, reason: str) -> bool:
+        """Keep the geometry as a version; return whether it was."""
+        if self.job is None:
+            return False
+        try:
+            self.job.edit_house().keep_version(name, reason, self._clock.utc())
+        except InvalidInput as error:
+            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            return False
+        self.changed += 1
+        return True
 
     def choose_test(self, number: int) -> None:
         """Show another test of the job."""

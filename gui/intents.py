@@ -14,6 +14,7 @@ from analysis.units import Display, System
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
+from gui.house_intents import HouseIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
@@ -49,6 +50,7 @@ class Intents(QObject):
         self.files = Files(desk, screen, window)
         self.rig = RigIntents(desk, screen, window, settings, self.files)
         self.teach = TeachIntents(desk, screen, window, self.files)
+        self.house = HouseIntents(desk, screen, window)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -132,6 +134,8 @@ class Intents(QObject):
     def go_to_field(self, field: str) -> None:
         """Show a field of the job sheet."""
         self.go_to(Place.JOB)
+        self._screen.rooms_shown = False
+        self._window.job.show_page(rooms=False)
         self._window.show_place(Place.JOB, keys=False)
         self._window.job.go_to(field)
 
@@ -187,6 +191,8 @@ class Intents(QObject):
         """Take the last edit back: of the rig in its place, else of the job sheet."""
         if self._screen.place is Place.RIG:
             self._screen.rig.undo()
+        elif self.house.typing_rooms:
+            self.house.undo()
         elif self._screen.sheet is not None and self._screen.sheet.undo():
             self._desk.edit(self._screen.sheet.sheet)
         self._screen.touch()
@@ -195,6 +201,8 @@ class Intents(QObject):
         """Do the edit again that was taken back last."""
         if self._screen.place is Place.RIG:
             self._screen.rig.redo()
+        elif self.house.typing_rooms:
+            self.house.redo()
         elif self._screen.sheet is not None and self._screen.sheet.redo():
             self._desk.edit(self._screen.sheet.sheet)
         self._screen.touch()

@@ -12,6 +12,7 @@ from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.rig_sheet import RigSheetModel
+from gui.viewmodels.rooms import RoomsModel
 from gui.viewmodels.shown import Reading
 from gui.viewmodels.teach import TeachModel
 from gui.viewmodels.trace import TraceScale
@@ -31,6 +32,8 @@ class Screen:
     keys_shown: bool = False
     sheet: JobSheetModel | None = None
     sheet_of_job: int = -1
+    rooms: RoomsModel | None = None
+    rooms_shown: bool = False
     rig: RigSheetModel = field(default_factory=RigSheetModel)
     scale: TraceScale = field(default_factory=TraceScale)
     teach: TeachModel = field(default_factory=TeachModel)

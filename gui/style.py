@@ -135,6 +135,10 @@ QAbstractItemView {{ background: {theme.panel}; alternate-background-color: {the
 QListView, QTreeView {{ selection-color: {theme.text}; }}
 QHeaderView, QHeaderView::section {{ background: {theme.panel}; color: {quiet}; border: none; font-size: {SMALL}px;
     padding: 2px 4px; }}
+QTableView::indicator {{ width: 16px; height: 16px; border: 2px solid {theme.quiet}; border-radius: 4px;
+    background: {theme.ground}; }}
+QTableView::indicator:checked {{ background: {theme.primary}; border-color: {theme.primary}; }}
+QTableView QLineEdit, QTableView QLineEdit:focus {{ min-height: 0; padding: 0 3px; border-radius: 2px; }}
 QTableView:focus {{ border: 1px solid {theme.primary}; border-radius: 4px; }}
 QTableCornerButton::section {{ background: {theme.panel}; border: none; }}
 """

@@ -3,7 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.job_place import FieldPicture, JobPicture
@@ -11,6 +20,7 @@ from gui.viewmodels.sheet import AIR, BUILDING, FIELDS, GROUPS, KIT, PEOPLE, PUB
 from gui.views.fields import FieldView
 from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
+from gui.views.rooms_page import RoomsPage
 
 WIDE = {"name", "stage", "targets", "schedule", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
@@ -18,9 +28,10 @@ COLUMNS = ((BUILDING, PEOPLE, KIT, SEASON), (TEST, PUBLISHED, AIR))
 
 
 class JobPlace(QWidget):
-    """The place. `committed` carries a field and what was typed."""
+    """The place. `committed` carries a field and what was typed, `page_asked` whether the rooms are wanted."""
 
     committed = Signal(str, str)
+    page_asked = Signal(bool)
 
     def __init__(self) -> None:
         """Lay out all fields."""
@@ -39,6 +50,8 @@ class JobPlace(QWidget):
         head = QHBoxLayout()
         head.setSpacing(GAP_8)
         head.addLayout(names, 1)
+        for view in self._pages():
+            head.addWidget(view)
         for view in (self.undo, self.redo, self.open, self.new):
             head.addWidget(view)
         self.limits = LimitsPanel()
@@ -65,7 +78,11 @@ class JobPlace(QWidget):
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
-        box.addWidget(self.area, 1)
+        self.rooms = RoomsPage()
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.area)
+        self._stack.addWidget(self.rooms)
+        box.addWidget(self._stack, 1)
         self.setLayout(box)
 
     def show_picture(self, picture: JobPicture) -> None:
@@ -75,16 +92,43 @@ class JobPlace(QWidget):
         self._shown = picture
         self._path.show_text(picture.path)
         self._saved.show_text(picture.saved)
-        self.undo.setEnabled(bool(picture.undo))
-        self.undo.setToolTip(f"Undo: {picture.undo} (Ctrl+Z)" if picture.undo else "There is no edit to undo.")
-        self.redo.setEnabled(bool(picture.redo))
-        self.redo.setToolTip(f"Redo: {picture.redo} (Ctrl+Shift+Z)" if picture.redo else "There is no edit to redo.")
+        self.show_undo(picture.undo, picture.redo)
         self.limits.show_picture(picture.published)
         there = {field.id: field for field in picture.fields}
         for field_id, view in self.fields.items():
             view.setVisible(field_id in there)
             if field_id in there:
                 show_field(view, there[field_id])
+
+    def show_undo(self, undo: str, redo: str) -> None:
+        """Say what would be undone and done again."""
+        self.undo.setEnabled(bool(undo))
+        self.undo.setToolTip(f"Undo: {undo} (Ctrl+Z)" if undo else "There is no edit to undo.")
+        self.redo.setEnabled(bool(redo))
+        self.redo.setToolTip(f"Redo: {redo} (Ctrl+Shift+Z)" if redo else "There is no edit to redo.")
+
+    def show_page(self, *, rooms: bool) -> None:
+        """Show the rooms, or the sheet."""
+        self._group.button(int(rooms)).setChecked(True)
+        wanted = self.rooms if rooms else self.area
+        if self._stack.currentWidget() is not wanted:
+            self._stack.setCurrentWidget(wanted)
+            self._shown = None
+
+    def _pages(self) -> list[QWidget]:
+        """Return the buttons that choose between the sheet and the rooms."""
+        self._group = QButtonGroup(self)
+        made: list[QWidget] = []
+        for at, words in enumerate(("Sheet", "Rooms")):
+            view = button(words, "tab")
+            view.setCheckable(True)
+            self._group.addButton(view, at)
+            made.append(view)
+        self._group.idClicked.connect(self._page_clicked)
+        return made
+
+    def _page_clicked(self, at: int) -> None:
+        self.page_asked.emit(bool(at))
 
     def go_to(self, field_id: str) -> None:
         """Put the cursor into a field."""
