@@ -4,15 +4,18 @@ from __future__ import annotations
 
 import asyncio
 import struct
+import sys
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import Any
 
 import pytest
 from pymodbus import FramerType
-from pymodbus.client import ModbusTcpClient
+from pymodbus.client import ModbusSerialClient, ModbusTcpClient
 from pymodbus.datastore import ModbusDeviceContext, ModbusSequentialDataBlock, ModbusServerContext
+from pymodbus.exceptions import ModbusIOException
 from pymodbus.server import ModbusTcpServer
 
 from acquisition.testfile import load_stored_test
@@ -23,7 +26,7 @@ from drivers.profile import read_profile
 from drivers.serialport import open_url
 from simulators.houses import load_house
 from simulators.rig import SimulatedRig
-from simulators.server import serve_tcp
+from simulators.server import serve_pty, serve_tcp
 from tests.drivers.test_modbus import text_of
 from tests.system.houses import program, served_house
 
@@ -48,6 +51,30 @@ def test_the_librarys_client_reads_and_steers_our_simulated_instruments() -> Non
                 assert client.read_holding_registers(0, count=1, device_id=1).registers == [400]
                 assert client.write_register(0, 1001, device_id=1).isError()
             client.close()
+    finally:
+        server.close()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="Windows has no pseudo-terminals")
+def test_the_librarys_client_reads_and_steers_them_over_a_serial_line_too(tmp_path: Path) -> None:
+    rig = SimulatedRig(load_house("mill-row"), 1, WallClock(), protocol="modbus")
+    server = serve_pty(rig, tmp_path)
+    try:
+        client: Any = ModbusSerialClient(server["gauge"], baudrate=19200, timeout=0.5, retries=0)
+        assert client.connect()
+        registers = client.read_input_registers(0, count=10, device_id=1).registers
+        values = struct.unpack(">5f", b"".join(word.to_bytes(2, "big") for word in registers))
+        assert values[2] == pytest.approx(21.0, abs=0.5)
+        # Nobody of another number answers, and the one that is there still does.
+        with pytest.raises(ModbusIOException):
+            client.read_input_registers(0, count=1, device_id=7)
+        assert not client.read_input_registers(0, count=1, device_id=1).isError()
+        client.close()
+        client = ModbusSerialClient(server["fan"], baudrate=19200, timeout=2)
+        assert client.connect()
+        assert client.write_register(0, 250, device_id=1).registers == [250]
+        assert client.read_holding_registers(0, count=1, device_id=1).registers == [250]
+        client.close()
     finally:
         server.close()
 
