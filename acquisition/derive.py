@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
@@ -18,7 +19,8 @@ from analysis.errors import InvalidInput
 from analysis.flow import element_flow_m3_h
 from analysis.gust import FEWEST_TAPS, SteadyWindow, gust_weights, weighted
 from analysis.records import Air, Building, Direction, FlowRange, Point, Run, Test, ZeroFlow
-from analysis.zeroflow import zero_flow
+from analysis.statistics import mean_error_and_correlation
+from analysis.zeroflow import zero_flow, zero_over_time_pa
 from drivers.clock import NS_PER_S
 
 STORAGE_EXPONENT = 1.2
@@ -82,27 +84,68 @@ def derive_run(
 ) -> Run:
     """Return a run without its struck windows and those that hold no usable reading.
 
-    Of several zero-flow records of a kind the last one counts. Measured temperatures and barometric pressure take the
+    Of several zero-flow records of a kind the last one counts; those with points before and after them stand between
+    the points. Measured temperatures and barometric pressure take the
     place of those entered by hand, as means from the first of the windows to the last. With three outdoor taps or more
     the run with gust weights stands in `gust_corrected`.
     """
     kept = [window for window in windows if not window.struck and has_readings(data, window)]
     points = [window for window in kept if window.kind is WindowKind.POINT]
+    before, between, after = _zeros(kept)
     measured = run_air(air, data, kept)
 
     def run(weights: Sequence[float]) -> Run:
-        zeros = {item.kind: derive_zero(data, item, weights) for item in kept if item.kind is not WindowKind.POINT}
+        def zero(window: WindowRecord | None) -> ZeroFlow | None:
+            return None if window is None else derive_zero(data, window, weights)
+
+        inner = tuple(derive_zero(data, item, weights) for item in between)
+        timed = [*(w for w in (before,) if w is not None), *between, *(w for w in (after,) if w is not None)]
         return Run(
             direction=direction,
             air=measured,
             points=tuple(derive_point(direction, air, data, item, flow_range, building, weights) for item in points),
-            zero_before=zeros.get(WindowKind.ZERO_BEFORE),
-            zero_after=zeros.get(WindowKind.ZERO_AFTER),
+            zero_before=zero(before),
+            zero_after=zero(after),
             started=started,
+            zeros_between=inner,
+            zero_at_points_pa=_zero_at(points, timed, data, weights) if inner and len(timed) > 1 else (),
         )
 
     weights = gust_weights([item for window in points if (item := _steady(data, window)) is not None])
     return replace(run(()), gust_corrected=run(weights)) if weights else run(())
+
+
+def _zeros(
+    windows: Sequence[WindowRecord],
+) -> tuple[WindowRecord | None, tuple[WindowRecord, ...], WindowRecord | None]:
+    """Return the zero-flow windows before, between and after the points; of several before or after, the last."""
+    points = [item.start_ns for item in windows if item.kind is WindowKind.POINT]
+    last_ns = max(points, default=None)
+    firsts = [item for item in windows if item.kind is WindowKind.ZERO_BEFORE]
+    later = [item for item in windows if item.kind is WindowKind.ZERO_AFTER]
+    between = tuple(item for item in later if last_ns is not None and item.start_ns < last_ns)
+    closing = [item for item in later if item not in between]
+    # A run that is still on its way has its newest record as the closing one.
+    after = closing[-1] if closing else between[-1] if between else None
+    return firsts[-1] if firsts else None, between if closing else between[:-1], after
+
+
+def _zero_at(
+    points: Sequence[WindowRecord], zeros: Sequence[WindowRecord], data: RunData, weights: Sequence[float]
+) -> tuple[float, ...]:
+    """Return the zero-flow pressure at the middle of each point, from all records of a run."""
+    records = [derive_zero(data, item, weights) for item in zeros]
+    errors = [mean_error_and_correlation(item.readings_pa)[0] if item.count > 1 else 0.0 for item in records]
+    return zero_over_time_pa(
+        [_middle_s(item) for item in zeros],
+        [item.mean_pa for item in records],
+        math.sqrt(math.fsum(error * error for error in errors) / len(errors)),
+        [_middle_s(item) for item in points],
+    )
+
+
+def _middle_s(window: WindowRecord) -> float:
+    return (window.start_ns + window.end_ns) / 2 / NS_PER_S
 
 
 def envelope_pressures(

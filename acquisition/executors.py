@@ -30,6 +30,7 @@ from acquisition.steps import (
     StopFan,
     WindowKind,
 )
+from analysis.statistics import standard_error_of_mean
 from drivers.clock import NS_PER_S, seconds
 
 APPROACH_SHARE = 0.3
@@ -48,6 +49,9 @@ JUMP_SHARE, JUMP_S = 0.20, 2.0
 UNREST_SIGMAS, UNREST_PAIRS = 4.0, 5
 """A jump stands out from what the leakage did in the pairs of seconds before: gusts on the fan move the flow too."""
 MOST_RETAKES = 3
+MORE_S = 5.0
+"""By how much an averaging that is not good enough yet is made longer."""
+FEWEST_READINGS = 20
 MOVING_AIR_SHARE = 0.05
 """Share of the flow before the stop above which the fan is not at rest, whatever its drive says."""
 
@@ -261,6 +265,7 @@ class Averaging(_Timed):
         """Keep the step."""
         super().__init__()
         self._start_ns = None
+        self._step = step
         self.total_s = step.seconds
 
     def tick(self, bench: Bench, now_ns: int) -> Done | Retake | None:
@@ -274,6 +279,8 @@ class Averaging(_Timed):
         if self._jumped(bench, now_ns):
             return Retake()
         assert self.total_s is not None
+        if elapsed_s >= self.total_s and self._wants_more(bench, elapsed_s, now_ns):
+            self.total_s += MORE_S
         end_ns = self._start_ns + seconds(self.total_s)
         if elapsed_s < self.total_s or not _arrived(bench, end_ns, now_ns):
             return None
@@ -287,6 +294,18 @@ class Averaging(_Timed):
             bench.stood.append((induced, point.flow_m3_h))
         bench.retakes = 0
         return Done(point)
+
+    def _wants_more(self, bench: Bench, elapsed_s: float, now_ns: int) -> bool:
+        """Tell whether the mean is not good enough yet and there is time left to better it."""
+        longest_s = self._step.longest_s
+        assert self.total_s is not None
+        if longest_s is None or self.total_s + MORE_S > longest_s:
+            return False
+        _, envelope_pa = bench.live.window(Role.ENVELOPE, elapsed_s, now_ns)
+        if len(envelope_pa) < FEWEST_READINGS:
+            return False
+        target_pa = max(abs(bench.target_pa or 0.0), 1.0)
+        return TYPICAL_EXPONENT * standard_error_of_mean(envelope_pa) / target_pa > self._step.share
 
     def _unrest(self, bench: Bench, now_ns: int) -> float:
         """Return by how much the leakage changed from one pair of seconds to the next before (rms, a share)."""

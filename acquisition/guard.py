@@ -44,7 +44,6 @@ class Guard:
     def __init__(self, rig: OpenRig, clock: Clock) -> None:
         """Watch a rig whose fan is at rest."""
         self._rig = rig
-        self._taps = TapsAsOne()
         self._clock = clock
         self._lock = threading.Lock()
         self._watchdog = Watchdog(clock.slack_s)

@@ -8,6 +8,7 @@ from collections.abc import Generator
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook, foresee, held_against
 from acquisition.planning.reach import range_doubt
+from acquisition.planning.rounds import between_pays, rounds
 from acquisition.steps import (
     Approach,
     Ask,
@@ -35,8 +36,13 @@ ZERO_MULTIPLE = 5.0
 MARGIN = 1.1
 """The zero-flow pressure after the points may be a little larger than the one before."""
 FEWEST_POINTS = 5
+FROM_REST_S = 45.0
+"""For the way up after a stop; from point to point the usual time will do."""
+GOOD_ENOUGH_SHARE = 0.005
+"""Standard error of the flow at a target up to which an adaptive averaging ends."""
 
 TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
+COVER_BETWEEN, NOT_BETWEEN = "Cover it each time", "Leave these records out"
 GO_ON, DO_NOT_TEST = "All of this is so", "Do not test"
 SAFETY = Ask(
     id="safety",
@@ -96,10 +102,12 @@ def _run(
         yield Ask("uncover-fan", text, ("The fan is open",))
     if targets != plan.targets_pa:
         yield Mark("targets", f"The lowest target was raised to {targets[-1]:g} Pa: five times the zero-flow pressure.")
-    yield SetTargets(tuple(direction.sign * target for target in targets))
+    between = yield from _between(plan, outlook, targets, shutter=shutter)
+    parts = rounds(targets, between)
+    yield SetTargets(tuple(direction.sign * target for part in parts for target in part))
     yield Checkpoint()
     yield Approach(direction.sign * targets[0])
-    yield from _points(plan, targets, direction, before, outlook, flow_range)
+    yield from _points(plan, parts, direction, before, outlook, flow_range, shutter=shutter)
     yield Checkpoint()
     yield StopFan()
     if not shutter:
@@ -108,23 +116,62 @@ def _run(
     return True
 
 
+def _between(
+    plan: TestPlan, outlook: Outlook, targets: tuple[float, ...], *, shutter: bool
+) -> Generator[Step, StepResult, int]:
+    """Return how many zero-flow records are made between the points: none where the air is too calm for them to pay."""
+    if not plan.zeros_between:
+        return 0
+    if not between_pays(plan, outlook.unrest, targets):
+        yield Mark("zeros-between", "The air is calm: zero-flow records between the points would bring nothing.")
+        return 0
+    if shutter:
+        return plan.zeros_between
+    text = (
+        f"In this wind {plan.zeros_between} zero-flow records between the points pay. The fan stops for each, and "
+        "somebody has to cover it and take the cover off again."
+    )
+    answer = yield Ask("zeros-between", text, (COVER_BETWEEN, NOT_BETWEEN))
+    return plan.zeros_between if answer == COVER_BETWEEN else 0
+
+
+def _zero_between(plan: TestPlan, *, shutter: bool) -> Procedure:
+    """Yield the steps of a zero-flow record between two points."""
+    yield Checkpoint()
+    yield StopFan()
+    if not shutter:
+        yield Ask("cover-fan", "Cover the fan for a zero-flow record between the points.", ("The fan is covered",))
+    yield MeasureZero(WindowKind.ZERO_AFTER, plan.zero_s)
+    if not shutter:
+        yield Ask("uncover-fan", "Take the cover off the fan again for the next points.", ("The fan is open",))
+
+
 def _points(
     plan: TestPlan,
-    targets: tuple[float, ...],
+    parts: tuple[tuple[float, ...], ...],
     direction: Direction,
     before: ZeroFlow,
     outlook: Outlook,
     flow_range: FlowRange | None,
+    *,
+    shutter: bool,
 ) -> Procedure:
     """Yield the points; targets beyond the reach that the first one showed are left out."""
-    remaining = list(targets)
+    remaining = [target for part in parts for target in part]
+    turns_at = {part[0] for part in parts[1:]}
     first = True
     while remaining:
         target = remaining.pop(0)
+        if target in turns_at and not first:
+            turns_at.discard(target)
+            yield from _zero_between(plan, shutter=shutter)
+            settle = Settle(FROM_REST_S)
+        else:
+            settle = Settle()
         yield Checkpoint()
         yield GoTo(direction.sign * target)
-        settled = yield Settle()
-        point = yield Average(plan.average_s)
+        settled = yield settle
+        point = yield Average(plan.average_s, plan.longest_average_s, GOOD_ENOUGH_SHARE)
         assert isinstance(point, Point)
         reached = direction.sign * (point.envelope_pa - before.mean_pa)
         if not settled and reached < 0.95 * target:

@@ -17,11 +17,15 @@ STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.
 
 @dataclass(frozen=True, slots=True)
 class Schedule:
-    """How much time a test takes: seconds of a zero-flow record and of a point, records between the points."""
+    """How much time a test takes: seconds of a zero-flow record and of a point, records between the points.
+
+    With `longest_average_s` a point is averaged for longer where the wind makes it necessary, up to that.
+    """
 
     zero_s: float
     average_s: float
     zeros_between: int = 0
+    longest_average_s: float | None = None
 
 
 SCHEDULES = {
@@ -48,6 +52,8 @@ class TestPlan:
     average_s: float = 20.0
     zeros_between: int = 0
     """Zero-flow records between the points, on top of the one before and the one after them."""
+    longest_average_s: float | None = None
+    """A point is averaged until it is good enough, at most so long; None: always for `average_s`."""
     published: tuple[str, ...] = ()
     """Ids of limits of codes and programmes that the result is held against too."""
     preparation: str = ""
@@ -67,12 +73,14 @@ class TestPlan:
             targets_pa=asked.targets_pa,
             zero_s=asked.zero_s,
             average_s=asked.average_s,
+            zeros_between=0,
+            longest_average_s=None,
         )
 
     @property
     def schedule(self) -> str:
         """Name of the schedule that has these durations, `own` where none has."""
-        known = Schedule(self.zero_s, self.average_s, self.zeros_between)
+        known = Schedule(self.zero_s, self.average_s, self.zeros_between, self.longest_average_s)
         return next((name for name, item in SCHEDULES.items() if item == known), OWN_SCHEDULE)
 
     def on_schedule(self, name: str) -> TestPlan:
@@ -80,7 +88,13 @@ class TestPlan:
         if name not in SCHEDULES:
             raise InvalidInput("schedule", name, f"one of {', '.join(SCHEDULES)} is needed")
         item = SCHEDULES[name]
-        return replace(self, zero_s=item.zero_s, average_s=item.average_s, zeros_between=item.zeros_between)
+        return replace(
+            self,
+            zero_s=item.zero_s,
+            average_s=item.average_s,
+            zeros_between=item.zeros_between,
+            longest_average_s=item.longest_average_s,
+        )
 
     @property
     def limits(self) -> tuple[Limit, ...]:

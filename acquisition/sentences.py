@@ -35,7 +35,7 @@ def running_sentence(
         case Activity.ZERO if kind is None:
             return "Waiting for the building to come to rest."
         case Activity.ZERO:
-            when = "before the points" if kind is WindowKind.ZERO_BEFORE else "after the points"
+            when = "before the points" if kind is WindowKind.ZERO_BEFORE else "again"
             return f"Reading the zero-flow pressure {when}: {_progress(elapsed_s, total_s)}. Keep the fan covered."
         case Activity.APPROACH:
             return f"Raising the fan gently towards {goal}. Watch sheeting and ceilings."

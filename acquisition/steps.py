@@ -92,9 +92,15 @@ class Settle:
 
 @dataclass(frozen=True, slots=True)
 class Average:
-    """Hold the fan and average. The result is a `Point`."""
+    """Hold the fan and average. The result is a `Point`.
+
+    With `longest_s` the averaging goes on beyond `seconds` until the standard error of the flow at the target is at
+    most `share` of it, and ends at `longest_s` in any case.
+    """
 
     seconds: float
+    longest_s: float | None = None
+    share: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -54,7 +54,7 @@ class Bar:
 def share_done(shown: Snapshot, plan: TestPlan) -> float:
     """Return about how much of a test is done, 0..1, by the time that its parts take."""
     point_s = plan.average_s + SETTLING_S
-    whole_s = len(plan.directions) * (2 * plan.zero_s + len(plan.targets_pa) * point_s)
+    whole_s = len(plan.directions) * ((2 + plan.zeros_between) * plan.zero_s + len(plan.targets_pa) * point_s)
     done_s = 0.0
     for run in shown.runs:
         taken = sum(point.state in (PointState.TAKEN, PointState.STRUCK) for point in run.points)

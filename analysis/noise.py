@@ -9,12 +9,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from analysis.errors import InvalidInput
 from analysis.estimators.observations import PointNoise, ZeroParts
 from analysis.records import Point, Run, ZeroFlow
 from analysis.statistics import mean_error_and_correlation
-from analysis.zeroflow import zero_correction_pa
 
 UNKNOWN_INDEPENDENCE_S = 10.0
 """Seconds that make one independent reading where no record tells (our choice: gusts of a time constant of 5 s)."""
@@ -44,7 +44,8 @@ def point_noise(run: Run, path: str, fit_id: str) -> PointNoise:
         count = _independent_readings(point, independent_s)
         pressure_sd = _needed(point.envelope_sd_pa, f"{where}.envelope_sd_pa", fit_id)
         flow_sd = _needed(point.flow_sd_m3_h, f"{where}.flow_sd_m3_h", fit_id)
-        pressure_u.append(max(pressure_sd / math.sqrt(count), LEAST_PRESSURE_U_PA))
+        own = max(pressure_sd / math.sqrt(count), LEAST_PRESSURE_U_PA)
+        pressure_u.append(math.hypot(own, _wander_pa(run, records)))
         ln_flow_u.append(max(flow_sd / point.flow_m3_h / math.sqrt(count), LEAST_LN_FLOW_U))
     if not records:
         raise InvalidInput(f"{path}.zero_before", None, f"the fit {fit_id} needs a zero-flow record")
@@ -75,7 +76,7 @@ class _Record:
 
 
 def _records(run: Run) -> list[_Record]:
-    return [_record(zero) for zero in (run.zero_before, run.zero_after) if zero is not None]
+    return [_record(zero) for zero in run.zeros]
 
 
 def _record(zero: ZeroFlow) -> _Record:
@@ -95,8 +96,21 @@ def _seconds_per_independent(records: Sequence[_Record]) -> float:
 def _parts(run: Run, records: Sequence[_Record]) -> ZeroParts:
     scatter = math.fsum(record.error_pa**2 for record in records) / len(records) ** 2
     drift = abs(records[-1].mean_pa - records[0].mean_pa) / math.sqrt(12.0)
-    wind = WIND_BIAS_SHARE * abs(zero_correction_pa(run.zero_before, run.zero_after))
+    if run.zero_at_points_pa:
+        drift = _wander_pa(run, records) / math.sqrt(len(records) - 1)
+    wind = WIND_BIAS_SHARE * abs(math.fsum(record.mean_pa for record in records) / len(records))
     return ZeroParts(math.sqrt(scatter), drift, wind)
+
+
+def _wander_pa(run: Run, records: Sequence[_Record]) -> float:
+    """Return by how much the zero-flow pressure at a point may differ from what its neighbouring records say.
+
+    The change from one record to the next may have come anywhere between them, as for two records.
+    """
+    if not run.zero_at_points_pa:
+        return 0.0
+    steps = [later.mean_pa - earlier.mean_pa for earlier, later in pairwise(records)]
+    return math.sqrt(math.fsum(step * step for step in steps) / len(steps) / 12.0)
 
 
 def _independent_readings(point: Point, independent_s: float) -> float:

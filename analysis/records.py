@@ -105,6 +105,15 @@ class Run:
     started: datetime | None = None
     gust_corrected: Run | None = None
     """The same run with the outdoor pressure of several taps weighted against gusts, None with fewer than three."""
+    zeros_between: tuple[ZeroFlow, ...] = ()
+    """Zero-flow records between the points, in their order."""
+    zero_at_points_pa: tuple[float, ...] = ()
+    """Zero-flow pressure at the time of each point, from all records; empty without records between the points."""
+
+    @property
+    def zeros(self) -> tuple[ZeroFlow, ...]:
+        """All zero-flow records in their order."""
+        return tuple(zero for zero in (self.zero_before, *self.zeros_between, self.zero_after) if zero is not None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -82,6 +82,10 @@ def _plain_run(fields: Fields) -> Run:
         zero_before=_zero(fields.record_or_none("zero_before")),
         points=tuple(_point(item) for item in fields.records("points")),
         zero_after=_zero(fields.record_or_none("zero_after")),
+        zeros_between=tuple(_a_zero(item) for item in fields.records("zeros_between"))
+        if fields.has("zeros_between")
+        else (),
+        zero_at_points_pa=fields.numbers("zero_at_points_pa") if fields.has("zero_at_points_pa") else (),
     )
 
 
@@ -99,9 +103,11 @@ def _air(fields: Fields) -> Air:
 
 
 def _zero(fields: Fields | None) -> ZeroFlow | None:
+    return None if fields is None else _a_zero(fields)
+
+
+def _a_zero(fields: Fields) -> ZeroFlow:
     """Return a zero-flow record from its readings or, without them, from their means."""
-    if fields is None:
-        return None
     if fields.has("readings_pa"):
         readings = fields.numbers("readings_pa")
         zero = zero_flow(readings, fields.number_or_none("seconds"), fields.path("readings_pa"))
@@ -148,6 +154,8 @@ def _run_document(run: Run) -> dict[str, object]:
         "zero_before": _zero_document(run.zero_before),
         "points": [_point_document(point) for point in run.points],
         "zero_after": _zero_document(run.zero_after),
+        **({} if not run.zeros_between else {"zeros_between": [_zero_document(zero) for zero in run.zeros_between]}),
+        **({} if not run.zero_at_points_pa else {"zero_at_points_pa": list(run.zero_at_points_pa)}),
         **({} if run.gust_corrected is None else {"gust_corrected": _run_document(run.gust_corrected)}),
     }
 

@@ -51,6 +51,13 @@ def _run(run: Run, path: str) -> None:
         _point(point, f"{path}.points[{at}]")
     if run.zero_after is not None:
         _zero(run.zero_after, f"{path}.zero_after")
+    for at, zero in enumerate(run.zeros_between):
+        _zero(zero, f"{path}.zeros_between[{at}]")
+    if run.zero_at_points_pa and len(run.zero_at_points_pa) != len(run.points):
+        allowed = f"one for each of the {len(run.points)} points is needed"
+        raise InvalidInput(f"{path}.zero_at_points_pa", len(run.zero_at_points_pa), allowed)
+    for at, pressure_pa in enumerate(run.zero_at_points_pa):
+        within(pressure_pa, *_PRESSURE_PA, f"{path}.zero_at_points_pa[{at}]", "Pa")
     if run.gust_corrected is not None:
         _corrected(run, run.gust_corrected, f"{path}.gust_corrected")
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+import numpy as np
+
 from analysis.errors import InvalidInput
 from analysis.records import ZeroFlow
 
@@ -51,6 +53,21 @@ def zero_correction_pa(before: ZeroFlow | None, after: ZeroFlow | None) -> float
     """Return what is taken off every envelope pressure: the mean of both records, of one, or 0 without any."""
     means = [zero.mean_pa for zero in (before, after) if zero is not None]
     return math.fsum(means) / len(means) if means else 0.0
+
+
+def zero_over_time_pa(
+    record_s: Sequence[float], means_pa: Sequence[float], error_pa: float, times_s: Sequence[float]
+) -> tuple[float, ...]:
+    """Return the zero-flow pressure at some times from at least two records, each with the time of its middle.
+
+    It follows the straight line between neighbouring records only as far as they differ by more than their own
+    standard error makes them: the rest is taken from the mean of all (shrinkage, James and Stein, from memory).
+    """
+    mean = math.fsum(means_pa) / len(means_pa)
+    variance = math.fsum((value - mean) ** 2 for value in means_pa) / (len(means_pa) - 1)
+    followed = max(1.0 - error_pa**2 / variance, 0.0) if variance > 0 else 0.0
+    line = np.interp(np.asarray(times_s, np.float64), record_s, means_pa)
+    return tuple((mean + followed * (line - mean)).tolist())
 
 
 def _mean_or_none(values: list[float]) -> float | None:

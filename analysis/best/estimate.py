@@ -103,7 +103,8 @@ def _noise(run: Run) -> PointNoise | None:
         return None
     if run.gust_corrected is None:
         return own
-    wind = GUST_BIAS_SHARE * abs(zero_correction_pa(run.zero_before, run.zero_after))
+    means = [zero.mean_pa for zero in run.zeros]
+    wind = GUST_BIAS_SHARE * abs(math.fsum(means) / len(means))
     return replace(own, zero=replace(own.zero, wind=wind))
 
 
@@ -119,10 +120,10 @@ def _kind(run: Run, noise: PointNoise | None) -> str:
 
 def _best_run(run: Run, building: Building, kind: str, noise: PointNoise | None) -> BestRun:
     read = _read(run) if kind == "gusts" else run
-    zero_pa = zero_correction_pa(read.zero_before, read.zero_after)
+    zeros_pa = read.zero_at_points_pa or (zero_correction_pa(read.zero_before, read.zero_after),) * len(read.points)
     air = moist_site_air(read.air, building)
     factor = envelope_factor(read.direction, air.indoor_kg_m3, air.outdoor_kg_m3)
-    magnitudes = tuple(abs(point.envelope_pa - zero_pa) for point in read.points)
+    magnitudes = tuple(abs(point.envelope_pa - zero_pa) for point, zero_pa in zip(read.points, zeros_pa, strict=True))
     observations = Observations(magnitudes, tuple(point.flow_m3_h * factor for point in read.points), noise)
     fitted = _fit(observations, kind)
     unsure = replace(fitted, var_ln_c=fitted.var_ln_c + MODEL_LN_U**2)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import math
 from dataclasses import replace
 
@@ -12,7 +13,8 @@ from acquisition.rig import Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.steps import WindowKind
 from analysis.errors import InvalidInput
-from analysis.records import Air, Building, Direction, Run
+from analysis.records import Air, Building, Direction, Run, Test
+from analysis.testjson import read_test, write_test
 from drivers.clock import seconds
 from tests.acquisition.samples import MIDDLE, plan
 
@@ -120,3 +122,32 @@ def test_of_two_runs_in_one_direction_the_last_with_points_counts() -> None:
     assert test.runs == (with_point,)
     with pytest.raises(InvalidInput, match="runs is 0"):
         derive_test(plan(), [without])
+
+
+def test_records_between_the_points_carry_the_zero_flow_pressure_through_the_run() -> None:
+    data = RunData()
+    for tick in range(1500):
+        time_s = tick / 10
+        fan_on = any(start <= time_s < start + 20 for start in (20, 60, 100))
+        # The wind shifts by 1 Pa in every 40 s.
+        drift_pa = -1.0 - time_s / 40
+        data.append_value(Role.ENVELOPE, seconds(time_s), drift_pa - (50.0 if fan_on else 0.0))
+        data.append_value(Role.FLOW_ELEMENT, seconds(time_s), 100.0 if fan_on else 0.0)
+    before, closing = (WindowKind.ZERO_BEFORE, WindowKind.ZERO_AFTER)
+    windows = [WindowRecord(1, before, 0, seconds(20))]
+    for number, start in enumerate((20, 60, 100)):
+        windows.append(WindowRecord(2 + 2 * number, WindowKind.POINT, seconds(start), seconds(start + 20), -50.0))
+        windows.append(WindowRecord(3 + 2 * number, closing, seconds(start + 20), seconds(start + 40)))
+    run = derive_run(OUT, AIR, data, windows, MIDDLE, STILL)
+    # The methods take the first and the last record, as their standards ask.
+    assert run.zero_before == derive_zero(data, windows[0])
+    assert run.zero_after == derive_zero(data, windows[-1])
+    assert len(run.zeros_between) == 2
+    induced = [point.envelope_pa - at for point, at in zip(run.points, run.zero_at_points_pa, strict=True)]
+    assert induced == pytest.approx([-50.0] * 3, abs=0.15)
+    # Halfway through, the newest record closes the run so far.
+    half = derive_run(OUT, AIR, data, windows[:3], MIDDLE, STILL)
+    assert half.zero_after == derive_zero(data, windows[2])
+    assert half.zero_at_points_pa == ()
+    written = write_test(Test(STILL, (run,)))
+    assert read_test(json.dumps(written)).runs[0] == run

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import replace
+
 from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, multipoint, usable_targets
 from acquisition.plan import STANDARD_TARGETS_PA, TestPlan
+from acquisition.planning.rounds import rounds
 from acquisition.steps import (
     Approach,
     Ask,
@@ -23,6 +27,7 @@ from acquisition.steps import (
     WindowKind,
 )
 from analysis.records import Air, Building, Direction, Point, ZeroFlow
+from analysis.zeroflow import zero_flow
 
 BOTH = (Direction.DEPRESSURIZE, Direction.PRESSURIZE)
 
@@ -35,7 +40,14 @@ def zero(mean_pa: float) -> ZeroFlow:
     return ZeroFlow(mean_pa, mean_pa if mean_pa > 0 else None, mean_pa if mean_pa < 0 else None, 600, 60.0)
 
 
-def walk(plan: TestPlan, *, zero_pa: float = -1.0, reach_pa: float = 1000.0, shutter: bool = False) -> list[Step]:
+def walk(
+    plan: TestPlan,
+    *,
+    zero_pa: float = -1.0,
+    reach_pa: float = 1000.0,
+    shutter: bool = False,
+    record: ZeroFlow | None = None,
+) -> list[Step]:
     """Iterate the procedure with a perfect house that the fan brings to `reach_pa` at most."""
     procedure = multipoint(plan, shutter=shutter)
     steps: list[Step] = []
@@ -51,7 +63,7 @@ def walk(plan: TestPlan, *, zero_pa: float = -1.0, reach_pa: float = 1000.0, shu
             case Ask(choices=choices):
                 result = choices[0]
             case MeasureZero():
-                result = zero(zero_pa)
+                result = record or zero(zero_pa)
             case GoTo(target_pa):
                 target, result = target_pa, None
             case Settle():
@@ -155,3 +167,35 @@ def test_who_does_not_test_today_moves_nothing() -> None:
             result = NOT_TODAY if step.id == "outlook" else step.choices[0]
     assert not [step for step in steps if isinstance(step, Approach | GoTo)]
     assert isinstance(steps[-1], EndRun)
+
+
+def windy() -> ZeroFlow:
+    """Return a record in which a minute of wind moves the pressure by a pascal and more."""
+    return zero_flow(tuple(-1.0 + 1.5 * math.sin(at / 30.0) for at in range(600)), 60.0)
+
+
+def test_in_wind_zero_flow_records_stand_between_rounds_that_all_span_the_targets() -> None:
+    plan = replace(a_plan(), zeros_between=2, longest_average_s=60.0)
+    steps = walk(plan, record=windy(), shutter=True)
+    order = [step for step in steps if isinstance(step, GoTo | MeasureZero)]
+    shown = "".join("z" if isinstance(step, MeasureZero) else "p" for step in order)
+    assert shown == "zppppzpppzpppz"
+    targets = [abs(step.target_pa) for step in order if isinstance(step, GoTo)]
+    assert targets == [60.0, 43.0, 28.0, 13.0, 54.0, 38.0, 23.0, 48.0, 33.0, 18.0]
+    assert {step.longest_s for step in steps if isinstance(step, Average)} == {60.0}
+    at = [i for i, step in enumerate(steps) if isinstance(step, MeasureZero)]
+    assert all(isinstance(steps[i - 1], StopFan) for i in at[1:])
+
+
+def test_calm_air_or_a_fan_that_nobody_covers_needs_no_records_between() -> None:
+    plan = replace(a_plan(), zeros_between=2)
+    still = zero_flow((-1.0, -1.01) * 300, 60.0)
+    assert sum(isinstance(step, MeasureZero) for step in walk(plan, record=still, shutter=True)) == 2
+    asked = [step.id for step in walk(plan, record=windy()) if isinstance(step, Ask)]
+    assert asked.count("zeros-between") == 1
+    assert asked.count("cover-fan") == 4
+
+
+def test_rounds_hold_every_target_once() -> None:
+    assert rounds((50.0, 40.0, 30.0), 0) == ((50.0, 40.0, 30.0),)
+    assert rounds((50.0, 40.0, 30.0), 9) == ((50.0,), (40.0,), (30.0,))
