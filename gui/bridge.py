@@ -25,10 +25,11 @@ from gui.viewmodels.rail import rail
 from gui.viewmodels.report_place import report_picture, title_of
 from gui.viewmodels.residuals import residual_picture
 from gui.viewmodels.ribbon import ribbon
-from gui.viewmodels.rig_place import newest_reading, rig_picture
+from gui.viewmodels.rig_place import Newest, newest_reading, rig_picture
 from gui.viewmodels.rooms import RoomsModel
 from gui.viewmodels.shown import Reading, ShownTest, seen_by
 from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trace
+from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import TestPicture
 from gui.window import Window
 
@@ -82,9 +83,11 @@ class Bridge(QObject):
         self._desk.tend()
         if self._screen.teach.refresh():
             self._screen.touch()
+        snapshot = self._desk.snapshot()
+        if snapshot is not None and self._screen.check.refresh(snapshot.now_ns, self._desk.rig().spec, self._samples):
+            self._screen.touch()
         while self._desk.notices:
             self._window.notices.add(self._desk.notices.popleft())
-        snapshot = self._desk.snapshot()
         alarm = self._desk.job.alarm() if self._desk.job is not None else ""
         stamp = (snapshot, self._desk.changed, self._screen.version, self._screen.pages.version, alarm)
         if len(self._drawn) == len(stamp) and all(a is b or a == b for a, b in zip(self._drawn, stamp, strict=True)):
@@ -202,17 +205,33 @@ class Bridge(QObject):
             return (int(times[-1]), float(values[-1])) if len(values) else None
 
         place = self._window.rig
+        latest = newest_reading(moment.snapshot, newest)
         picture = rig_picture(
             moment,
             self._desk.connection.sources,
             (place.sources.chosen, place.sources.factor),
             rig.spec,
             rig.problem(),
-            newest_reading(moment.snapshot, newest),
+            latest,
         )
         place.show_picture(picture)
         place.own.editor.show_sheet(rig)
         place.teach.show_picture(self._screen.teach.picture())
+        if place.pages.currentIndex() == EQUIPMENT:
+            self._draw_register(moment, latest)
+
+    def _draw_register(self, moment: Moment, newest: Newest) -> None:
+        place, model, today = self._window.rig, self._screen.register, self._intents.register.today()
+        picture = model.picture(today, moment.display.decimal_mark)
+        place.register.show_picture(picture)
+        place.detail.show_item(picture.item, model.undo_label)
+        place.check.show_picture(
+            self._screen.check.picture(moment.rig.spec, model.register, newest, moment.display, today)
+        )
+
+    def _samples(self, role: Role, since_ns: int) -> list[float]:
+        engine = self._desk.engine
+        return [float(value) for value in engine.live.since(role, since_ns)[1]] if engine is not None else []
 
     def _draw_report(self, moment: Moment) -> None:
         screen, job, shown = self._screen, self._desk.job, moment.shown

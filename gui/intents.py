@@ -15,6 +15,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
 from gui.house_intents import HouseIntents
+from gui.register_intents import RegisterIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
@@ -25,7 +26,10 @@ from gui.viewmodels.next_step import NextStep, Verb
 from gui.viewmodels.points import STRIKE_REASONS
 from gui.viewmodels.prompt import ACCEPT, CLOSE, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
 from gui.viewmodels.published import ticked_text
+from gui.viewmodels.register import RegisterModel
+from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
+from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import Window
 
@@ -51,6 +55,7 @@ class Intents(QObject):
         self.rig = RigIntents(desk, screen, window, settings, self.files)
         self.teach = TeachIntents(desk, screen, window, self.files)
         self.house = HouseIntents(desk, screen, window)
+        self.register = RegisterIntents(desk, screen, window, self.files)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -190,7 +195,7 @@ class Intents(QObject):
     def undo(self) -> None:
         """Take the last edit back: of the rig in its place, else of the job sheet."""
         if self._screen.place is Place.RIG:
-            self._screen.rig.undo()
+            self._edited_in_rig().undo()
         elif self.house.typing_rooms:
             self.house.undo()
         elif self._screen.sheet is not None and self._screen.sheet.undo():
@@ -200,12 +205,16 @@ class Intents(QObject):
     def redo(self) -> None:
         """Do the edit again that was taken back last."""
         if self._screen.place is Place.RIG:
-            self._screen.rig.redo()
+            self._edited_in_rig().redo()
         elif self.house.typing_rooms:
             self.house.redo()
         elif self._screen.sheet is not None and self._screen.sheet.redo():
             self._desk.edit(self._screen.sheet.sheet)
         self._screen.touch()
+
+    def _edited_in_rig(self) -> RigSheetModel | RegisterModel:
+        in_register = self._window.rig.pages.currentIndex() == EQUIPMENT
+        return self._screen.register if in_register else self._screen.rig
 
     def prompted(self, prompt: Prompt, choice: str, reason: str) -> None:
         """Take the answer to a question."""

@@ -8,9 +8,11 @@ from analysis.records import Direction
 from analysis.units import Display
 from gui.report_pages import ReportPages
 from gui.viewmodels.details import Detail
+from gui.viewmodels.field_check import FieldCheckModel
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
+from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.rooms import RoomsModel
 from gui.viewmodels.shown import Reading
@@ -37,6 +39,8 @@ class Screen:
     rig: RigSheetModel = field(default_factory=RigSheetModel)
     scale: TraceScale = field(default_factory=TraceScale)
     teach: TeachModel = field(default_factory=TeachModel)
+    register: RegisterModel = field(default_factory=RegisterModel)
+    check: FieldCheckModel = field(default_factory=FieldCheckModel)
     detail: Detail = Detail.CHECKS
     corrections: bool = False
     reading: Reading = field(default_factory=Reading)

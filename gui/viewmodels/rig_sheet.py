@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 
+from acquisition.register import Equipment, ranges_of
 from acquisition.rig import InstrumentSpec, RigSpec, Role
 from acquisition.rigfile import check_rig
 from analysis.errors import InvalidInput
@@ -152,6 +153,31 @@ class RigSheetModel:
         if tuple(instruments) != self.spec.instruments:
             self._set_instruments("instruments found", tuple(instruments))
         return count
+
+    def take_equipment(self, item: Equipment) -> str:
+        """Add a registered instrument and its flow ranges, or bring those that are there up to date; say what came."""
+        instruments, came = list(self.spec.instruments), []
+        choice = choice_of(item.profile) if item.profile else None
+        known = [i for i in instruments if item.serial and i.serial == item.serial]
+        if choice is not None and not known:
+            name = self._free_name("fan" if choice.kind == "drive" else "gauge", [i.name for i in instruments])
+            roles = self._suggested(choice, tuple(instruments))
+            instruments.append(InstrumentSpec(name, item.profile, "", roles, item.serial))
+            came.append(f"{name}, whose port is still to be chosen")
+        ranges = ranges_of(item)
+        if ranges:
+            names = {entry.name for entry in ranges}
+            kept = tuple(entry for entry in self.spec.ranges if entry.name not in names)
+            came.append(f"{len(ranges)} flow range{'s' if len(ranges) > 1 else ''}")
+            ranges = (*kept, *ranges)
+        drives = [i.name for i in instruments if is_drive(i)]
+        spec = self._with_ranges(ranges) if ranges else self.spec
+        self._set("equipment taken", replace(spec, instruments=tuple(instruments), fan=drives[0] if drives else ""))
+        if came:
+            return f"Taken into your own rig from {item.title}: {' and '.join(came)}."
+        if known:
+            return f"{item.title} is in your own rig already."
+        return f"{item.title} has neither a profile nor flow ranges: choose its profile first."
 
     def add_instrument(self, profile_id: str) -> None:
         """Add an instrument with a profile; channels get the roles that are still free."""

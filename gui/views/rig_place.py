@@ -5,20 +5,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import RigPicture
 from gui.viewmodels.rig_sheet import ProfileChoice
 from gui.viewmodels.teach import LETTERS
+from gui.views.field_check_panel import FieldCheckPanel
 from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
+from gui.views.register_detail import RegisterDetail
+from gui.views.register_page import RegisterPage
 from gui.views.rig_editor import RigEditor
 from gui.views.rig_live import RigLive
 from gui.views.rig_sources import RigSources, set_text_of
 from gui.views.teach_page import TeachPage
 
-SIMULATED, OWN, TEACH = 0, 1, 2
+SIMULATED, OWN, TEACH, EQUIPMENT = 0, 1, 2, 3
+LIVE, DETAIL, CHECK = 0, 1, 2
+PAGES_IN_A_ROW = 2
 
 
 class OwnRig(QWidget):
@@ -73,32 +78,44 @@ class RigPlace(QWidget):
         self.pages.addWidget(self.own)
         self.teach = TeachPage(look, tuple(LETTERS))
         self.pages.addWidget(self.teach)
+        self.register = RegisterPage()
+        self.pages.addWidget(self.register)
+        self.detail = RegisterDetail(profiles)
+        self.check = FieldCheckPanel()
+        self.side = QStackedWidget()
+        for panel in (self.live, self.detail, self.check):
+            self.side.addWidget(panel)
         self._group = QButtonGroup(self)
         choice = Panel("Choose a rig")
-        ways = QHBoxLayout()
+        ways = QGridLayout()
         ways.setSpacing(GAP_8)
-        for at, words in enumerate(("Simulated house", "Own instruments", "Teach a gauge")):
+        for at, words in enumerate(("Simulated house", "Own instruments", "Teach a gauge", "Equipment register")):
             made = button(words, "speed")
             made.setCheckable(True)
             made.setChecked(at == SIMULATED)
             self._group.addButton(made, at)
-            ways.addWidget(made, 1)
+            ways.addWidget(made, *divmod(at, PAGES_IN_A_ROW))
         self._group.idClicked.connect(self.choose_page)
         choice.body.addLayout(ways)
         choice.body.addWidget(self.pages, 1)
         box = QHBoxLayout()
         box.setContentsMargins(GAP_16, GAP_16, GAP_16 + 4, GAP_12)
         box.setSpacing(GAP_12)
-        for side in (choice, self.live):
+        for side in (choice, self.side):
             side.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
             box.addWidget(side, 1)
         self.setLayout(box)
 
     def choose_page(self, at: int) -> None:
-        """Show the simulated houses, one's own instruments, or the page that teaches a gauge."""
+        """Show the simulated houses, one's own instruments, the page that teaches a gauge, or the register."""
         self.pages.setCurrentIndex(at)
+        self.side.setCurrentIndex(DETAIL if at == EQUIPMENT else LIVE)
         self._group.button(at).setChecked(True)
         self.page_chosen.emit(at)
+
+    def show_check(self, *, on: bool) -> None:
+        """Show the field check beside the register, or the chosen item."""
+        self.side.setCurrentIndex(CHECK if on else DETAIL)
 
     def show_picture(self, picture: RigPicture) -> None:
         """Show a moment."""

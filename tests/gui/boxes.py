@@ -42,8 +42,9 @@ def _cut_labels(window: QWidget) -> Iterator[str]:
             flags = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft
             needed = item.fontMetrics().boundingRect(QRect(0, 0, room.width(), 10_000), flags, item.text())
         else:
-            metrics = item.fontMetrics()
-            needed = QRect(0, 0, metrics.horizontalAdvance(item.text()), metrics.height())
+            metrics, lines = item.fontMetrics(), item.text().split("\n")
+            width = max(metrics.horizontalAdvance(line) for line in lines)
+            needed = QRect(0, 0, width, metrics.height() * len(lines))
         if needed.width() > room.width() + SLACK or needed.height() > room.height() + SLACK:
             size = f"{needed.width()} x {needed.height()} in {room.width()} x {room.height()}"
             yield f"label {item.text()!r} needs {size}"

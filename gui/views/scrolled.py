@@ -1,0 +1,23 @@
+"""A page that scrolls up and down, with room beside its scroll bar."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLayout, QScrollArea, QWidget
+
+from gui.theme import GAP_8
+
+
+def scrolled(inside: QLayout, name: str) -> QScrollArea:
+    """Return a page with this content; `name` is what a screen reader calls it."""
+    inside.setContentsMargins(0, 0, GAP_8, 0)
+    page = QWidget()
+    page.setProperty("role", "scrolled")
+    page.setLayout(inside)
+    area = QScrollArea()
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setWidget(page)
+    area.setAccessibleName(name)
+    return area
