@@ -211,7 +211,7 @@ class RigEditor(QWidget):
         adding = row(self.kind, self.add)
         adding.setStretch(0, 1)
         box = column(GAP_12)
-        box.setContentsMargins(0, 0, 4, 0)
+        box.setContentsMargins(0, 0, GAP_8, 0)
         box.addWidget(self._name)
         box.addWidget(label("Instruments", "title"))
         box.addLayout(self._instrument_box)
