@@ -75,34 +75,34 @@ def houses_tested(
 
 def _recorded(plant: Plant, way: Direction, taps: int, plan: Schedule) -> Recording:
     rest = np.zeros(len(plant.houses))
-    _run(plant, way, rest, 20.0, taps)
-    recording = Recording(_run(plant, way, rest, plan.zero_s, taps))
+    run(plant, way, rest, 20.0, taps)
+    recording = Recording(run(plant, way, rest, plan.zero_s, taps))
     zero_pa = recording.before.taps_pa.mean(axis=(0, 2))
     speed = np.full(len(plant.houses), 0.15)
     for at, target_pa in enumerate(TARGETS_PA):
-        speed = _reach(plant, way, speed, target_pa, zero_pa, plan.first_reach_s if at == 0 else plan.reach_s, taps)
-        recording.points.append(_run(plant, way, speed, plan.average_s, taps))
-    _run(plant, way, rest, 25.0, taps)
-    recording.after = _run(plant, way, rest, plan.zero_s, taps)
+        speed = reach(plant, way, speed, target_pa, zero_pa, plan.first_reach_s if at == 0 else plan.reach_s, taps)
+        recording.points.append(run(plant, way, speed, plan.average_s, taps))
+    run(plant, way, rest, 25.0, taps)
+    recording.after = run(plant, way, rest, plan.zero_s, taps)
     return recording
 
 
-def _reach(
+def reach(
     plant: Plant, way: Direction, speed: Floats, target_pa: float, zero_pa: Floats, time_s: float, taps: int
 ) -> Floats:
     """Return the speeds that bring the houses near a target: a fan law, corrected every second and a half."""
     step_s, left_s = 1.5, time_s
     while left_s > 4.0:
-        seen = _run(plant, way, speed, step_s, taps)
+        seen = run(plant, way, speed, step_s, taps)
         now_pa = way.sign * (seen.taps_pa[-5:].mean(axis=(0, 2)) - zero_pa)
         ratio = np.clip(target_pa / np.maximum(now_pa, 1.0), 0.5, 2.0)
         speed = np.clip(speed * ratio**0.45, 0.06, 1.0)
         left_s -= step_s
-    _run(plant, way, speed, left_s, taps)
+    run(plant, way, speed, left_s, taps)
     return speed
 
 
-def _run(plant: Plant, way: Direction, speed: Floats, time_s: float, taps: int) -> Window:
+def run(plant: Plant, way: Direction, speed: Floats, time_s: float, taps: int) -> Window:
     """Return what the gauge shows ten times a second while the fans turn at these speeds."""
     inputs = PlantInputs(speed, np.full(len(plant.houses), float(way.sign)))
     columns = [plant.channel("p1"), *(plant.channel(f"p{number}") for number in range(3, 2 + taps))]
