@@ -128,7 +128,7 @@ def simulate(options: argparse.Namespace) -> int:
     from simulators.server import serve_pty, serve_tcp
 
     clock: Clock = WallClock() if options.time_factor == 1.0 else ScaledClock(options.time_factor)
-    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind, options.taps)
+    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind, options.taps, options.fans)
     with Interrupts() as interrupts:
         try:
             server = serve_pty(rig) if options.pty else serve_tcp(rig, *options.listen)
@@ -215,11 +215,13 @@ def site_of(options: argparse.Namespace) -> Site:
         clock: Clock = WallClock() if options.real_time else VirtualClock(WallClock().utc().replace(microsecond=0))
         seed = SEED if options.seed is None else options.seed
         house = options.rig.removeprefix(BUILT_IN)
-        rig = simulated_rig(house, seed, clock, wind_m_s=options.wind_m_s, taps=options.taps or 1)
+        rig = simulated_rig(
+            house, seed, clock, wind_m_s=options.wind_m_s, taps=options.taps or 1, fans=options.fans or 1
+        )
         return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig))
-    if options.real_time or options.seed is not None or options.taps is not None:
+    if options.real_time or options.seed is not None or options.taps is not None or options.fans is not None:
         built_in = " or ".join(BUILT_IN + name for name in house_names())
-        allowed = f"--seed, --taps and --real-time are for a built-in house, {built_in}"
+        allowed = f"--seed, --taps, --fans and --real-time are for a built-in house, {built_in}"
         raise InvalidInput("--rig", options.rig, allowed)
     from drivers.openers import Openers
 
@@ -229,7 +231,13 @@ def site_of(options: argparse.Namespace) -> Site:
 
 
 def simulated_rig(
-    house: str, seed: int, clock: Clock, protocol: str = "scpi", wind_m_s: float | None = None, taps: int = 1
+    house: str,
+    seed: int,
+    clock: Clock,
+    protocol: str = "scpi",
+    wind_m_s: float | None = None,
+    taps: int = 1,
+    fans: int = 1,
 ) -> SimulatedRig:
     """Return a simulated rig; raises `InvalidInput` for a house that there is not, or taps that its gauge has not."""
     from simulators.houses import house_names, load_house
@@ -243,7 +251,9 @@ def simulated_rig(
         allowed = f"the gauge that speaks {protocol} has one envelope pressure: several need scpi"
         raise InvalidInput("--taps", taps, allowed)
     place = "ground" if taps == 1 else "facade"
-    return SimulatedRig(load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s, taps=taps, tap=place)
+    return SimulatedRig(
+        load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s, taps=taps, tap=place, fans=fans
+    )
 
 
 def spec_of(rig: SimulatedRig, addresses: Mapping[str, str]) -> RigSpec:
@@ -266,20 +276,22 @@ def sources(seed: int) -> tuple[RigSource, ...]:
     from drivers.clock import ScaledClock, WallClock
     from simulators.houses import house_names
 
-    def source(house: str, taps: int = 1) -> RigSource:
+    def source(house: str, taps: int = 1, fans: int = 1) -> RigSource:
         def open_house(factor: float) -> tuple[OpenRig, Clock]:
             clock: Clock = WallClock() if factor == 1.0 else ScaledClock(factor)
-            rig = simulated_rig(house, seed, clock, taps=taps)
+            rig = simulated_rig(house, seed, clock, taps=taps, fans=fans)
             return open_rig(spec_of(rig, rig.own_ports), clock, rig.open), clock
 
-        rig = simulated_rig(house, seed, WallClock(), taps=taps)
-        place, title = (
-            (f"{house}+{taps}", f"{rig.house.name}, {taps} outdoor taps") if taps > 1 else (house, rig.house.name)
-        )
+        rig = simulated_rig(house, seed, WallClock(), taps=taps, fans=fans)
+        place, title = house, rig.house.name
+        if taps > 1:
+            place, title = f"{house}+{taps}", f"{title}, {taps} outdoor taps"
+        if fans > 1:
+            place, title = f"{place}+fans", f"{title}, {fans} fans"
         return RigSource(BUILT_IN + place, title, rig.house.note, open_house, *known(rig))
 
     first, *_ = house_names()
-    return (*(source(house) for house in house_names()), source(first, 4))
+    return (*(source(house) for house in house_names()), source(first, 4), source("gable-barn", fans=2))
 
 
 @contextmanager

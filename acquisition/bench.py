@@ -10,7 +10,7 @@ from acquisition.control import STANDARD_PRESSURE_PA, TYPICAL_EXPONENT, Pressure
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress
-from acquisition.rig import RigSpec, Role
+from acquisition.rig import FAN_FLOWS, RigSpec, Role
 from acquisition.steadiness import WINDOW_S, Trend, trend
 from analysis.air import moist_air_density
 from analysis.flow import element_flow_m3_h
@@ -66,8 +66,8 @@ class Bench:
         if flow is None or now is None:
             return None, 0.0
         stored = self.controller.plant.storage_m3_h(now.slope_pa_s)
-        fitted = self.rig.spec.fitted_range
-        top = fitted.coefficient_m3_h_pa_n * fitted.max_pa**fitted.exponent
+        ranges = self.rig.spec.fitted_ranges.now
+        top = sum(item.coefficient_m3_h_pa_n * item.max_pa**item.exponent for item in ranges)
         return flow - max(stored, 0.0), flow / top
 
     def leakage_at_target(self, now_ns: int) -> float | None:
@@ -107,18 +107,21 @@ def live_flow_m3_h(
     now_ns: int,
     seconds: float = SMOOTHING_S,
 ) -> float | None:
-    """Return the flow through the fan over the last seconds (m3/h), None without readings.
+    """Return the flow through the fans over the last seconds (m3/h), None without readings of each.
 
-    Without air data the reference density of the flow range stands in for the density in the fan.
+    Without air data the reference density of a flow range stands in for the density in the fan.
     """
-    direct = live.mean(Role.FLOW, seconds, now_ns)
-    if direct is not None:
-        return direct
-    element_pa = live.mean(Role.FLOW_ELEMENT, seconds, now_ns)
-    if element_pa is None:
-        return None
-    density = spec.fitted_range.reference_density_kg_m3
+    density = None
     if air is not None:
         celsius = air.outdoor_c if direction is Direction.PRESSURIZE else air.indoor_c
         density = moist_air_density(celsius, None, air.barometric_pa or STANDARD_PRESSURE_PA)
-    return float(element_flow_m3_h(max(element_pa, 0.0), spec.fitted_range, density))
+    total = 0.0
+    for (flow, element), fitted in zip(FAN_FLOWS, spec.fitted_ranges.now, strict=False):
+        direct, element_pa = live.mean(flow, seconds, now_ns), live.mean(element, seconds, now_ns)
+        if direct is not None:
+            total += direct
+        elif element_pa is not None:
+            total += float(element_flow_m3_h(max(element_pa, 0.0), fitted, density or fitted.reference_density_kg_m3))
+        else:
+            return None
+    return total

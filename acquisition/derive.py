@@ -10,8 +10,9 @@ from datetime import datetime
 import numpy as np
 from numpy.typing import NDArray
 
+from acquisition.fitted import Fitted, as_fitted
 from acquisition.plan import TestPlan
-from acquisition.rig import INDOORS, OUTDOORS, TAPS, Role
+from acquisition.rig import FAN_FLOWS, INDOORS, OUTDOORS, TAPS, Role
 from acquisition.series import LONGEST_GAP_NS, RunData, WindowRecord, at_instants
 from acquisition.steps import WindowKind
 from analysis.air import moist_air_density, pressure_at_altitude
@@ -45,20 +46,20 @@ def derive_point(
     air: Air,
     data: RunData,
     window: WindowRecord,
-    flow_range: FlowRange,
+    flow_range: FlowRange | Fitted,
     building: Building,
     weights: Sequence[float] = (),
 ) -> Point:
     """Return the means over a window; raises `InvalidInput` without usable readings.
 
-    Several outdoor taps are averaged with these weights, evenly without any.
+    Several outdoor taps are averaged with these weights, evenly without any. The flows of several fans add up.
 
     Every element pressure becomes a flow at the density of the air in the fan before it is averaged. The flow that
     goes into the change of pressure of the building, V/(1.2 p) dP/dt, is taken off: the point holds what leaks.
     """
     times_ns, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
     air = _air_in(air, data, window.start_ns, window.end_ns, latest=True)
-    flows_m3_h = _flows(direction, air, data, window, flow_range, building)
+    flows_m3_h = _flows(direction, air, data, window, as_fitted(flow_range), building)
     if not len(envelope_pa) or not len(flows_m3_h):
         raise _no_readings(window)
     stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, _pressure_pa(air, building))
@@ -78,7 +79,7 @@ def derive_run(
     air: Air,
     data: RunData,
     windows: Sequence[WindowRecord],
-    flow_range: FlowRange,
+    flow_range: FlowRange | Fitted,
     building: Building,
     started: datetime | None = None,
 ) -> Run:
@@ -244,22 +245,34 @@ def _air_in(air: Air, data: RunData, start_ns: int, end_ns: int, *, latest: bool
     )
 
 
-def _flow_role(data: RunData) -> Role:
-    return Role.FLOW if data.count(Role.FLOW) else Role.FLOW_ELEMENT
+def _flow_role(data: RunData, fan: int = 0) -> Role:
+    direct, element = FAN_FLOWS[fan]
+    return direct if data.count(direct) else element
 
 
 def _flows(
-    direction: Direction, air: Air, data: RunData, window: WindowRecord, flow_range: FlowRange, building: Building
+    direction: Direction, air: Air, data: RunData, window: WindowRecord, fitted: Fitted, building: Building
 ) -> NDArray[np.float64]:
-    """Return the flow of each reading at the density of the air in the fan: from indoors when depressurizing."""
-    role = _flow_role(data)
-    _, values = data.slice(role, window.start_ns, window.end_ns)
-    if role is Role.FLOW:
-        return values
+    """Return the flow of each reading at the density of the air in the fan: from indoors when depressurizing.
+
+    Those of several fans are added at the moments of the first.
+    """
     inward = direction is Direction.PRESSURIZE
     temperature_c, rh = (air.outdoor_c, air.outdoor_rh) if inward else (air.indoor_c, air.indoor_rh)
     density_kg_m3 = moist_air_density(temperature_c, rh, _pressure_pa(air, building))
-    return np.asarray(element_flow_m3_h(values, flow_range, density_kg_m3), np.float64)
+
+    def flow_of(fan: int, flow_range: FlowRange, margin_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        role = _flow_role(data, fan)
+        times_ns, values = data.slice(role, window.start_ns - margin_ns, window.end_ns + margin_ns)
+        if role is FAN_FLOWS[fan][0]:
+            return times_ns, values
+        return times_ns, np.asarray(element_flow_m3_h(values, flow_range, density_kg_m3), np.float64)
+
+    first, *further = fitted.at(window.start_ns)
+    times_ns, total = flow_of(0, first, 0)
+    for fan, flow_range in enumerate(further, 1):
+        total = total + at_instants(*flow_of(fan, flow_range, LONGEST_GAP_NS), times_ns)
+    return total[~np.isnan(total)]
 
 
 def _storage_flow_m3_h(

@@ -111,7 +111,7 @@ class Guard:
         while self._recent and self._recent[0][0] < now_ns - seconds(SMOOTHING_S):
             self._recent.popleft()
         linked = all(
-            status.state is LinkState.LINKED for status in self._rig.statuses() if status.name == self._rig.fan_name
+            status.state is LinkState.LINKED for status in self._rig.statuses() if status.name in self._rig.fan_names
         )
         with self._lock:
             found = self._judge(now_ns, tuple(value for _, value in readings), linked)

@@ -20,11 +20,11 @@ from drivers.transport import TransportOpener
 class OpenRig:
     """The instruments of a rig, each with its link running. Used by the engine's loop only, but for `statuses`."""
 
-    def __init__(self, spec: RigSpec, gauges: Sequence[Gauge], fan: Drive | None) -> None:
+    def __init__(self, spec: RigSpec, gauges: Sequence[Gauge], fans: Sequence[Drive]) -> None:
         """Take over connected instruments; `start` opens their links."""
         self.spec = spec
         self._gauges = tuple(gauges)
-        self._fan = fan
+        self._fans = tuple(fans)
         self._roles = {channel: role for role, channel in spec.role_channels().items()}
         self._watched = tuple(gauge.watch() for gauge in self._gauges)
 
@@ -53,41 +53,43 @@ class OpenRig:
 
     @property
     def has_fan(self) -> bool:
-        """Whether the program drives the fan; else a person does."""
-        return self._fan is not None
+        """Whether the program drives the fans; else a person does."""
+        return bool(self._fans)
 
     @property
     def turns(self) -> bool:
         """Whether the fan changes its direction by itself."""
-        return self._fan is not None and self._fan.turns
+        return bool(self._fans) and all(fan.turns for fan in self._fans)
 
     def set_fan(self, fraction: float) -> None:
-        """Command the fan speed 0..1; to be repeated, since a drive stops by itself when it hears nothing."""
-        if self._fan is not None:
-            self._fan.set(fraction)
+        """Command the speed 0..1 of all fans; to be repeated, since a drive stops by itself when it hears nothing."""
+        for fan in self._fans:
+            fan.set(fraction)
 
     def set_direction(self, direction: Direction) -> None:
         """Tell a fan that turns by itself which way to blow; only at rest."""
-        if self._fan is not None and self._fan.turns:
-            self._fan.set_direction(direction.value)
+        for fan in self._fans:
+            if fan.turns:
+                fan.set_direction(direction.value)
 
     def stop(self) -> None:
-        """Bring the fan to its safe state, ahead of anything queued."""
-        if self._fan is not None:
-            self._fan.to_safe_state()
+        """Bring every fan to its safe state, ahead of anything queued."""
+        for fan in self._fans:
+            fan.to_safe_state()
 
     def speed_readback(self) -> float | None:
-        """Return the speed that the drive itself reports, None when it does not."""
-        return self._fan.speed_readback() if self._fan is not None else None
+        """Return the speed that the drives themselves report, the highest of them; None when none does."""
+        speeds = [speed for fan in self._fans if (speed := fan.speed_readback()) is not None]
+        return max(speeds, default=None)
 
     def statuses(self) -> tuple[LinkStatus, ...]:
         """Return the state of every link."""
         return tuple(item.status() for item in self._linked())
 
     @property
-    def fan_name(self) -> str:
-        """The name of the fan drive's link, empty without one."""
-        return self._fan.name if self._fan is not None else ""
+    def fan_names(self) -> tuple[str, ...]:
+        """The names of the links of the fan drives."""
+        return tuple(fan.name for fan in self._fans)
 
     def accept_identity(self, name: str) -> None:
         """Go on with the instrument that now answers on the link `name`: a person decided so."""
@@ -96,25 +98,27 @@ class OpenRig:
                 item.accept_identity()
 
     def close(self) -> None:
-        """Bring the fan to its safe state, confirm it, and close every link."""
-        if self._fan is not None:
-            self._fan.close()
+        """Bring every fan to its safe state, confirm it, and close every link."""
+        self.stop()
+        for fan in self._fans:
+            fan.close()
         for gauge in self._gauges:
             gauge.close()
 
     @property
     def stopped_safely(self) -> bool | None:
-        """After `close`: whether the drive confirmed that it is at rest; None when it was never commanded."""
-        return self._fan.closed_safely if self._fan is not None else None
+        """After `close`: whether the drives confirmed that they are at rest; None when none was ever commanded."""
+        found = [fan.closed_safely for fan in self._fans if fan.closed_safely is not None]
+        return all(found) if found else None
 
     def _linked(self) -> tuple[Gauge | Drive, ...]:
-        return self._gauges if self._fan is None else (*self._gauges, self._fan)
+        return (*self._gauges, *self._fans)
 
 
 def open_rig(spec: RigSpec, clock: Clock, opener: TransportOpener) -> OpenRig:
     """Connect the instruments of `spec` and start their links; raises `InvalidInput` for what the file gets wrong."""
     gauges: list[Gauge] = []
-    fan: Drive | None = None
+    drives: dict[str, Drive] = {}
     for instrument in spec.instruments:
         try:
             profile = load_profile(instrument.profile)
@@ -124,13 +128,14 @@ def open_rig(spec: RigSpec, clock: Clock, opener: TransportOpener) -> OpenRig:
         if isinstance(device, Gauge):
             _check_channels(instrument.name, profile, [channel for channel, _ in instrument.channels])
             gauges.append(device)
-        elif instrument.name == spec.fan:
-            fan = device
+        elif instrument.name in spec.fans:
+            drives[instrument.name] = device
         else:
             raise InvalidInput("fan", spec.fan or None, f"instrument {instrument.name} is a fan drive: name it here")
-    if spec.fan and fan is None:
-        raise InvalidInput("fan", spec.fan, "the name of a fan drive is needed; that instrument is a gauge")
-    rig = OpenRig(spec, gauges, fan)
+    for name in spec.fans:
+        if name not in drives:
+            raise InvalidInput("fan", name, "the name of a fan drive is needed; that instrument is a gauge")
+    rig = OpenRig(spec, gauges, [drives[name] for name in spec.fans])
     rig.start()
     return rig
 

@@ -94,6 +94,7 @@ def _test(test: argparse.ArgumentParser) -> None:
     test.add_argument("--report", type=Path, metavar="PDF", help="write the report too")
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")
+    test.add_argument("--fans", type=int, choices=(1, 2), help="fans of a built-in house (1)")
     test.add_argument("--real-time", action="store_true", help="run a built-in house as fast as life")
     test.add_argument("--yes", action="store_true", help="answer every question by itself: only where all is prepared")
     test.add_argument("--json", action="store_true", help="one JSON document on standard output")
@@ -212,6 +213,7 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
         "--time-factor", type=_above_zero, default=1.0, metavar="F", help="run F times faster than life"
     )
     simulate.add_argument("--taps", type=int, choices=(1, 2, 3, 4), default=1, help="outdoor taps (%(default)s)")
+    simulate.add_argument("--fans", type=int, choices=(1, 2), default=1, help="fans (%(default)s)")
     simulate.add_argument("--wind", type=_not_negative, metavar="M_S", help="wind speed instead of that of the house")
     simulate.add_argument("--rig-file", type=Path, metavar="FILE", help="write the rig file to test with")
     simulate.add_argument("--job-file", type=Path, metavar="FILE", help="make a job with the data of the house")

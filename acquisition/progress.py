@@ -53,7 +53,7 @@ class RunInProgress:
     def derive(self, plan: TestPlan, spec: RigSpec) -> None:
         """Derive the run from its readings."""
         self.run = derive_run(
-            self.direction, plan.air, self.data, self.windows, spec.fitted_range, plan.building, self.started
+            self.direction, plan.air, self.data, self.windows, spec.fitted_ranges, plan.building, self.started
         )
         used = [
             item.id

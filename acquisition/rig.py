@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from acquisition.fitted import Fitted
 from analysis.records import FlowRange
 
 
@@ -17,7 +18,9 @@ class Role(StrEnum):
     ENVELOPE_3 = "envelope-pressure-3"
     ENVELOPE_4 = "envelope-pressure-4"
     FLOW_ELEMENT = "flow-element-pressure"
+    FLOW_ELEMENT_2 = "flow-element-pressure-2"
     FLOW = "flow"
+    FLOW_2 = "flow-2"
     ZONE_1 = "zone-pressure-1"
     """Indoor minus an unheated zone: a garage, an attic, a crawl space, a neighbour."""
     ZONE_2 = "zone-pressure-2"
@@ -34,6 +37,8 @@ class Role(StrEnum):
 TAPS = (Role.ENVELOPE, Role.ENVELOPE_2, Role.ENVELOPE_3, Role.ENVELOPE_4)
 """The same pressure indoors against outdoor pressure at several places; the mean of all is the envelope pressure."""
 ZONES = (Role.ZONE_1, Role.ZONE_2, Role.ZONE_3, Role.ZONE_4)
+FAN_FLOWS = ((Role.FLOW, Role.FLOW_ELEMENT), (Role.FLOW_2, Role.FLOW_ELEMENT_2))
+"""What tells the flow of each fan: the flow itself where there is such a channel, else its flow element."""
 INDOORS = (Role.INDOOR, Role.INDOOR_2, Role.INDOOR_3)
 OUTDOORS = (Role.OUTDOOR, Role.OUTDOOR_2)
 """Of several thermometers in one air the mean counts."""
@@ -55,12 +60,20 @@ class InstrumentSpec:
 
 
 @dataclass(frozen=True, slots=True)
+class FurtherFan:
+    """One more fan that blows with the first one: its drive, and the flow range that is fitted on it."""
+
+    drive: str
+    fitted: str
+
+
+@dataclass(frozen=True, slots=True)
 class RigSpec:
     """A rig as its file describes it; stored with every test as used.
 
     `fan` names the instrument that drives the fan, empty for a fan by hand. `fitted` names the flow range in use.
     `shutter` says that the fan closes by itself at rest, so that nobody has to cover it. `time_factor` other than 1 is
-    for simulated rigs only.
+    for simulated rigs only. `further` are fans that get the same command as the first one; their flows add up.
     """
 
     name: str
@@ -71,11 +84,27 @@ class RigSpec:
     shutter: bool = False
     simulated: bool = False
     time_factor: float = 1.0
+    further: tuple[FurtherFan, ...] = ()
 
     @property
     def fitted_range(self) -> FlowRange:
-        """The flow range in use."""
-        return next(item for item in self.ranges if item.name == self.fitted)
+        """The flow range in use on the first fan."""
+        return self.range_named(self.fitted)
+
+    @property
+    def fitted_ranges(self) -> Fitted:
+        """The flow range in use on each fan."""
+        names = (self.fitted, *(fan.fitted for fan in self.further))
+        return Fitted(tuple(self.range_named(name) for name in names))
+
+    @property
+    def fans(self) -> tuple[str, ...]:
+        """The fan drives, none for a fan by hand."""
+        return (self.fan, *(fan.drive for fan in self.further)) if self.fan else ()
+
+    def range_named(self, name: str) -> FlowRange:
+        """Return a flow range of the rig."""
+        return next(item for item in self.ranges if item.name == name)
 
     def role_channels(self) -> dict[Role, str]:
         """The channel of each role, as `INSTRUMENT.CHANNEL`."""

@@ -7,7 +7,7 @@ import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 
-from acquisition.rig import InstrumentSpec, RigSpec, Role
+from acquisition.rig import FAN_FLOWS, FurtherFan, InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.records import FlowRange
 
@@ -15,7 +15,8 @@ FORMAT = "airseam-rig-1"
 LARGEST_FILE_BYTES = 1_000_000
 
 _RIG_KEYS = {
-    "format", "name", "simulated", "time_factor", "fitted", "fan", "shutter", "instrument", "range",
+    "format", "name", "simulated", "time_factor", "fitted", "fan", "fans", "fitted_on", "shutter", "instrument",
+    "range",
 }  # fmt: skip
 _INSTRUMENT_KEYS = {"name", "profile", "port", "serial", "channels"}
 _RANGE_KEYS = {"name", "coefficient_m3_h_pa_n", "exponent", "min_pa", "max_pa", "reference_density_kg_m3"}
@@ -50,15 +51,18 @@ def read_rig(text: str) -> RigSpec:
         raise InvalidInput("time_factor", factor, "only a simulated rig may run faster than real time")
     instruments = tuple(_instrument(item, f"instrument[{i}]") for i, item in enumerate(_tables(table, "instrument")))
     ranges = tuple(_range(item, f"range[{i}]") for i, item in enumerate(_tables(table, "range")))
+    fan, *further = _fans(table)
+    fitted = _text(table, "fitted")
     spec = RigSpec(
         name=_text(table, "name"),
         instruments=instruments,
-        fan=_text(table, "fan", default=""),
+        fan=fan,
         ranges=ranges,
-        fitted=_text(table, "fitted"),
+        fitted=fitted,
         shutter=_bool(table, "shutter"),
         simulated=simulated,
         time_factor=factor,
+        further=_further(table, further, fitted),
     )
     check_rig(spec)
     return spec
@@ -70,17 +74,27 @@ def check_rig(spec: RigSpec) -> None:
     _distinct(names, "instrument.name")
     _distinct([item.name for item in spec.ranges], "range.name")
     _distinct([role.value for instrument in spec.instruments for _, role in instrument.channels], "role")
-    if spec.fitted not in [item.name for item in spec.ranges]:
-        known = ", ".join(item.name for item in spec.ranges) or "none"
-        raise InvalidInput("fitted", spec.fitted, f"the name of a flow range is needed; there are: {known}")
-    if spec.fan and spec.fan not in names:
-        raise InvalidInput("fan", spec.fan, f"the name of an instrument is needed; there are: {', '.join(names)}")
+    known = ", ".join(item.name for item in spec.ranges) or "none"
+    fitted = {"fitted": spec.fitted} | {f"fitted_on.{fan.drive}": fan.fitted for fan in spec.further}
+    for field, name in fitted.items():
+        if name not in [item.name for item in spec.ranges]:
+            raise InvalidInput(field, name, f"the name of a flow range is needed; there are: {known}")
+    _distinct(list(spec.fans), "fans")
+    for fan in spec.fans:
+        if fan not in names:
+            raise InvalidInput("fan", fan, f"the name of an instrument is needed; there are: {', '.join(names)}")
     roles = spec.role_channels()
     if Role.ENVELOPE not in roles:
         raise InvalidInput("instrument.channels", "without envelope pressure", f'one channel needs "{Role.ENVELOPE}"')
     if Role.FLOW_ELEMENT not in roles and Role.FLOW not in roles:
         allowed = f'one channel needs "{Role.FLOW_ELEMENT}" or "{Role.FLOW}"'
         raise InvalidInput("instrument.channels", "without a flow", allowed)
+    for number, (flow, element) in enumerate(FAN_FLOWS[1:], 2):
+        if len(spec.fans) >= number and flow not in roles and element not in roles:
+            allowed = f'one channel needs "{element}" or "{flow}"'
+            raise InvalidInput("instrument.channels", f"without the flow of fan {spec.fans[number - 1]}", allowed)
+    if len(spec.fans) > len(FAN_FLOWS):
+        raise InvalidInput("fans", len(spec.fans), f"at most {len(FAN_FLOWS)} fans blow together")
 
 
 def write_rig(spec: RigSpec) -> str:
@@ -91,7 +105,10 @@ def write_rig(spec: RigSpec) -> str:
     if spec.shutter:
         lines.append("shutter = true")
     lines.append(f"fitted = {_quoted(spec.fitted)}")
-    if spec.fan:
+    if spec.further:
+        lines.append(f"fans = [{', '.join(_quoted(name) for name in spec.fans)}]")
+        lines += ["[fitted_on]", *(f"{_quoted(fan.drive)} = {_quoted(fan.fitted)}" for fan in spec.further)]
+    elif spec.fan:
         lines.append(f"fan = {_quoted(spec.fan)}")
     for instrument in spec.instruments:
         lines += ["", "[[instrument]]", f"name = {_quoted(instrument.name)}"]
@@ -107,6 +124,29 @@ def write_rig(spec: RigSpec) -> str:
         lines += [f"min_pa = {item.min_pa!r}", f"max_pa = {item.max_pa!r}"]
         lines.append(f"reference_density_kg_m3 = {item.reference_density_kg_m3!r}")
     return "\n".join(lines) + "\n"
+
+
+def _fans(table: Mapping[str, object]) -> list[str]:
+    """Return the names of the fan drives, at least one; an empty one stands for a fan by hand."""
+    fans = table.get("fans")
+    if fans is None:
+        return [_text(table, "fan", default="")]
+    if not isinstance(fans, list) or not fans or not all(isinstance(name, str) and name for name in fans):
+        raise InvalidInput("fans", fans, "a list of names of fan drives is needed")
+    if table.get("fan", fans[0]) != fans[0]:
+        raise InvalidInput("fan", table["fan"], f"beside fans it can only be the first of them, {fans[0]}")
+    return fans
+
+
+def _further(table: Mapping[str, object], drives: list[str], usual: str) -> tuple[FurtherFan, ...]:
+    """Return the fans beyond the first, with their ranges: that of the first where none is named."""
+    fitted = table.get("fitted_on", {})
+    if not isinstance(fitted, dict):
+        raise InvalidInput("fitted_on", fitted, "a table of fan = flow range is needed")
+    for name in fitted:
+        if name not in drives:
+            raise InvalidInput(f"fitted_on.{name}", "unknown", f"the fans beyond the first are: {', '.join(drives)}")
+    return tuple(FurtherFan(name, _text(fitted, name, "fitted_on", default=usual)) for name in drives)
 
 
 def _instrument(table: Mapping[str, object], where: str) -> InstrumentSpec:

@@ -32,7 +32,8 @@ class ChannelModel:
 
 
 PRESSURE_END_PA = 500.0
-MOST_TAPS, MOST_ZONES = 4, 3
+MOST_TAPS, MOST_ZONES, MOST_FANS = 4, 3, 2
+SECOND_ELEMENT = "p9"
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,11 +53,15 @@ class GaugeModel:
     output_s: float = 0.1
     lost_share: float = 0.0
 
-    def channels(self, taps: int = 1, zones: int = 0) -> tuple[ChannelModel, ...]:
-        """Return the channels: p1 envelope, p2 flow element, p3 to p5 further taps, p6 to p8 zones, then the air."""
+    def channels(self, taps: int = 1, zones: int = 0, fans: int = 1) -> tuple[ChannelModel, ...]:
+        """Return the channels: p1 envelope, p2 flow element, p3 to p5 further taps, p6 to p8 zones, then the air.
+
+        The flow element of a second fan stands before the air, as p9; a gauge of its own shows it.
+        """
         names = ["p1", "p2"]
         names += [f"p{number}" for number in range(3, 2 + taps)]
         names += [f"p{number}" for number in range(6, 6 + zones)]
+        names += [SECOND_ELEMENT] if fans > 1 else []
         return tuple(self._pressure(name) for name in names) + AIR_CHANNELS
 
     def _pressure(self, name: str) -> ChannelModel:

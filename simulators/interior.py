@@ -49,6 +49,8 @@ class Interior:
         """Indoor minus outdoor at gauge height."""
         self.flow_m3_s: FloatArray = np.zeros(len(houses))
         """Flow through the fan, at the density of the air that passes it; backwards is negative."""
+        self.second_flow_m3_s: FloatArray = np.zeros(len(houses))
+        """Flow through the second fan, if there is one."""
         self.fan_density: FloatArray = self.air.indoor_density
         self._unmixed_s = 0.0
         self.breathe()
@@ -70,7 +72,7 @@ class Interior:
         self._unmixed_s += dt_s
         if self._unmixed_s < MIXING_S:
             return
-        blown = np.maximum(direction * self.fan_density * self.flow_m3_s, 0.0)
+        blown = np.maximum(direction * self.fan_density * (self.flow_m3_s + self.second_flow_m3_s), 0.0)
         inflow = self.leaks.inflow(self.pressure_pa, facade_pa) + blown
         if self._has_zones:
             air = self.air
@@ -80,10 +82,11 @@ class Interior:
         self._unmixed_s = 0.0
         self.breathe()
 
-    def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray) -> None:
+    def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray, second: RunningFan | None = None) -> None:
         """One step of the air: backward Euler, linearised: no time constant is too short for it.
 
-        One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits.
+        One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits. A
+        second fan blows the same way as the first.
         """
         density = np.where(fan.direction > 0.0, self.air.outdoor_density, self.air.indoor_density)
         storage = self.storage_kg_pa / dt_s
@@ -91,11 +94,16 @@ class Interior:
         zones_start_pa = self.zones.pressure_pa
         moving = self._all
         passes = 0
+        flow_2 = slope_2 = np.zeros_like(density)
         while True:
             outflow, leak_slope = self.leaks.outflow(self.pressure_pa, facade_pa)
             back_pa = fan.direction * (self.pressure_pa - fan.facade_pa)
             flow, fan_slope = fan_flow(fan.speed, back_pa, density, fan.loss)
             flow, fan_slope = flow * fan.open, fan_slope * fan.open
+            if second is not None:
+                flow_2, slope_2 = fan_flow(second.speed, back_pa, density, second.loss)
+                flow_2, slope_2 = flow_2 * second.open, slope_2 * second.open
+                outflow, leak_slope = outflow - fan.direction * density * flow_2, leak_slope - density * slope_2
             missing = storage * (start_pa - self.pressure_pa) + fan.direction * density * flow - outflow
             stiffness = storage + leak_slope - density * fan_slope
             if self._has_zones:
@@ -115,3 +123,5 @@ class Interior:
         self.fan_density = density
         # The flow that belongs to the new pressure, in the same linearisation: what flows is what is stored.
         self.flow_m3_s = flow + fan_slope * fan.direction * change
+        if second is not None:
+            self.second_flow_m3_s = flow_2 + slope_2 * fan.direction * change

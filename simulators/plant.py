@@ -30,10 +30,14 @@ SETTLING_DT_S = 60.0
 
 @dataclass(frozen=True, slots=True)
 class PlantInputs:
-    """What people and drives do to the plant: commanded fan speed 0..1 and direction +1 or -1, both (B,)."""
+    """What people and drives do to the plant: commanded fan speed 0..1 and direction +1 or -1, both (B,).
+
+    `second_speed` (B,) is that of the second fan of a rig that has two; it blows the same way.
+    """
 
     speed: FloatArray
     direction: FloatArray
+    second_speed: FloatArray | None = None
 
 
 Action = Callable[["Plant", float], None]
@@ -60,7 +64,7 @@ class Plant:
         rigging: Rigging = ONE_TAP,
     ) -> None:
         """Bring every house to rest with its fan closed. `wind_m_s` replaces the wind of the house files."""
-        of_weather, of_element, of_gauge, of_hoses, of_calibration = np.random.default_rng(seed).spawn(5)
+        of_weather, of_element, of_gauge, of_hoses, of_calibration, of_second = np.random.default_rng(seed).spawn(6)
         self.houses = tuple(houses)
         self.rigging = rigging
         self.time_s = 0.0
@@ -69,16 +73,18 @@ class Plant:
         self.motor = Motor(len(houses))
         calibration = 1.0 + rigging.element_sd * of_calibration.standard_normal(len(houses))
         self.element = FlowElement([house.fitted for house in houses], of_element, calibration)
+        self.second_motor = Motor(len(houses)) if rigging.fans > 1 else None
+        self.second_element = FlowElement([house.fitted for house in houses], of_second)
         self._fan_facade = np.array([FACADES.index(house.fan_facade) for house in houses])
         self._rows = np.arange(len(houses))
         self._come_to_rest()
-        channels = rigging.gauge.channels(rigging.taps, rigging.zones)
+        channels = rigging.gauge.channels(rigging.taps, rigging.zones, rigging.fans)
         gain = np.zeros((len(houses), len(channels)))
-        pressures = 1 + rigging.taps + rigging.zones
+        pressures = rigging.taps + rigging.zones + rigging.fans
         gain[:, :pressures] = rigging.gauge.gain_sd * of_calibration.standard_normal((len(houses), pressures))
         self._true = np.zeros((len(houses), len(channels)))
         self._columns = HoseColumns(houses, rigging)
-        self._show(np.zeros(len(houses)))
+        self._show(np.zeros(len(houses)), np.zeros(len(houses)))
         self.hoses = Hoses(self._true[:, :pressures], of_hoses)
         self._events: list[Event] = []
         model = rigging.gauge
@@ -91,9 +97,13 @@ class Plant:
             self._happen()
         self.weather.step(dt_s, self.interior.air.outdoor_density)
         self.motor.step(dt_s, inputs.speed)
+        if self.second_motor is not None:
+            self.second_motor.step(dt_s, inputs.speed if inputs.second_speed is None else inputs.second_speed)
         self._move_air(dt_s, inputs.direction)
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
-        self._show(self.element.step(dt_s, self.interior.flow_m3_s, self.interior.fan_density))
+        density = self.interior.fan_density
+        second_pa = self.second_element.step(dt_s, self.interior.second_flow_m3_s, density)
+        self._show(self.element.step(dt_s, self.interior.flow_m3_s, density), second_pa)
         pressures = self._true[:, : self.gauge.pressures]
         blowing_out = np.where(inputs.direction < 0.0, self.motor.open * self.motor.speed * self.motor.speed, 0.0)
         pressures[:] = self.hoses.carry(dt_s, pressures, blowing_out)
@@ -159,9 +169,13 @@ class Plant:
     def _move_air(self, dt_s: float, direction: FloatArray) -> None:
         fan_facade_pa = self.weather.facade_pa[self._rows, self._fan_facade]
         fan = RunningFan(direction, self.motor.speed, self.motor.open, self.element.loss, fan_facade_pa)
-        self.interior.move(dt_s, fan, self.weather.facade_pa)
+        second = None
+        if self.second_motor is not None:
+            motor = self.second_motor
+            second = RunningFan(direction, motor.speed, motor.open, self.second_element.loss, fan_facade_pa)
+        self.interior.move(dt_s, fan, self.weather.facade_pa, second)
 
-    def _show(self, element_pa: FloatArray) -> None:
+    def _show(self, element_pa: FloatArray, second_pa: FloatArray) -> None:
         """Lay the true values of the gauge's channels side by side."""
         taps, zones, air = self.rigging.taps, self.rigging.zones, self.interior.air
         envelope_pa = self.envelope_pa
@@ -171,8 +185,10 @@ class Plant:
         first = 1 + taps
         if zones:
             self._true[:, first : first + zones] = self.zone_pa[:, :zones]
+        if self.rigging.fans > 1:
+            self._true[:, first + zones] = second_pa
         channels = (air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh)
-        for column, values in enumerate(channels, first + zones):
+        for column, values in enumerate(channels, zones + taps + self.rigging.fans):
             self._true[:, column] = values
 
 

@@ -13,8 +13,8 @@ from simulators.house import House
 from simulators.instruments.device import Device
 from simulators.instruments.line_gauge import LineGauge
 from simulators.instruments.modbus import ModbusFan, ModbusGauge
-from simulators.instruments.scpi_fan import ScpiFan
-from simulators.instruments.scpi_gauge import ScpiGauge, eight_channel_gauge
+from simulators.instruments.scpi_fan import SECOND_IDENTITY, ScpiFan
+from simulators.instruments.scpi_gauge import ScpiGauge, eight_channel_gauge, second_gauge
 from simulators.memory import MemoryPort, MemoryTransport
 from simulators.plant import Action, Event, Plant
 from simulators.rigging import Rigging, TapPlace
@@ -57,18 +57,20 @@ class SimulatedRig:
         taps: int = 1,
         tap: str = TapPlace.GROUND,
         rigging: Rigging | None = None,
+        fans: int = 1,
     ) -> None:
         """Put the house on a clock.
 
         `wind_m_s` replaces the wind of the house file. `taps` (1 to 4) and `tap` ("facade" or "ground") say where the
-        outdoor hoses end; `rigging` says it all, and then stands for both. Zones of the house have a hose when the
-        gauge has inputs left for them. Unknown protocol or place, or more taps than the gauge has: `ValueError`.
+        outdoor hoses end, `fans` (1 or 2) how many there are; `rigging` says it all, and then stands for them. Zones
+        of the house have a hose when the gauge has inputs left for them. Unknown protocol or place, or more taps than
+        the gauge has: `ValueError`.
         """
         self.house = house
         self.clock = clock
         self.protocol = protocol
         self.wind_m_s = house.climate.wind_m_s if wind_m_s is None else wind_m_s
-        self.rigging = _set_up(house, protocol, taps, tap) if rigging is None else rigging
+        self.rigging = _set_up(house, protocol, taps, tap, fans) if rigging is None else rigging
         if protocol not in PROTOCOLS:
             raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
         if protocol in ONE_TAP_PROTOCOLS and self._many:
@@ -79,6 +81,10 @@ class SimulatedRig:
         self.gauge: ScpiGauge | LineGauge | ModbusGauge = self._new_gauge()
         self.fan: ScpiFan | ModbusFan = ModbusFan(self.world) if protocol == "modbus" else ScpiFan(self.world)
         self.devices: dict[str, Device] = {"gauge": self.gauge, "fan": self.fan}
+        if self.rigging.fans > 1:
+            self.second_gauge = second_gauge(self.world)
+            self.second_fan = ScpiFan(self.world, SECOND_IDENTITY, second=True)
+            self.devices |= {"gauge-2": self.second_gauge, "fan-2": self.second_fan}
         self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
 
     @property
@@ -111,7 +117,9 @@ class SimulatedRig:
         lines = ['format = "airseam-rig-1"', f"name = {_quoted(f'Demo rig on {self.house.name}')}", "simulated = true"]
         if isinstance(self.clock, ScaledClock):
             lines.append(f"time_factor = {self.clock.factor!r}")
-        lines += ["shutter = true", f"fitted = {_quoted(self.house.fitted)}", 'fan = "fan"', ""]
+        lines += ["shutter = true", f"fitted = {_quoted(self.house.fitted)}"]
+        two = self.rigging.fans > 1
+        lines += ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"', ""]
         profile = MANY_CHANNELS if self._many else PROFILES[self.protocol]
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
         lines.append("[instrument.channels]")
@@ -123,6 +131,10 @@ class SimulatedRig:
         for at in range(self.rigging.zones):
             lines.append(f"p{FIRST_ZONE_INPUT + at} = {_quoted(ZONE_ROLE.format(at + 1))}")
         lines += ["", *_instrument("fan", FAN_PROFILES.get(self.protocol, "scpi-fan"), ports["fan"], self.fan.serial)]
+        if two:
+            lines += ["", *_instrument("gauge-2", PROFILES["scpi"], ports["gauge-2"], self.second_gauge.serial)]
+            lines += ["[instrument.channels]", 'p1 = "flow-element-pressure-2"', ""]
+            lines += _instrument("fan-2", "scpi-fan", ports["fan-2"], self.second_fan.serial)
         for item in RANGES:
             lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]
             lines.append(f"coefficient_m3_h_pa_n = {3600.0 * item.coefficient:.8g}")
@@ -172,13 +184,13 @@ class SimulatedRig:
         }
 
 
-def _set_up(house: House, protocol: str, taps: int, tap: str) -> Rigging:
+def _set_up(house: House, protocol: str, taps: int, tap: str, fans: int) -> Rigging:
     """Return the usual set-up; raises `ValueError` for a place that there is not."""
     places = [place.value for place in TapPlace]
     if tap not in places:
         raise ValueError(f"tap is {tap!r}: one of these is needed: {', '.join(places)}")
     zones = 0 if protocol in ONE_TAP_PROTOCOLS else min(len(house.zones), MOST_ZONES)
-    return Rigging(taps=taps, tap=TapPlace(tap), zones=zones)
+    return Rigging(taps=taps, tap=TapPlace(tap), zones=zones, fans=fans)
 
 
 def _instrument(name: str, profile: str, port: str, serial: str) -> list[str]:

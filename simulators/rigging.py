@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from simulators.gauge import MOST_TAPS, MOST_ZONES, GaugeModel
+from simulators.gauge import MOST_FANS, MOST_TAPS, MOST_ZONES, GaugeModel
 from simulators.house import WALLS, Facade, House
 
 
@@ -24,7 +24,7 @@ class Rigging:
 
     `hose_rise_m` says how far each outdoor hose runs up a wall from the gauge to its tap, `hose_c` how warm the air in
     it is (None: as outdoors). `element_sd` is the standard deviation of the flow element's calibration, 0.01: one per
-    cent. Raises `ValueError` for what no gauge has.
+    cent. A second fan, alike, stands beside the first. Raises `ValueError` for what no gauge has.
     """
 
     taps: int = 1
@@ -34,6 +34,7 @@ class Rigging:
     hose_c: float | None = None
     gauge: GaugeModel = field(default_factory=GaugeModel)
     element_sd: float = 0.0
+    fans: int = 1
 
     def __post_init__(self) -> None:
         """Refuse what the gauge has no channel for."""
@@ -41,6 +42,8 @@ class Rigging:
             raise ValueError(f"taps is {self.taps}: 1 to {MOST_TAPS} outdoor taps are possible")
         if not 0 <= self.zones <= MOST_ZONES:
             raise ValueError(f"zones is {self.zones}: 0 to {MOST_ZONES} zones can have a hose")
+        if not 1 <= self.fans <= MOST_FANS:
+            raise ValueError(f"fans is {self.fans}: 1 to {MOST_FANS} fans can stand in the house")
         if len(self.hose_rise_m) not in (0, self.taps):
             raise ValueError(
                 f"hose_rise_m has {len(self.hose_rise_m)} numbers: one for each of {self.taps} taps is needed"

@@ -38,10 +38,13 @@ class World:
         self.lock = threading.RLock()
         self.speed = 0.0
         """Commanded fan speed 0..1."""
+        self.second_speed = 0.0
+        """Commanded speed of the second fan, where there is one."""
         self.direction = -1
         """+1 blows into the house, -1 out of it."""
         self._followers: list[Follower] = []
         self._next_ns = now_ns + STEP_NS
+        self._told: tuple[float, float, int] = (0.0, 0.0, -1)
         self._inputs = self._new_inputs()
 
     def attach(self, follower: Follower) -> None:
@@ -59,8 +62,9 @@ class World:
         if missed > 0:
             self._next_ns += missed * STEP_NS
         while self._next_ns <= now_ns:
-            if self._inputs.speed[0] != self.speed or self._inputs.direction[0] != self.direction:
-                self._inputs = self._new_inputs()
+            told = (self.speed, self.second_speed, self.direction)
+            if told != self._told:
+                self._told, self._inputs = told, self._new_inputs()
             self.plant.step(STEP_S, self._inputs)
             for follower in self._followers:
                 follower.follow(self._next_ns)
@@ -72,4 +76,5 @@ class World:
         return math.nan if column is None else float(self.plant.gauge.shown[0, column])
 
     def _new_inputs(self) -> PlantInputs:
-        return PlantInputs(np.array([self.speed]), np.array([float(self.direction)]))
+        speeds = np.array([self.speed]), np.array([self.second_speed])
+        return PlantInputs(speeds[0], np.array([float(self.direction)]), speeds[1])

@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from acquisition.plan import TestPlan
-from acquisition.rig import InstrumentSpec, RigSpec, Role
+from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.meaning import Surroundings
 from analysis.records import Air, Building, Direction, FlowRange, Kit, Limit
@@ -61,6 +61,7 @@ def rig_from(text: str) -> RigSpec:
         return RigSpec(
             instruments=tuple(_instrument(item) for item in table.pop("instruments")),
             ranges=tuple(FlowRange(**item) for item in table.pop("ranges")),
+            further=tuple(FurtherFan(**item) for item in table.pop("further", ())),
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:

@@ -33,7 +33,9 @@ ROLE_HEADINGS = {
     Role.ENVELOPE_3: "envelope pressure at tap 3 (Pa)",
     Role.ENVELOPE_4: "envelope pressure at tap 4 (Pa)",
     Role.FLOW_ELEMENT: "flow element pressure (Pa)",
+    Role.FLOW_ELEMENT_2: "flow element pressure of fan 2 (Pa)",
     Role.FLOW: "flow (m³/h)",
+    Role.FLOW_2: "flow of fan 2 (m³/h)",
     Role.ZONE_1: "indoors against zone 1 (Pa)",
     Role.ZONE_2: "indoors against zone 2 (Pa)",
     Role.ZONE_3: "indoors against zone 3 (Pa)",
@@ -224,7 +226,7 @@ def _means(loaded: LoadedTest, run: LoadedRun, window: WindowRecord) -> tuple[Ce
         return (zero.count, zero.mean_pa, None, None, None)
     record = loaded.record
     direction, air = run.record.direction, run.record.air
-    point = derive_point(direction, air, run.data, window, record.rig.fitted_range, record.plan.building)
+    point = derive_point(direction, air, run.data, window, record.rig.fitted_ranges, record.plan.building)
     return (point.count, point.envelope_pa, point.envelope_sd_pa, point.flow_m3_h, point.flow_sd_m3_h)
 
 

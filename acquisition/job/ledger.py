@@ -29,8 +29,8 @@ from analysis.records import Air, Direction
 
 UNITS = {
     **dict.fromkeys((*TAPS, *ZONES), "Pa"),
-    Role.FLOW_ELEMENT: "Pa",
-    Role.FLOW: "m3/h",
+    **dict.fromkeys((Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2), "Pa"),
+    **dict.fromkeys((Role.FLOW, Role.FLOW_2), "m3/h"),
     **dict.fromkeys((*INDOORS, *OUTDOORS), "°C"),
     Role.BAROMETER: "Pa",
 }

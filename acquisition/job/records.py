@@ -167,7 +167,7 @@ class Verification:
 
 def test_of(record: TestRecord, runs: Sequence[tuple[RunRecord, RunData, Sequence[WindowRecord]]]) -> Test:
     """Return the test for the analysis; the same for a test that is being recorded and one out of the file."""
-    building, flow_range = record.plan.building, record.rig.fitted_range
+    building, flow_range = record.plan.building, record.rig.fitted_ranges
     return derive_test(
         record.plan,
         [

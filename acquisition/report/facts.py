@@ -9,7 +9,7 @@ from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.names import Json
 from acquisition.report.typeface import printable
-from acquisition.rig import InstrumentSpec
+from acquisition.rig import InstrumentSpec, RigSpec
 from acquisition.told.titles import method_title
 from analysis.air import pressure_at_altitude
 from analysis.methods import method_of
@@ -69,9 +69,17 @@ def _equipment(content: ReportContent) -> list[list[Cell]]:
     return [
         ["Rig", printable(content.rig.name)],
         *instruments,
-        ["Flow range", _flow_range(content.rig.fitted_range)],
-        ["Calibration", _calibration(content.rig.fitted_range)],
+        *_fitted(content.rig),
     ]
+
+
+def _fitted(rig: RigSpec) -> list[list[Cell]]:
+    """Return range and calibration of each fan."""
+    rows: list[list[Cell]] = []
+    for number, item in enumerate(rig.fitted_ranges.ranges, 1):
+        of_fan = f" of fan {number}" if rig.further else ""
+        rows += [[f"Flow range{of_fan}", _flow_range(item)], [f"Calibration{of_fan}", _calibration(item)]]
+    return rows
 
 
 def _instrument(item: InstrumentSpec) -> str:

@@ -102,10 +102,10 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
     if snapshot is None:
         words = "closing" if moment.rig.state is RigState.CLOSING else "no rig"
         return (Lamp(Tone.QUIET, words, "Connect a rig in Rig (2)."),)
-    fan = moment.rig.spec.fan if moment.rig.spec is not None else ""
+    fans = moment.rig.spec.fans if moment.rig.spec is not None else ()
     profiles = {item.name: item.profile for item in moment.rig.spec.instruments} if moment.rig.spec is not None else {}
     lamps = tuple(
-        link_lamp(link, drive=link.name == fan, profile=profiles.get(link.name, "")) for link in snapshot.links
+        link_lamp(link, drive=link.name in fans, profile=profiles.get(link.name, "")) for link in snapshot.links
     )
     if len(lamps) <= MOST_LINKS:
         return lamps

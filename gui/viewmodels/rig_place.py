@@ -18,8 +18,8 @@ from gui.viewmodels.rig_sheet import ROLE_WORDS, same
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
     **dict.fromkeys((*TAPS, *ZONES), (Quantity.PRESSURE, 2)),
-    Role.FLOW_ELEMENT: (Quantity.PRESSURE, 2),
-    Role.FLOW: (Quantity.FLOW, 0),
+    **dict.fromkeys((Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2), (Quantity.PRESSURE, 2)),
+    **dict.fromkeys((Role.FLOW, Role.FLOW_2), (Quantity.FLOW, 0)),
     **dict.fromkeys((*INDOORS, *OUTDOORS), (Quantity.TEMPERATURE, 1)),
     Role.BAROMETER: (Quantity.BAROMETRIC_PRESSURE, 1),
 }
@@ -122,7 +122,7 @@ def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:
     lamp = link_lamp(link, profile=profiles.get(link.name, ""))
     match link.state:
         case LinkState.LINKED:
-            state, words = "linked", _linked_words(link, drive=spec is not None and link.name == spec.fan)
+            state, words = "linked", _linked_words(link, drive=spec is not None and link.name in spec.fans)
             if lamp.tone is Tone.ATTENTION:
                 state, words = "linked, not well", f"{words} · {lamp.tip}"
         case LinkState.OPENING:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 
 from acquisition.register import Equipment, ranges_of
-from acquisition.rig import InstrumentSpec, RigSpec, Role
+from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
 from acquisition.rigfile import check_rig
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
@@ -25,7 +25,9 @@ ROLE_WORDS = {
     Role.ENVELOPE_3: "Envelope pressure, tap 3",
     Role.ENVELOPE_4: "Envelope pressure, tap 4",
     Role.FLOW_ELEMENT: "Flow element pressure",
+    Role.FLOW_ELEMENT_2: "Flow element pressure, fan 2",
     Role.FLOW: "Flow",
+    Role.FLOW_2: "Flow, fan 2",
     Role.ZONE_1: "Indoors against zone 1",
     Role.ZONE_2: "Indoors against zone 2",
     Role.ZONE_3: "Indoors against zone 3",
@@ -274,12 +276,16 @@ class RigSheetModel:
 
     def _set_instruments(self, label: str, instruments: tuple[InstrumentSpec, ...]) -> None:
         drives = [item.name for item in instruments if is_drive(item)]
-        self._set(label, replace(self.spec, instruments=instruments, fan=drives[0] if drives else ""))
+        fitted = {fan.drive: fan.fitted for fan in self.spec.further}
+        further = tuple(FurtherFan(name, fitted.get(name, self.spec.fitted)) for name in drives[1:])
+        fan = drives[0] if drives else ""
+        self._set(label, replace(self.spec, instruments=instruments, fan=fan, further=further))
 
     def _with_ranges(self, ranges: tuple[FlowRange, ...]) -> RigSpec:
         names = [item.name for item in ranges]
         fitted = self.spec.fitted if self.spec.fitted in names else (names[0] if names else "")
-        return replace(self.spec, ranges=ranges, fitted=fitted)
+        further = tuple(fan if fan.fitted in names else replace(fan, fitted=fitted) for fan in self.spec.further)
+        return replace(self.spec, ranges=ranges, fitted=fitted, further=further)
 
     def _suggested(self, choice: ProfileChoice, others: tuple[InstrumentSpec, ...]) -> tuple[tuple[str, Role], ...]:
         """Return the roles that the channels probably have, as far as no other instrument has them."""
@@ -325,7 +331,7 @@ def _roles_for(channel: ChannelSpec) -> tuple[Role, ...]:
     if channel.quantity == "temperature":
         return Role.INDOOR, Role.OUTDOOR
     if channel.quantity == "flow":
-        return (Role.FLOW,)
+        return Role.FLOW, Role.FLOW_2
     if channel.quantity == "pressure":
         return (Role.BAROMETER,) if channel.high > BAROMETRIC_PA else (Role.ENVELOPE, Role.FLOW_ELEMENT)
     return ()

@@ -7,6 +7,7 @@ from simulators.instruments.scpi import ScpiError, ScpiInstrument, no_parameter,
 from simulators.world import World
 
 IDENTITY = "AIRSEAM DEMO,SCPI-FAN,SF-0003,1.0"
+SECOND_IDENTITY = "AIRSEAM DEMO,SCPI-FAN,SF-0008,1.0"
 DEFAULT_TIMEOUT_S = 2.0
 SHORTEST_TIMEOUT_S, LONGEST_TIMEOUT_S = 0.1, 60.0
 DIRECTIONS = {"OUT": -1, "IN": 1}
@@ -14,13 +15,14 @@ DIRECTIONS = {"OUT": -1, "IN": 1}
 
 
 class ScpiFan(ScpiInstrument):
-    """Drives the fan of the world's plant."""
+    """Drives the fan of the world's plant, or the second one; their direction is one."""
 
-    def __init__(self, world: World, identity: str = IDENTITY) -> None:
+    def __init__(self, world: World, identity: str = IDENTITY, *, second: bool = False) -> None:
         """Stand still, blowing out."""
+        self._seat = "second_speed" if second else "speed"
         commands = {
             "FAN:SPEED": self._set_speed,
-            "FAN:SPEED?": no_parameter(lambda: f"{self._world.speed:.4f}"),
+            "FAN:SPEED?": no_parameter(lambda: f"{self._speed:.4f}"),
             "FAN:DIRECTION": self._set_direction,
             "FAN:DIRECTION?": no_parameter(self._direction),
             "SYSTem:COMMunicate:TIMEOUT": self._set_timeout,
@@ -38,10 +40,14 @@ class ScpiFan(ScpiInstrument):
     def follow(self, now_ns: int) -> None:
         """Stop when nothing was heard for too long."""
         if self._heard_ns is None or now_ns - self._heard_ns >= seconds(self._timeout_s):
-            self._world.speed = 0.0
+            setattr(self._world, self._seat, 0.0)
+
+    @property
+    def _speed(self) -> float:
+        return float(getattr(self._world, self._seat))
 
     def _set_speed(self, parameter: str) -> None:
-        self._world.speed = number_in(parameter, 0.0, 1.0)
+        setattr(self._world, self._seat, number_in(parameter, 0.0, 1.0))
 
     def _set_direction(self, parameter: str) -> None:
         if not parameter:
@@ -51,7 +57,7 @@ class ScpiFan(ScpiInstrument):
             raise ScpiError(-224)
         if direction == self._world.direction:
             return
-        if self._world.speed > 0.0 or not self._world.plant.motor.at_rest:
+        if self._speed > 0.0 or not self._world.plant.motor.at_rest:
             raise ScpiError(-221)
         self._world.direction = direction
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from simulators.gauge import PRESSURE_END_PA
+from simulators.gauge import PRESSURE_END_PA, SECOND_ELEMENT
 from simulators.instruments.scpi import ScpiInstrument, no_parameter
 from simulators.world import World
 
 IDENTITY = "AIRSEAM DEMO,SCPI-GAUGE,SG-0012,1.0"
+IDENTITY_SECOND = "AIRSEAM DEMO,SCPI-GAUGE,SG-0019,1.0"
 IDENTITY_8 = "AIRSEAM DEMO,SCPI-GAUGE-8,SG-0031,1.0"
 AIR_FIELDS = ("t1", "t2", "b1", "h1")
 FIELDS = ("p1", "p2", "p3", "p4", *AIR_FIELDS)
@@ -40,6 +41,11 @@ class ScpiGauge(ScpiInstrument):
 
     def _zero(self) -> None:
         self._world.plant.gauge.zero()
+
+
+def second_gauge(world: World) -> ScpiGauge:
+    """Return the gauge at the flow element of the second fan: on its first input, nothing on the others."""
+    return ScpiGauge(world, IDENTITY_SECOND, (SECOND_ELEMENT, *(["-"] * 7)))
 
 
 def eight_channel_gauge(world: World) -> ScpiGauge:

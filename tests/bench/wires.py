@@ -110,7 +110,7 @@ def read(talk: str, rate_hz: float, duration_s: float) -> Read:
         gauge = connect("gauge", load_profile(str(path)), Openers(CLOCK).open(url), CLOCK)
         assert isinstance(gauge, Gauge)
         instrument = InstrumentSpec("gauge", str(path), url, tuple(ROLES.items()))
-        rig = Counted(RigSpec("bench", (instrument,), "", (RANGE,), RANGE.name), [gauge], None)
+        rig = Counted(RigSpec("bench", (instrument,), "", (RANGE,), RANGE.name), [gauge], ())
         rig.start()
         engine = Engine(rig, CLOCK)
         engine.start()

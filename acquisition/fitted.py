@@ -1,0 +1,46 @@
+"""Which flow range is fitted on which fan, at which moment of a test."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from analysis.records import FlowRange
+
+
+@dataclass(frozen=True, slots=True)
+class RangeChange:
+    """From `t_ns` on the fan number `fan` (from 0) has another range."""
+
+    t_ns: int
+    fan: int
+    flow_range: FlowRange
+
+
+@dataclass(frozen=True, slots=True)
+class Fitted:
+    """The range of each fan at the start, and the changes since, oldest first."""
+
+    ranges: tuple[FlowRange, ...]
+    changes: tuple[RangeChange, ...] = ()
+
+    def at(self, t_ns: int) -> tuple[FlowRange, ...]:
+        """Return the range of each fan at a moment."""
+        ranges = list(self.ranges)
+        for change in self.changes:
+            if change.t_ns <= t_ns:
+                ranges[change.fan] = change.flow_range
+        return tuple(ranges)
+
+    @property
+    def now(self) -> tuple[FlowRange, ...]:
+        """The range of each fan after all changes."""
+        return self.at(2**63 - 1)
+
+    def changed(self, change: RangeChange) -> Fitted:
+        """Return this with one more change."""
+        return replace(self, changes=(*self.changes, change))
+
+
+def as_fitted(flow_range: FlowRange | Fitted) -> Fitted:
+    """Return one range as that of one fan, which keeps it."""
+    return Fitted((flow_range,)) if isinstance(flow_range, FlowRange) else flow_range
