@@ -81,7 +81,7 @@ class Bridge(QObject):
         if self._timer.isActive() and self._ticks % COLLECT_EVERY == 0:
             gc.collect()
         self._desk.tend()
-        if self._screen.teach.refresh():
+        if self._screen.teach.refresh() or self._screen.scan.refresh():
             self._screen.touch()
         snapshot = self._desk.snapshot()
         if snapshot is not None and self._screen.check.refresh(snapshot.now_ns, self._desk.rig().spec, self._samples):
@@ -217,6 +217,7 @@ class Bridge(QObject):
         place.show_picture(picture)
         place.own.editor.show_sheet(rig)
         place.teach.show_picture(self._screen.teach.picture())
+        place.scan.show_picture(self._screen.scan.picture())
         if place.pages.currentIndex() == EQUIPMENT:
             self._draw_register(moment, latest)
 

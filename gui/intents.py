@@ -247,6 +247,7 @@ class Intents(QObject):
     def _close(self) -> None:
         self._screen.closing = True
         self._screen.teach.close()
+        self._screen.scan.close()
         self._screen.touch()
         size = self._window.size()
         self._settings.set(replace(self._settings.value, width=size.width(), height=size.height()))

@@ -15,6 +15,7 @@ from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.rooms import RoomsModel
+from gui.viewmodels.scan import ScanModel
 from gui.viewmodels.shown import Reading
 from gui.viewmodels.teach import TeachModel
 from gui.viewmodels.trace import TraceScale
@@ -39,6 +40,7 @@ class Screen:
     rig: RigSheetModel = field(default_factory=RigSheetModel)
     scale: TraceScale = field(default_factory=TraceScale)
     teach: TeachModel = field(default_factory=TeachModel)
+    scan: ScanModel = field(default_factory=ScanModel)
     register: RegisterModel = field(default_factory=RegisterModel)
     check: FieldCheckModel = field(default_factory=FieldCheckModel)
     detail: Detail = Detail.CHECKS

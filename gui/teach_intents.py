@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QObject
 
 from acquisition.snapshot import Severity
@@ -10,6 +12,7 @@ from drivers.finding import Found
 from drivers.ports import PortInfo, PortList, list_ports
 from drivers.teaching.channels import save_profile
 from drivers.teaching.linkguess import LinkGuess
+from drivers.teaching.registers import RegisterScan
 from gui.desk import Desk
 from gui.files import Files
 from gui.screen import Screen
@@ -37,6 +40,22 @@ class TeachIntents(QObject):
         page.titled.connect(self._title)
         page.save.clicked.connect(self.save)
         window.rig.page_chosen.connect(self._page_chosen)
+        self._connect_scan()
+
+    def _connect_scan(self) -> None:
+        page, model = self._window.rig.scan, self._screen.scan
+        page.scan.clicked.connect(self.scan)
+        page.save.clicked.connect(self.save_scanned)
+        page.titled.connect(self._title_scan)
+        for signal, call in (
+            (page.typed, model.type),
+            (page.shown, model.show),
+            (page.pointed, model.pick),
+            (page.said, model.say),
+            (page.removed, model.drop),
+        ):
+            signal.connect(call)
+            signal.connect(self._screen.touch)
 
     def listen(self) -> None:
         """Try link settings on the port until what comes is regular."""
@@ -55,16 +74,38 @@ class TeachIntents(QObject):
         model.listen(LinkGuess(transport, connection.clock, probe=probe))
         self._screen.touch()
 
+    def scan(self) -> None:
+        """Read the registers of the instrument on the port."""
+        page, model, connection = self._window.rig.scan, self._screen.scan, self._desk.connection
+        model.type("port", page.port.currentText())
+        settings = model.settings()
+        if settings is not None:
+            bus, link, first, count = settings
+            try:
+                transport = connection.opener(model.fields.port)
+            except ValueError as error:
+                self._desk.tell(Severity.ATTENTION, f"{error}.")
+            else:
+                model.begin(RegisterScan(transport, connection.clock, bus, link, first=first, count=count), bus, link)
+        self._screen.touch()
+
     def save(self) -> None:
         """Save the profile and put the gauge on the sheet of the own rig."""
         model = self._screen.teach
+        self._save(lambda: model.taught().text, model.port)
+
+    def save_scanned(self) -> None:
+        """Save the profile of the scanned instrument and put it on the sheet of the own rig."""
+        model = self._screen.scan
+        self._save(lambda: model.taught()[0], model.fields.port)
+
+    def _save(self, text: Callable[[], str], port: str) -> None:
         try:
-            taught = model.taught()
-            path = save_profile(taught.text, self._files.home / FOLDER)
+            path = save_profile(text(), self._files.home / FOLDER)
         except ProfileError as error:
             self._desk.tell(Severity.ATTENTION, f"The profile is not saved: {error}.")
             return
-        self._screen.rig.take_found((Found(PortInfo(model.port, ""), str(path)),))
+        self._screen.rig.take_found((Found(PortInfo(port, ""), str(path)),))
         self._desk.tell(Severity.NOTE, f"The profile is saved as {path}, and the gauge stands in your own rig.")
         self._window.rig.choose_page(OWN)
         self._screen.touch()
@@ -74,7 +115,8 @@ class TeachIntents(QObject):
             self._desk.errands.run(list_ports, self._show_ports, lambda _: None)
 
     def _show_ports(self, ports: PortList) -> None:
-        self._window.rig.teach.show_ports(tuple(port.name for port in ports.ports))
+        for page in (self._window.rig.teach, self._window.rig.scan):
+            page.show_ports(tuple(port.name for port in ports.ports))
 
     def _point(self, place: int) -> None:
         self._screen.teach.pick(place)
@@ -86,6 +128,10 @@ class TeachIntents(QObject):
 
     def _remove(self, at: int) -> None:
         self._screen.teach.drop(at)
+        self._screen.touch()
+
+    def _title_scan(self, text: str) -> None:
+        self._screen.scan.title = " ".join(text.split()) or self._screen.scan.title
         self._screen.touch()
 
     def _title(self, text: str) -> None:

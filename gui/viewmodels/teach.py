@@ -126,7 +126,7 @@ class TeachModel:
         stream = seen.best.seen
         return teach(
             Lesson(
-                id=_id_of(self.title),
+                id=profile_id(self.title),
                 title=self.title,
                 sample=self._sample,
                 picks=tuple((span.start, meaning) for span, meaning in self._picks.items()),
@@ -169,7 +169,7 @@ class TeachModel:
         return [
             PickPicture(
                 span.text, meaning.name, meaning.quantity, meaning.unit, tuple(UNITS[meaning.quantity]),
-                _value(values.get(meaning.name), meaning.quantity),
+                value_text(values.get(meaning.name), meaning.quantity),
             )
             for span, meaning in self._picks.items()
         ]  # fmt: skip
@@ -195,11 +195,13 @@ class TeachModel:
         return next(name for at in range(1, 99) if (name := f"{letter}{at}") not in taken)
 
 
-def _id_of(title: str) -> str:
+def profile_id(title: str) -> str:
+    """Return the id of a profile with this title."""
     return re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-") or "my-gauge"
 
 
-def _value(value: float | None, quantity: str) -> str:
+def value_text(value: float | None, quantity: str) -> str:
+    """Return a value in SI units as it is shown while a gauge is taught."""
     if value is None or math.isnan(value):
         return "–"
     if math.isinf(value):

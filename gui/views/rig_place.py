@@ -13,12 +13,14 @@ from gui.viewmodels.rig_place import RigPicture
 from gui.viewmodels.rig_sheet import ProfileChoice
 from gui.viewmodels.teach import LETTERS
 from gui.views.field_check_panel import FieldCheckPanel
+from gui.views.lessons import Lessons
 from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
 from gui.views.register_detail import RegisterDetail
 from gui.views.register_page import RegisterPage
 from gui.views.rig_editor import RigEditor
 from gui.views.rig_live import RigLive
 from gui.views.rig_sources import RigSources, set_text_of
+from gui.views.scan_page import ScanPage
 from gui.views.teach_page import TeachPage
 
 SIMULATED, OWN, TEACH, EQUIPMENT = 0, 1, 2, 3
@@ -77,7 +79,9 @@ class RigPlace(QWidget):
         self.pages.addWidget(self.sources)
         self.pages.addWidget(self.own)
         self.teach = TeachPage(look, tuple(LETTERS))
-        self.pages.addWidget(self.teach)
+        self.scan = ScanPage(tuple(LETTERS))
+        self.lessons = Lessons(self.teach, self.scan)
+        self.pages.addWidget(self.lessons)
         self.register = RegisterPage()
         self.pages.addWidget(self.register)
         self.detail = RegisterDetail(profiles)
