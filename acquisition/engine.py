@@ -265,6 +265,7 @@ class Engine:
         self._since_checkpoint.clear()
         self._again.clear()
         self._guard.release()
+        self._guard.keep_below(plan.cap_pa)
         self._last_error = ""
         self._state = EngineState.RUNNING
         self._send(None, self._clock.now_ns())

@@ -46,6 +46,7 @@ class Guard:
         self._rig = rig
         self._clock = clock
         self._lock = threading.Lock()
+        self._cap_pa: float | None = None
         self._watchdog = Watchdog(clock.slack_s)
         self._taps = TapsAsOne()
         self._recent: deque[tuple[int, float]] = deque()
@@ -98,7 +99,13 @@ class Guard:
         with self._lock:
             self._speed = 0.0
             self._alarm = None
-            self._watchdog = Watchdog(self._clock.slack_s)
+            self._watchdog = Watchdog(self._clock.slack_s, self._cap_pa)
+
+    def keep_below(self, cap_pa: float | None) -> None:
+        """Watch over a lower pressure than usual from now on; None takes that back."""
+        with self._lock:
+            self._cap_pa = cap_pa
+            self._watchdog = Watchdog(self._clock.slack_s, cap_pa)
 
     def pump(self, now_ns: int) -> int:
         """Do one round of watching and return when the next is due."""

@@ -66,10 +66,13 @@ def multipoint(
     `shutter`: the fan closes by itself at rest, nobody has to cover it. `turns`: the fan changes direction by itself.
     `flow_range` is the one in the fan: whether it suits the house is told from the first point.
     """
-    answer = yield SAFETY
-    if answer == DO_NOT_TEST:
-        yield Mark("not tested", "The safety questions were answered: do not test.")
-        return
+    if plan.safety:
+        yield Mark("safety", plan.safety)
+    else:
+        answer = yield SAFETY
+        if answer == DO_NOT_TEST:
+            yield Mark("not tested", "The safety questions were answered: do not test.")
+            return
     for index, direction in enumerate(plan.directions):
         if index:
             yield _turn(direction, turns=turns)
@@ -89,7 +92,8 @@ def _run(
         yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
     before = yield MeasureZero(WindowKind.ZERO_BEFORE, plan.zero_s)
     assert isinstance(before, ZeroFlow)
-    targets = usable_targets(plan.targets_pa, before)
+    allowed = plan.allowed_targets_pa
+    targets = usable_targets(allowed, before)
     outlook = foresee(plan, targets, before)
     yield Foretell(outlook)
     if outlook.doubts and first:
@@ -100,7 +104,9 @@ def _run(
     if not shutter:
         text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
         yield Ask("uncover-fan", text, ("The fan is open",))
-    if targets != plan.targets_pa:
+    if allowed != plan.targets_pa:
+        yield Mark("cap", f"The pressure is kept at or below {plan.cap_pa:g} Pa; higher targets were left out.")
+    if targets != allowed:
         yield Mark("targets", f"The lowest target was raised to {targets[-1]:g} Pa: five times the zero-flow pressure.")
     between = yield from _between(plan, outlook, targets, shutter=shutter)
     parts = rounds(targets, between)

@@ -15,6 +15,11 @@ STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.
 """Highest first: it shows a loose seal at once (common practice, no source); steps of at most 10 Pa."""
 
 
+FEWEST_POINTS = 5
+LOWEST_PA = 10.0
+"""ISO 9972: no target is lower (from memory)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Schedule:
     """How much time a test takes: seconds of a zero-flow record and of a point, records between the points.
@@ -58,6 +63,10 @@ class TestPlan:
     """Ids of limits of codes and programmes that the result is held against too."""
     preparation: str = ""
     """Id of the state in which the method wants the building, empty where nobody has said."""
+    cap_pa: float | None = None
+    """Induced pressure that must not be passed, None where only the watchdog's own limit holds."""
+    safety: str = ""
+    """What the safety questions came to where all were answered before the test; empty: the test asks."""
     kit: Kit = field(default_factory=Kit)
     surroundings: Surroundings = field(default_factory=Surroundings)
 
@@ -76,6 +85,18 @@ class TestPlan:
             zeros_between=0,
             longest_average_s=None,
         )
+
+    @property
+    def allowed_targets_pa(self) -> tuple[float, ...]:
+        """The targets up to the cap; where too few are left, as many as are needed from the cap down."""
+        if self.cap_pa is None or max(self.targets_pa) <= self.cap_pa:
+            return self.targets_pa
+        kept = tuple(target for target in self.targets_pa if target <= self.cap_pa)
+        fewest = min(len(self.targets_pa), FEWEST_POINTS)
+        if len(kept) >= fewest:
+            return kept
+        step = (self.cap_pa - min(LOWEST_PA, self.cap_pa / 2)) / max(fewest - 1, 1)
+        return tuple(round(self.cap_pa - at * step, 1) for at in range(fewest))
 
     @property
     def schedule(self) -> str:

@@ -13,6 +13,8 @@ from drivers.clock import NS_PER_S
 
 HIGH_PA, HIGH_S = 80.0, 1.0
 HIGHEST_PA = 100.0
+ABOVE_CAP_PA, FAR_ABOVE_CAP_PA = 10.0, 25.0
+"""What a gust may add to a pressure that is capped; our choice."""
 SILENT_S = 1.0
 FROZEN_S = 1.5
 FROZEN_READINGS = 12
@@ -81,9 +83,11 @@ class _Since:
 class Watchdog:
     """Watches one rig while its fan is commanded."""
 
-    def __init__(self, slack_s: float = 0.0) -> None:
-        """`slack_s` is what the clock may lose on a busy machine (a scaled clock only)."""
+    def __init__(self, slack_s: float = 0.0, cap_pa: float | None = None) -> None:
+        """`slack_s` is what the clock may lose on a busy machine (a scaled clock only); `cap_pa` lowers the limits."""
         self._slack_s = slack_s
+        self._high_pa = HIGH_PA if cap_pa is None else min(HIGH_PA, cap_pa + ABOVE_CAP_PA)
+        self._highest_pa = HIGHEST_PA if cap_pa is None else min(HIGHEST_PA, cap_pa + FAR_ABOVE_CAP_PA)
         self._last_reading_ns: int | None = None
         self._lowest_pa = 0.0
         self._same_value: float | None = None
@@ -103,10 +107,10 @@ class Watchdog:
     def look(self, seen: Observation) -> Alarm | None:
         """Return an alarm when the fan has to stop now."""
         self._note(seen)
-        if any(abs(value) > HIGHEST_PA for value in seen.readings_pa):
-            return Alarm(AlarmKind.TOO_HIGH, f"The pressure passed {HIGHEST_PA:.0f} Pa. The fan was stopped.")
-        if self._high.held_s(seen.now_ns, self._lowest_pa > HIGH_PA) > HIGH_S:
-            return Alarm(AlarmKind.TOO_HIGH, f"The pressure stayed above {HIGH_PA:.0f} Pa. The fan was stopped.")
+        if any(abs(value) > self._highest_pa for value in seen.readings_pa):
+            return Alarm(AlarmKind.TOO_HIGH, f"The pressure passed {self._highest_pa:.0f} Pa. The fan was stopped.")
+        if self._high.held_s(seen.now_ns, self._lowest_pa > self._high_pa) > HIGH_S:
+            return Alarm(AlarmKind.TOO_HIGH, f"The pressure stayed above {self._high_pa:.0f} Pa. The fan was stopped.")
         if seen.speed <= 0:
             self._forget(seen.now_ns)
             return None

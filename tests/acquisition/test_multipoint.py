@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, multipoint, usable_targets
+from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, SAFETY, multipoint, usable_targets
 from acquisition.plan import STANDARD_TARGETS_PA, TestPlan
 from acquisition.planning.rounds import rounds
 from acquisition.steps import (
@@ -199,3 +199,14 @@ def test_calm_air_or_a_fan_that_nobody_covers_needs_no_records_between() -> None
 def test_rounds_hold_every_target_once() -> None:
     assert rounds((50.0, 40.0, 30.0), 0) == ((50.0, 40.0, 30.0),)
     assert rounds((50.0, 40.0, 30.0), 9) == ((50.0,), (40.0,), (30.0,))
+
+
+def test_answered_safety_questions_and_a_cap_go_with_the_plan() -> None:
+    capped = TestPlan(Building("House", 300.0), Air(20.0, 5.0), targets_pa=(60.0, 50.0, 40.0, 30.0, 20.0), cap_pa=32.0)
+    assert max(capped.allowed_targets_pa) == 32.0
+    assert len(capped.allowed_targets_pa) == 5
+    assert replace(capped, cap_pa=80.0).allowed_targets_pa == capped.targets_pa
+    assert replace(capped, targets_pa=(60.0, 30.0, 26.0, 22.0, 18.0, 14.0), cap_pa=30.0).allowed_targets_pa[0] == 30.0
+    steps = multipoint(replace(capped, safety="The fan may start."))
+    assert next(steps) == Mark("safety", "The fan may start.")
+    assert next(multipoint(capped)) is SAFETY

@@ -84,3 +84,20 @@ def test_the_silence_is_the_age_of_the_newest_reading() -> None:
     dog.look(CALM)
     dog.look(replace(CALM, now_ns=seconds(0.7), readings_pa=()))
     assert dog.silence_s(seconds(0.7)) == pytest.approx(0.7)
+
+
+def test_a_cap_lowers_what_is_too_high() -> None:
+    def alarm(cap_pa: float | None, pressure_pa: float) -> Alarm | None:
+        dog = Watchdog(cap_pa=cap_pa)
+        found = None
+        for tick in range(20):
+            now_ns = tick * 100_000_000
+            reading = pressure_pa + 0.01 * tick
+            found = found or dog.look(Observation(now_ns, (reading,), reading, 0.3, 0.1, None, True))
+        return found
+
+    assert alarm(None, 42.0) is None
+    assert alarm(30.0, 38.0) is None
+    capped = alarm(30.0, 42.0)
+    assert capped is not None
+    assert capped.sentence == "The pressure stayed above 40 Pa. The fan was stopped."

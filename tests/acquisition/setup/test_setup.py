@@ -1,0 +1,104 @@
+"""Getting ready and putting back: which state a rule wants, what stays owed, what the safety answers come to."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from acquisition.job import Entry, PreparationKind
+from acquisition.setup import board_of, gate_of, obeying, openings_for, preparation_sheet, rule_for, shipped_questions
+from acquisition.setup.openings import RULES, OpeningState
+from analysis.errors import InvalidInput
+from analysis.methods import method_ids, method_of
+from analysis.records import Direction
+from tests.acquisition.samples import plan
+
+NOW = datetime(2026, 5, 4, 9, 0, tzinfo=UTC)
+PLAN = replace(plan(), method="iso9972", preparation="1", directions=tuple(Direction))
+
+
+def answers(**states: str) -> list[Entry]:
+    """Return yes to every question but those named."""
+    return [
+        Entry(NOW, PreparationKind.SAFETY, question.id, states.get(question.id.replace("-", "_"), "yes"))
+        for question in shipped_questions()
+    ]
+
+
+def test_the_state_of_an_opening_follows_method_and_preparation() -> None:
+    def state(method: str, preparation: str, opening: str) -> OpeningState:
+        made = replace(PLAN, method=method, preparation=preparation)
+        return next(state for item, state in openings_for(made) if item.id == opening)
+
+    # ISO 9972, methods 1 and 2 (from memory); dwelling codes: dampers closed, not sealed (IECC table).
+    assert state("iso9972", "1", "natural-vents") is OpeningState.CLOSED
+    assert state("iso9972", "2", "natural-vents") is OpeningState.SEALED
+    assert state("iso9972", "1", "whole-house-ventilation") is OpeningState.SEALED
+    assert state("resnet-380-multi", "", "extract-fans") is OpeningState.CLOSED
+    assert state("cgsb-149.10", "", "extract-fans") is OpeningState.SEALED
+    for method in method_ids():
+        for preparation in ("", *method_of(method).preparations):
+            assert rule_for(replace(PLAN, method=method, preparation=preparation)) in RULES
+
+
+def test_a_seal_is_owed_until_it_is_off_and_everything_put_back() -> None:
+    seal = Entry(NOW, PreparationKind.SEAL, "Dryer", "on")
+    assert board_of(PLAN, []).owed == ()
+    board = board_of(PLAN, [seal])
+    assert "Seal: Dryer" in board.owed
+    done = [Entry(NOW, PreparationKind.RESTORE, line.id, "done") for line in board.restore]
+    assert board_of(PLAN, [seal, *done]).owed == ("Seal: Dryer",)
+    off = replace(seal, state="off")
+    assert board_of(PLAN, [seal, *done, off]).owed == ()
+    left = [*done[1:], replace(done[0], state="left", note="the fitter comes tomorrow")]
+    assert board_of(PLAN, [seal, off, *left]).owed == ()
+    # The next visit owes everything again.
+    assert len(board_of(PLAN, [seal, *done, off, *answers()]).owed) == len(board.restore)
+
+
+def test_an_opening_that_is_not_as_wanted_stays_open() -> None:
+    wrong = Entry(NOW, PreparationKind.OPENING, "windows", "open")
+    board = board_of(PLAN, [wrong, Entry(NOW, PreparationKind.OPENING, "dryer", "not present")])
+    names = {line.id for line in board.unsettled}
+    assert "windows" in names
+    assert "dryer" not in names
+    heating = board_of(PLAN, [Entry(NOW, PreparationKind.OPENING, "heating", "off")])
+    assert any("pilot lit" in item for item in heating.owed)
+
+
+def test_every_answer_has_its_consequence() -> None:
+    free = gate_of(answers(fires="not present"), NOW)
+    assert free.sentence == "The fan may start."
+    assert obeying(PLAN, free).cap_pa is None
+    assert "fires: not present" in obeying(PLAN, free).safety
+    limited = gate_of(answers(ashes="no", sheeting="no"), NOW)
+    made = obeying(PLAN, limited)
+    assert made.directions == (Direction.PRESSURIZE,)
+    assert made.cap_pa == 30.0
+    assert "pressurize only and at most 30 Pa" in made.safety
+    with pytest.raises(InvalidInput, match="No test possible"):
+        obeying(PLAN, gate_of(answers(fibres="no"), NOW))
+
+
+def test_old_or_missing_answers_leave_the_question_to_the_test() -> None:
+    old = gate_of(answers(sheeting="no"), NOW + timedelta(hours=5))
+    assert not old.complete
+    assert obeying(PLAN, old).safety == ""
+    assert obeying(PLAN, old).cap_pa == 30.0
+    later = gate_of(answers(), NOW - timedelta(minutes=1))
+    assert not later.complete
+    part = gate_of(answers()[1:], NOW)
+    assert "1 of 8" in part.sentence
+    assert obeying(PLAN, part).safety == ""
+    with pytest.raises(InvalidInput, match="No test possible"):
+        obeying(PLAN, gate_of(answers(fires="no"), NOW + timedelta(days=3)))
+
+
+def test_the_sheet_for_the_client_names_every_opening() -> None:
+    text = preparation_sheet(replace(PLAN, stage="boards on"), "Mill Row 8")
+    assert "Mill Row 8, stage: boards on" in text
+    assert all(f"[ ] {opening.name}: {state}" in text for opening, state in openings_for(PLAN))
+    assert "24 hours" in text
+    assert "licensed practice" in text
