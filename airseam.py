@@ -85,6 +85,7 @@ def pictures(options: argparse.Namespace) -> int:
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
     from acquisition.engine import Engine
+    from acquisition.holding import HeldInTurn, held_plan
     from acquisition.openrig import open_rig
     from acquisition.preparation import prepare
     from acquisition.terminal import attend
@@ -98,7 +99,10 @@ def test(options: argparse.Namespace) -> int:
     try:
         with opened_job(options.job, site) as job:
             plan = prepare(job, wishes, site.spec, site.building, site.air)
-            outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto)
+            if options.hold:
+                plan = held_plan(plan, options.hold[0])
+            turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
+            outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto, watch=turns.look)
             engine.close()
             shown = outcome.snapshot
             if options.report is not None and shown.result is not None:
@@ -107,16 +111,22 @@ def test(options: argparse.Namespace) -> int:
                 write_report(job, job.tests()[-1].id, options.report, options.units)
     finally:
         engine.close()
-    for line in (outcome.sentence, shown.result_gap):
+    if options.hold:
+        for flag in shown.flags:
+            if flag.id == "held":
+                print(flag.sentence, file=sys.stderr if options.json else sys.stdout)
+    for line in (outcome.sentence, "" if options.hold else shown.result_gap):
         if line:
             print(f"airseam: {line}", file=sys.stderr)
     status = NOT_VALID
-    if shown.test is not None and shown.result is not None:
+    if shown.test is not None and shown.result is not None and not options.hold:
         from acquisition.commands.files import show_result
 
         status = show_result(options, shown.test, shown.result)
     if outcome.conclusion == "faulted":
         return RIG_FAULT
+    if options.hold:
+        status = VALID
     return status if outcome.conclusion == "complete" else NOT_VALID
 
 
@@ -335,7 +345,7 @@ def wishes_of(options: argparse.Namespace) -> Wishes:
     directions = None
     if options.direction is not None:
         directions = tuple(Direction) if options.direction == "both" else (Direction(options.direction),)
-    return Wishes(building, air, options.method, options.stage, directions)
+    return Wishes(building, air, options.method, options.stage, directions, options.schedule)
 
 
 def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:

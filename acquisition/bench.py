@@ -11,7 +11,9 @@ from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress
 from acquisition.rig import FAN_FLOWS, RigSpec, Role
+from acquisition.snapshot import HeldView
 from acquisition.steadiness import WINDOW_S, Trend, trend
+from acquisition.steps import Wish
 from analysis.air import moist_air_density
 from analysis.flow import element_flow_m3_h
 from analysis.records import Air, Direction
@@ -38,6 +40,10 @@ class Bench:
     """How often the present point was begun anew."""
     stood: list[tuple[float, float]] = field(default_factory=list)
     """Pressure and flow of the points taken: the leakage line as far as it is known."""
+
+    wish: Wish | None = None
+    """What somebody wants of the pressure that is held, until it is followed."""
+    held: HeldView | None = None
 
     @property
     def sign(self) -> int:

@@ -26,7 +26,7 @@ from acquisition.progress import TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
-from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult
+from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult, Wish
 from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
@@ -128,6 +128,14 @@ class Engine:
     def abandon(self) -> None:
         """End the test where it is; what was recorded stays."""
         self._mail.append(lambda now_ns: self._finish("stopped", now_ns))
+
+    def hold_at(self, target_pa: float) -> None:
+        """Bring a held pressure to another target; its sign is that of the direction."""
+        self._mail.append(lambda now_ns: self._do_wish(Wish(target_pa)))
+
+    def end_hold(self) -> None:
+        """End holding a pressure: the fan stops, the record is closed."""
+        self._mail.append(lambda now_ns: self._do_wish(Wish(None)))
 
     def strike(self, window: int, reason: str) -> None:
         """Leave a point out of the result, with a reason."""
@@ -278,6 +286,10 @@ class Engine:
         self._bench.progress.answer(ask, choice, now_ns)
         self._state = EngineState.RUNNING
         self._next(Done(choice), now_ns)
+
+    def _do_wish(self, wish: Wish) -> None:
+        if self._bench is not None and self._bench.progress.plan.hold:
+            self._bench.wish = wish
 
     def _do_pause(self, reason: str, kind: AlarmKind | None, now_ns: int) -> None:
         self._guard.stop()

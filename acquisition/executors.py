@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import deque
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Protocol, assert_never
@@ -10,7 +11,7 @@ from typing import Protocol, assert_never
 from acquisition.bench import Bench
 from acquisition.control import TYPICAL_EXPONENT
 from acquisition.rig import Role
-from acquisition.snapshot import Activity, Severity
+from acquisition.snapshot import Activity, HeldView, Severity
 from acquisition.steadiness import settled, spread_of_means
 from acquisition.steps import (
     Approach,
@@ -21,6 +22,7 @@ from acquisition.steps import (
     EndRun,
     Foretell,
     GoTo,
+    Hold,
     Mark,
     MeasureZero,
     SetTargets,
@@ -52,6 +54,8 @@ MOST_RETAKES = 3
 MORE_S = 5.0
 """By how much an averaging that is not good enough yet is made longer."""
 FEWEST_READINGS = 20
+HELD_MEAN_S = 20
+"""Seconds over which the leakage at a held pressure is averaged."""
 MOVING_AIR_SHARE = 0.05
 """Share of the flow before the stop above which the fan is not at rest, whatever its drive says."""
 
@@ -340,6 +344,41 @@ class Averaging(_Timed):
         return True
 
 
+class Holding(_Timed):
+    """Keeps the pressure at the target, with the controller on: what leaks may change, and is meant to."""
+
+    activity = Activity.HOLD
+
+    def __init__(self) -> None:
+        """Nothing has been held yet."""
+        super().__init__()
+        self._flows: deque[float] = deque(maxlen=HELD_MEAN_S)
+        self._first: float | None = None
+        self._noted_s = 0.0
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Steer, note what leaks once a second, follow a wish."""
+        held_s = self.elapsed_s(now_ns)
+        steer(bench, now_ns)
+        if held_s - self._noted_s >= 1.0:
+            self._noted_s = held_s
+            leak = bench.leakage_at_target(now_ns)
+            if leak is not None:
+                self._flows.append(leak)
+            if len(self._flows) == HELD_MEAN_S and self._first is None:
+                self._first = sum(self._flows) / HELD_MEAN_S
+        flow = sum(self._flows) / len(self._flows) if self._flows else None
+        bench.held = HeldView(held_s, flow, self._first)
+        if bench.wish is None:
+            return None
+        wish, bench.wish = bench.wish, None
+        if flow is not None:
+            was = "" if self._first is None else f", at the beginning {self._first:.0f} m³/h"
+            text = f"Held {abs(bench.target_pa or 0.0):.0f} Pa for {held_s:.0f} s: {flow:.0f} m³/h{was}."
+            bench.progress.mark("held", text, now_ns)
+        return Done(wish)
+
+
 class Stopping(_Timed):
     """Brings the fan to rest."""
 
@@ -386,6 +425,8 @@ def executor_for(step: Step) -> Executor | None:
             return Settling(step)
         case Average():
             return Averaging(step)
+        case Hold():
+            return Holding()
         case StopFan():
             return Stopping()
         case Ask() | Checkpoint():

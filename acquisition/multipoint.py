@@ -75,7 +75,7 @@ def multipoint(
             return
     for index, direction in enumerate(plan.directions):
         if index:
-            yield _turn(direction, turns=turns)
+            yield turn(direction, turns=turns)
         yield BeginRun(direction)
         going_on = yield from _run(plan, direction, shutter=shutter, flow_range=flow_range, first=not index)
         yield EndRun()
@@ -205,7 +205,8 @@ def _first_point(
     return [item for item in (("range", suits), ("limit", tells)) if item[1]]
 
 
-def _turn(direction: Direction, *, turns: bool) -> Ask:
+def turn(direction: Direction, *, turns: bool) -> Ask:
+    """Return what is asked of a person between two directions."""
     if turns:
         text = f"The fan turns by itself to {direction.value}. Look whether the outdoor hose lies out of its jet."
         return Ask("turn-fan", text, ("The hose lies well",))

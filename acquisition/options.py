@@ -9,6 +9,8 @@ from pathlib import Path
 from typing import NoReturn
 
 UNUSABLE = 2
+LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
+"""Pressures that can be held: the fan is stopped at 80 Pa."""
 DESCRIPTION = (
     "Runs fan-pressurization tests of buildings. Without a command it opens the window, on JOB if one is given."
 )
@@ -89,6 +91,22 @@ def _test(test: argparse.ArgumentParser) -> None:
     )
     test.add_argument(
         "--direction", choices=("depressurize", "pressurize", "both"), help="depressurize if nothing is said"
+    )
+    test.add_argument(
+        "--schedule",
+        choices=("quick", "standard", "precision"),
+        help="how much time it takes (that of the method)",
+    )
+    test.add_argument(
+        "--hold",
+        type=_pressure,
+        action="append",
+        default=[],
+        metavar="PA",
+        help="hold this pressure instead of testing, negative to depressurize; more than once for one after the other",
+    )
+    test.add_argument(
+        "--minutes", type=_above_zero, default=10.0, metavar="M", help="how long each is held (%(default)g)"
     )
     test.add_argument("--stage", metavar="TEXT", help="state of the building, such as 'membrane up'")
     test.add_argument("--report", type=Path, metavar="PDF", help="write the report too")
@@ -238,6 +256,15 @@ def _number(text: str) -> float:
         value = math.nan
     if not math.isfinite(value):
         raise argparse.ArgumentTypeError(f"'{text}': a number is needed")
+    return value
+
+
+def _pressure(text: str) -> float:
+    value = _number(text)
+    if not LOWEST_HELD_PA <= abs(value) <= HIGHEST_HELD_PA:
+        raise argparse.ArgumentTypeError(
+            f"'{text}': {LOWEST_HELD_PA:g} to {HIGHEST_HELD_PA:g} Pa, with its sign, is needed"
+        )
     return value
 
 

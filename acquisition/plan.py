@@ -53,6 +53,8 @@ class TestPlan:
     limit: Limit | None = None
     directions: tuple[Direction, ...] = (Direction.DEPRESSURIZE,)
     targets_pa: tuple[float, ...] = STANDARD_TARGETS_PA
+    hold: bool = False
+    """Hold the first target until somebody ends it, instead of a test by the method."""
     zero_s: float = 60.0
     average_s: float = 20.0
     zeros_between: int = 0

@@ -26,6 +26,7 @@ class Wishes:
     method: str | None = None
     stage: str | None = None
     directions: tuple[Direction, ...] | None = None
+    schedule: str | None = None
 
 
 def prepare(
@@ -51,6 +52,8 @@ def prepare(
         stage=draft.stage if wishes.stage is None else wishes.stage,
         directions=wishes.directions or draft.directions,
     )
+    if wishes.schedule is not None:
+        plan = plan.on_schedule(wishes.schedule)
     if plan.building != job.building:
         job.add_building(plan.building, "as given for an automatic test")
     job.set_draft(plan)

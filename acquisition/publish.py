@@ -58,6 +58,7 @@ class Publisher:
             elapsed_s=elapsed_s,
             total_s=total_s,
             saturated=bench is not None and bench.controller.saturated,
+            held=bench.held if bench is not None else None,
         )
         words = {
             EngineState.IDLE: idle_sentence(
@@ -94,6 +95,7 @@ class Publisher:
             result=None if progress is None else progress.result,
             result_gap="" if progress is None else progress.result_gap,
             last_error=view.last_error,
+            held=bench.held if bench is not None and activity is Activity.HOLD else None,
             outlook=None if progress is None else progress.outlook,
         )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from acquisition.snapshot import Activity
+from acquisition.snapshot import Activity, HeldView
 from acquisition.steps import WindowKind
 
 
@@ -28,6 +28,7 @@ def running_sentence(
     elapsed_s: float,
     total_s: float | None,
     saturated: bool,
+    held: HeldView | None = None,
 ) -> str:
     """Return what is happening."""
     goal = pressure(target_pa) if target_pa is not None else ""
@@ -45,6 +46,8 @@ def running_sentence(
             return f"Going to {goal}; waiting until the pressure stands."
         case Activity.AVERAGE:
             return f"Holding {goal}, averaging: {_progress(elapsed_s, total_s)}. Keep doors and windows closed."
+        case Activity.HOLD:
+            return f"Holding {goal}{_leaking(held)}. Seal, look, or ask for another pressure."
         case Activity.STOPPING:
             return "Bringing the fan to rest."
         case _:
@@ -53,3 +56,10 @@ def running_sentence(
 
 def _progress(elapsed_s: float, total_s: float | None) -> str:
     return f"{elapsed_s:.0f} s" if total_s is None else f"{min(elapsed_s, total_s):.0f} s of {total_s:.0f} s"
+
+
+def _leaking(held: HeldView | None) -> str:
+    if held is None or held.flow_m3_h is None:
+        return ""
+    since = "" if held.change is None else f", {100 * held.change:+.1f} % since the beginning".replace("-", "−")
+    return f" for {held.seconds / 60:.0f} min: {held.flow_m3_h:.0f} m³/h{since}"

@@ -36,6 +36,7 @@ class Activity(StrEnum):
     APPROACH = "approach"
     SETTLE = "settle"
     AVERAGE = "average"
+    HOLD = "hold"
     STOPPING = "stopping the fan"
 
 
@@ -74,6 +75,26 @@ class WindowView:
     start_ns: int
     end_ns: int | None
     target_pa: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class HeldView:
+    """A pressure that is held, for `seconds` so far.
+
+    `flow_m3_h` is what leaks at the target, a mean over the last seconds, None at first; `first_m3_h` is what it was at
+    the beginning.
+    """
+
+    seconds: float
+    flow_m3_h: float | None = None
+    first_m3_h: float | None = None
+
+    @property
+    def change(self) -> float | None:
+        """Change of the leakage since the beginning, as a share."""
+        if self.flow_m3_h is None or self.first_m3_h is None:
+            return None
+        return self.flow_m3_h / self.first_m3_h - 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,3 +172,4 @@ class Snapshot:
     last_error: str = ""
     outlook: Outlook | None = None
     """What the test can be expected to know, from its first zero-flow record on."""
+    held: HeldView | None = None

@@ -104,6 +104,18 @@ class Average:
 
 
 @dataclass(frozen=True, slots=True)
+class Wish:
+    """What somebody wants of a pressure that is held: another target, with its sign, or None: an end."""
+
+    target_pa: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """Keep the pressure at the target until a person wants something else. The result is a `Wish`."""
+
+
+@dataclass(frozen=True, slots=True)
 class StopFan:
     """Bring the fan to rest and wait until it is."""
 
@@ -132,9 +144,10 @@ Step = (
     | GoTo
     | Settle
     | Average
+    | Hold
     | StopFan
     | Mark
     | Checkpoint
 )
-StepResult = ZeroFlow | Point | str | bool | None
+StepResult = ZeroFlow | Point | Wish | str | bool | None
 Procedure = Generator[Step, StepResult, None]

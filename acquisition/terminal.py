@@ -13,6 +13,7 @@ from acquisition.conduct import Conclusion, Outcome, await_links, conduct
 from acquisition.engine import Engine
 from acquisition.job.recorder import Recorder
 from acquisition.plan import TestPlan
+from acquisition.planning.outlook import Outlook
 from acquisition.snapshot import EngineState, PointState, Snapshot
 from acquisition.steps import Ask, WindowKind
 from drivers.clock import NS_PER_S, Clock
@@ -96,6 +97,13 @@ def ask_on(ask: Ask, out: TextIO, answers: TextIO) -> str | None:
             return ask.choices[int(text) - 1]
 
 
+def say(outlook: Outlook, out: TextIO) -> None:
+    """Write what the test can be expected to know."""
+    for line in (outlook.sentence, outlook.advice, *outlook.doubts):
+        if line:
+            print(line, file=out)
+
+
 class Interrupts:
     """While entered, Ctrl+C and a request to end set `cancel` instead of tearing the program down."""
 
@@ -136,15 +144,30 @@ class Interrupts:
             raise KeyboardInterrupt
 
 
-def attend(engine: Engine, clock: Clock, plan: TestPlan, record: Callable[[], Recorder], *, auto: bool) -> Outcome:
+def attend(
+    engine: Engine,
+    clock: Clock,
+    plan: TestPlan,
+    record: Callable[[], Recorder],
+    *,
+    auto: bool,
+    watch: Callable[[Snapshot], None] = lambda shown: None,
+) -> Outcome:
     """Run a test on an engine that has not been started yet, with a bar and with questions on the terminal.
 
-    `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself.
+    `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself. `watch`
+    sees every snapshot.
     """
     bar = Bar(sys.stderr)
+    foretold: list[Outlook | None] = [None]
 
     def progress(shown: Snapshot) -> None:
         bar.show(share_done(shown, plan), doing(shown))
+        if shown.outlook is not None and shown.outlook is not foretold[-1]:
+            foretold.append(shown.outlook)
+            bar.clear()
+            say(shown.outlook, sys.stderr)
+        watch(shown)
 
     with Interrupts() as interrupts:
         engine.start()

@@ -28,7 +28,7 @@ METHOD = Method(
     },
     sequence=Sequence(
         directions=(Direction.PRESSURIZE,),
-        targets_pa=(75.0, 69.0, 63.0, 58.0, 52.0, 47.0, 41.0, 36.0, 30.0, 25.0),
+        targets_pa=(75.0, 70.0, 66.0, 61.0, 57.0, 52.0, 48.0, 43.0, 39.0, 34.0, 30.0, 25.0),
         zero_s=120.0,
         average_s=20.0,
     ),

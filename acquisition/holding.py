@@ -1,0 +1,115 @@
+"""Holding a pressure for as long as somebody wants it: to find leaks, to seal them, to show what a house does."""
+
+from __future__ import annotations
+
+from collections.abc import Generator, Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from acquisition.multipoint import DO_NOT_TEST, SAFETY, turn
+from acquisition.plan import TestPlan
+from acquisition.steps import (
+    Approach,
+    Ask,
+    BeginRun,
+    Checkpoint,
+    EndRun,
+    GoTo,
+    Hold,
+    Mark,
+    MeasureZero,
+    Procedure,
+    SetTargets,
+    Settle,
+    Step,
+    StepResult,
+    StopFan,
+    WindowKind,
+    Wish,
+)
+from analysis.records import Direction
+
+if TYPE_CHECKING:
+    from acquisition.engine import Engine
+    from acquisition.snapshot import Snapshot
+
+HOLD_ZERO_S = 30.0
+HOLD_SETTLE_S = 45.0
+
+
+def holding(plan: TestPlan, *, shutter: bool = False, turns: bool = False) -> Procedure:
+    """Yield the steps that hold the first target of a plan until a wish ends it.
+
+    A wish for another pressure is followed at once; one for the other direction stops the fan and begins a new run.
+    """
+    answer = yield SAFETY
+    if answer == DO_NOT_TEST:
+        yield Mark("not tested", "The safety questions were answered: do not test.")
+        return
+    direction, target_pa = plan.directions[0], plan.targets_pa[0]
+    while True:
+        yield BeginRun(direction)
+        wish = yield from _run(min(plan.zero_s, HOLD_ZERO_S), direction, target_pa, shutter=shutter)
+        yield StopFan()
+        yield EndRun()
+        if wish.target_pa is None:
+            return
+        direction, target_pa = direction_of(wish.target_pa), abs(wish.target_pa)
+        yield turn(direction, turns=turns)
+
+
+def direction_of(target_pa: float) -> Direction:
+    """Return the direction that a target with its sign asks for."""
+    return Direction.DEPRESSURIZE if target_pa < 0 else Direction.PRESSURIZE
+
+
+def _run(zero_s: float, direction: Direction, target_pa: float, *, shutter: bool) -> Generator[Step, StepResult, Wish]:
+    """Yield the steps of one direction; return the wish that ended it."""
+    yield Checkpoint()
+    if not shutter:
+        yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
+    yield MeasureZero(WindowKind.ZERO_BEFORE, zero_s)
+    if not shutter:
+        text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
+        yield Ask("uncover-fan", text, ("The fan is open",))
+    signed_pa = direction.sign * target_pa
+    yield SetTargets((signed_pa,))
+    yield Checkpoint()
+    yield Approach(signed_pa)
+    while True:
+        yield Checkpoint()
+        yield GoTo(signed_pa)
+        yield Settle(HOLD_SETTLE_S)
+        wish = yield Hold()
+        assert isinstance(wish, Wish)
+        if wish.target_pa is None or direction_of(wish.target_pa) is not direction:
+            return wish
+        signed_pa = wish.target_pa
+        yield SetTargets((signed_pa,))
+
+
+def held_plan(plan: TestPlan, target_pa: float) -> TestPlan:
+    """Return the plan that holds a pressure, its sign that of the direction."""
+    return replace(plan, hold=True, directions=(direction_of(target_pa),), targets_pa=(abs(target_pa),))
+
+
+class HeldInTurn:
+    """Pressures that are held one after the other, each for as long, without anybody there."""
+
+    def __init__(self, engine: Engine, targets_pa: Sequence[float], seconds: float) -> None:
+        """Hold the first of the targets at the beginning; the others follow."""
+        self._engine = engine
+        self._next = list(targets_pa[1:])
+        self._seconds = seconds
+        self._wished = False
+
+    def look(self, shown: Snapshot) -> None:
+        """Ask for the next pressure, or for the end, when the time is over."""
+        if shown.held is None or shown.held.seconds < self._seconds:
+            self._wished = False
+        elif not self._wished:
+            self._wished = True
+            if self._next:
+                self._engine.hold_at(self._next.pop(0))
+            else:
+                self._engine.end_hold()
