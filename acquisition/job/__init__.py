@@ -2,6 +2,7 @@
 
 from acquisition.job.house import Entry, GeometryVersion, House, Photo, PreparationKind
 from acquisition.job.job import SUFFIX, Job
+from acquisition.job.leaks import LeakRegister, SealingMark, SealingMarkKind
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import (
     AnswerRecord,
@@ -32,6 +33,7 @@ __all__ = [
     "House",
     "Job",
     "JobDetails",
+    "LeakRegister",
     "LoadedRun",
     "LoadedTest",
     "MarkRecord",
@@ -40,6 +42,8 @@ __all__ = [
     "RecordState",
     "Recorder",
     "RunRecord",
+    "SealingMark",
+    "SealingMarkKind",
     "StrikeRecord",
     "TestRecord",
     "Verification",

@@ -11,6 +11,7 @@ from typing import Self, TypeVar
 
 from acquisition.job.encoding import utc_text
 from acquisition.job.house import House, HouseContents, read_house
+from acquisition.job.leaks import LeakRegister, RegisterContents, read_register
 from acquisition.job.ledger import Contents, Ledger
 from acquisition.job.loading import StoredReading, compute_digest, read_contents, read_readings, read_test
 from acquisition.job.recorder import Recorder
@@ -52,6 +53,7 @@ class Job:
         writer: Writer,
         contents: Contents,
         house: HouseContents,
+        register: RegisterContents,
         *,
         read_only: bool,
     ) -> None:
@@ -62,6 +64,7 @@ class Job:
         self._writer = writer
         self._ledger = Ledger(contents, writer)
         self._house = House(house, writer)
+        self._leaks = LeakRegister(register, writer)
 
     @classmethod
     def create(cls, path: Path, clock: Clock, name: str) -> Self:
@@ -71,7 +74,8 @@ class Job:
         about = [("format", "airseam-job-1"), ("created_utc", utc_text(clock.utc())), ("program", PROGRAM_VERSION)]
         writer.post("INSERT INTO about VALUES (?, ?)", about)
         writer.post("INSERT INTO details VALUES (?, ?)", [("name", name)])
-        job = cls(path, clock, writer, Contents(JobDetails(name)), HouseContents(), read_only=False)
+        kept = Contents(JobDetails(name)), HouseContents(), RegisterContents()
+        job = cls(path, clock, writer, *kept, read_only=False)
         if not writer.flush():
             sentence = writer.alarm(clock.now_ns())
             connection.close()
@@ -90,11 +94,12 @@ class Job:
         connection = open_database(path, read_only=read_only)
         try:
             contents, house = read_contents(connection), read_house(connection)
+            register = read_register(connection)
         except (sqlite3.Error, ValueError, TypeError) as error:
             connection.close()
             raise InvalidInput("job file", str(path), f"it is damaged ({error})") from error
         writer = Writer(connection, clock, path)
-        job = cls(path, clock, writer, contents, house, read_only=read_only)
+        job = cls(path, clock, writer, contents, house, register, read_only=read_only)
         if not read_only:
             job._seal_interrupted()
             writer.start()
@@ -119,6 +124,16 @@ class Job:
         """Return the same to change; raises `InvalidInput` where the job is open for reading only."""
         self._check_writable()
         return self._house
+
+    @property
+    def leaks(self) -> LeakRegister:
+        """The leaks, marks and what sealing brought, to look at."""
+        return self._leaks
+
+    def edit_leaks(self) -> LeakRegister:
+        """Return the same to change; raises `InvalidInput` where the job is open for reading only."""
+        self._check_writable()
+        return self._leaks
 
     @property
     def edits(self) -> tuple[Edit, ...]:

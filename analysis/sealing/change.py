@@ -20,7 +20,7 @@ BEFORES_S = (30, 60, 120, 240)
 """How far back the flow before a known moment may be taken; in calm a longer mean is surer, in wind a near one."""
 FEWEST_BEFORE_S, FEWEST_AFTER_S = 20, 8
 LONGEST_AFTER_S = 120
-LOOKS_IN_A_WATCH = 150
+LOOKS_IN_A_WATCH = 400
 """Looks that nine minutes of watching amount to, one each second, most of their seconds shared; tuned by simulation."""
 WATCH_COVERAGE = 1.0 - (1.0 - COVERAGE) / LOOKS_IN_A_WATCH
 """So that less than one quiet watch of nine minutes in twenty raises a false alarm (Bonferroni)."""
