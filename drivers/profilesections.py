@@ -136,7 +136,7 @@ def _reply(table: Table, names: tuple[str, ...], *, scpi: bool) -> ReplyFormat:
     split: Splitter
     match table.choice("layout", ("named", "columns", "pattern")):
         case "named":
-            split = fields.named_fields
+            split = fields.only(frozenset((*names, *table.texts("others", default=()))))
         case "columns":
             places = table.texts("columns")
             for name in names:

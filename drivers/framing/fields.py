@@ -84,6 +84,19 @@ def named_fields(line: str) -> dict[str, str] | None:
     return texts
 
 
+def only(known: frozenset[str]) -> Splitter:
+    """Split a line of named fields that has no other names than these.
+
+    A line that was cut may run together with the next one and pass its checksum by chance: `p1=0.00 p2p1=-50.12`.
+    """
+
+    def split(line: str) -> dict[str, str] | None:
+        texts = named_fields(line)
+        return texts if texts is not None and texts.keys() <= known else None
+
+    return split
+
+
 def columns(names: tuple[str, ...], separator: str) -> Splitter:
     """Split a line with exactly one text per name."""
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
 
+import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
@@ -18,6 +19,7 @@ from drivers.framing.lines import LONGEST_LINE, Checksum, LineFramer, checksum_o
 from drivers.framing.scpi import decimal, scpi_number
 from drivers.instrument import LinkState
 from drivers.profile import load_profile
+from tests.drivers.damage import TARGETS
 from tests.drivers.wires import Wire, run, with_checksum
 
 GAUGE_IDENTITY = b"AIRSEAM DEMO,SCPI-GAUGE,SG-0012,1.0\n"
@@ -25,6 +27,7 @@ FAN_IDENTITY = b"AIRSEAM DEMO,SCPI-FAN,SF-0003,1.0\n"
 REPLY = b"-5.01200E+01,1.03400E+02,9.91E37,9.91E37,2.10400E+01,1.12300E+01,1.01325E+05,4.50000E+01\n"
 LINE = "p1=-50.12 p2=103.40 t1=21.04 t2=11.23"
 P1 = -50.12
+RAN_TOGETHER = "c6d7fac250a0529a2b61679b33e15ae9759f8389e8a6a56ae95e1f5612dae60f83a4eea90940c0cbac08"
 
 chunks = st.lists(st.binary(max_size=200), max_size=20)
 checksums = st.sampled_from(list(Checksum))
@@ -103,6 +106,18 @@ def test_the_checksum_lets_one_random_damage_in_256_through() -> None:
     wanted = checksum_of(b"12")
     passing = sum(checksum_of(bytes((first, second))) == wanted for first in range(256) for second in range(256))
     assert passing / 256**2 == 1 / 256
+
+
+@pytest.mark.parametrize("target", TARGETS)
+@settings(max_examples=150)
+@given(st.binary(max_size=80))
+@example(bytes.fromhex(RAN_TOGETHER))
+def test_damaged_traffic_gives_true_numbers_or_none(target: str, data: bytes) -> None:
+    """Rules A7, A9 and A11 for every framer; `run.py bench fuzz` does the same for minutes, led by coverage.
+
+    The example is what was once found: half a line that ran together with the next one under a checksum that fitted.
+    """
+    TARGETS[target](data)
 
 
 # --- the numbers --------------------------------------------------------------------------------------------------

@@ -7,9 +7,11 @@ import re
 
 import pytest
 
-from drivers.framing.fields import Over, ReplyFormat, columns, named_fields, pattern
+from drivers.framing.fields import Over, ReplyFormat, columns, named_fields, only, pattern
 from drivers.framing.lines import Checksum, LineFramer, checksum_of
 from drivers.framing.scpi import decimal, scpi_number
+from drivers.profile import load_profile
+from tests.drivers.wires import with_checksum
 
 
 def test_the_checksum_is_the_exclusive_or_in_two_upper_case_digits() -> None:
@@ -98,3 +100,22 @@ def test_the_special_numbers_of_scpi_are_no_values() -> None:
     assert scpi_number("-9.9E+37") == -math.inf
     assert scpi_number("1e999") == math.inf
     assert scpi_number("9.8E37") == 9.8e37
+
+
+def test_two_lines_that_ran_together_are_none_though_their_checksum_fits() -> None:
+    """The exclusive or of `p1=0.00 p2` is zero: cut there, a line and the next one prove each other."""
+    reply = load_profile("line-gauge").reply
+    assert reply is not None
+    framer = LineFramer(Checksum.XOR)
+    framer.expect_reply()
+    next_line = with_checksum("p1=OVER p2=499.99 t1=0.07 t2=11.11")
+    assert checksum_of(b"p1=0.00 p2") == b"00"
+    (together,) = framer.feed(b"p1=0.00 p2" + next_line)
+    assert reply.values(together) is None
+
+
+def test_fields_that_are_not_read_have_to_be_known() -> None:
+    split = only(frozenset({"p1", "battery"}))
+    assert split("p1=1.0") == {"p1": "1.0"}
+    assert split("p1=1.0 battery=80") == {"p1": "1.0", "battery": "80"}
+    assert split("p1=1.0 mood=3") is None
