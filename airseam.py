@@ -86,16 +86,16 @@ def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
     from acquisition.engine import Engine
     from acquisition.holding import HeldInTurn, held_plan
+    from acquisition.leading import lead
     from acquisition.openrig import open_rig
     from acquisition.preparation import prepare
     from acquisition.terminal import attend
 
     wishes = wishes_of(options)
     site = site_of(options)
-    if not site.spec.fan:
-        raise InvalidInput("fan", None, "an automatic test needs a rig whose file names a fan drive")
     auto = site.spec.simulated or options.yes
     engine = Engine(open_rig(site.spec, site.clock, site.opener), site.clock, auto_answer=auto)
+    led = None if site.hear is None else lead(engine, site.clock, site.hear)
     try:
         with opened_job(options.job, site) as job:
             plan = prepare(job, wishes, site.spec, site.building, site.air)
@@ -110,6 +110,8 @@ def test(options: argparse.Namespace) -> int:
 
                 write_report(job, job.tests()[-1].id, options.report, options.units)
     finally:
+        if led is not None:
+            led.stop()
         engine.close()
     if options.hold:
         for flag in shown.flags:
@@ -214,6 +216,8 @@ class Site:
     opener: TransportOpener
     building: Building | None = None
     air: Air | None = None
+    hear: Callable[[str, int], None] | None = None
+    """Where there is a simulated person at the knob of the fan: takes an order and its time."""
 
 
 def site_of(options: argparse.Namespace) -> Site:
@@ -226,12 +230,20 @@ def site_of(options: argparse.Namespace) -> Site:
         seed = SEED if options.seed is None else options.seed
         house = options.rig.removeprefix(BUILT_IN)
         rig = simulated_rig(
-            house, seed, clock, wind_m_s=options.wind_m_s, taps=options.taps or 1, fans=options.fans or 1
+            house,
+            seed,
+            clock,
+            wind_m_s=options.wind_m_s,
+            taps=options.taps or 1,
+            fans=options.fans or 1,
+            by_hand=options.by_hand,
         )
-        return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig))
-    if options.real_time or options.seed is not None or options.taps is not None or options.fans is not None:
+        hear = None if rig.hand is None else rig.hand.hear
+        return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig), hear)
+    only_built_in = (options.seed, options.taps, options.fans)
+    if options.real_time or options.by_hand or any(item is not None for item in only_built_in):
         built_in = " or ".join(BUILT_IN + name for name in house_names())
-        allowed = f"--seed, --taps, --fans and --real-time are for a built-in house, {built_in}"
+        allowed = f"--seed, --taps, --fans, --by-hand and --real-time are for a built-in house, {built_in}"
         raise InvalidInput("--rig", options.rig, allowed)
     from drivers.openers import Openers
 
@@ -248,6 +260,8 @@ def simulated_rig(
     wind_m_s: float | None = None,
     taps: int = 1,
     fans: int = 1,
+    *,
+    by_hand: bool = False,
 ) -> SimulatedRig:
     """Return a simulated rig; raises `InvalidInput` for a house that there is not, or taps that its gauge has not."""
     from simulators.houses import house_names, load_house
@@ -262,7 +276,15 @@ def simulated_rig(
         raise InvalidInput("--taps", taps, allowed)
     place = "ground" if taps == 1 else "facade"
     return SimulatedRig(
-        load_house(house), seed, clock, protocol=protocol, wind_m_s=wind_m_s, taps=taps, tap=place, fans=fans
+        load_house(house),
+        seed,
+        clock,
+        protocol=protocol,
+        wind_m_s=wind_m_s,
+        taps=taps,
+        tap=place,
+        fans=fans,
+        by_hand=by_hand,
     )
 
 

@@ -15,6 +15,7 @@ from collections.abc import Callable
 from acquisition.bench import Bench
 from acquisition.control import Plant, PressureController
 from acquisition.executors import Done, Executor, Retake, executor_for
+from acquisition.fanbyhand import hand_executor_for, warning, watched_speed
 from acquisition.guard import Expectation, Guard
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
@@ -98,8 +99,6 @@ class Engine:
         """Start a test; raises `InvalidInput` when the rig cannot run it or another one is running."""
         if self._busy.is_set():
             raise InvalidInput("test", "running", "one test at a time")
-        if not self._rig.has_fan:
-            raise InvalidInput("fan", None, "an automatic test needs a rig whose file names a fan drive")
         self._busy.set()
         self._mail.append(lambda now_ns: self._do_begin(plan, recorder))
 
@@ -114,7 +113,7 @@ class Engine:
 
     def pause(self) -> None:
         """Stop the fan and pause the running test."""
-        self._mail.append(lambda now_ns: self._do_pause("Paused. The fan is at rest.", None, now_ns))
+        self._mail.append(lambda now_ns: self._do_pause(f"Paused. {self._rest_words}", None, now_ns))
 
     def resume(self) -> None:
         """Go on with a paused test from its last checkpoint."""
@@ -123,7 +122,7 @@ class Engine:
     def stop_fan(self) -> None:
         """Bring the fan to rest at once, from any thread, and pause a running test."""
         self._guard.stop()
-        self._mail.append(lambda now_ns: self._do_pause("Stopped by hand. The fan is at rest.", None, now_ns))
+        self._mail.append(lambda now_ns: self._do_pause(f"Stopped by hand. {self._rest_words}", None, now_ns))
 
     def abandon(self) -> None:
         """End the test where it is; what was recorded stays."""
@@ -256,7 +255,7 @@ class Engine:
 
     def _perform(self, step: Step, now_ns: int) -> None:
         self._step = step
-        self._executor = executor_for(step)
+        self._executor = executor_for(step) if self._rig.has_fan else hand_executor_for(step)
         if isinstance(step, Ask):
             self._ask = step
             self._state = EngineState.ASKING
@@ -340,6 +339,10 @@ class Engine:
                 self._busy.clear()
         self._busy.clear()
 
+    @property
+    def _rest_words(self) -> str:
+        return "The fan is at rest." if self._rig.has_fan else "Turn the fan off."
+
     # --- safety ---------------------------------------------------------------------------------------------------
 
     def _expectation(self, bench: Bench, now_ns: int) -> Expectation:
@@ -349,11 +352,12 @@ class Engine:
 
     def _alarm(self, alarm: Alarm, now_ns: int) -> None:
         """Stop the fan; only a person, or a link that is back on a rig that answers itself, goes on."""
+        sentence = alarm.sentence if self._rig.has_fan else warning(alarm)
         if self._bench is not None:
-            self._bench.progress.flag(alarm.kind.value.replace(" ", "-"), Severity.ALARM, alarm.sentence)
-        self._do_pause(alarm.sentence, alarm.kind, now_ns)
+            self._bench.progress.flag(alarm.kind.value.replace(" ", "-"), Severity.ALARM, sentence)
+        self._do_pause(sentence, alarm.kind, now_ns)
         if self._auto_answer and alarm.kind not in LINK_ALARMS:
-            self._last_error = alarm.sentence
+            self._last_error = sentence
             self._finish("faulted", now_ns)
 
     def _look_for_links(self, now_ns: int) -> None:
@@ -378,8 +382,11 @@ class Engine:
     def _command(self, now_ns: int) -> None:
         """Command the fan: at every tick while it runs, now and then while it rests."""
         bench = self._bench
-        if bench is not None and self._state is EngineState.RUNNING and bench.controller.command > 0:
-            self._guard.drive(bench.controller.command, self._expectation(bench, now_ns), now_ns)
+        speed = 0.0 if bench is None else bench.controller.command
+        if bench is not None and not self._rig.has_fan:
+            speed = 0.0 if bench.target_pa is None else watched_speed(bench.leak_flow_now(now_ns)[1])
+        if bench is not None and self._state is EngineState.RUNNING and speed > 0:
+            self._guard.drive(speed, self._expectation(bench, now_ns), now_ns)
             self._commanded = True
             self._rest_sent_ns = None
         elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):

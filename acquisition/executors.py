@@ -83,16 +83,18 @@ class Executor(Protocol):
         ...
 
 
-class _Timed:
+class Timed:
     """Remembers when it was first asked."""
 
     activity = Activity.NONE
     total_s: float | None = None
 
     def __init__(self) -> None:
+        """Has not been asked yet."""
         self._start_ns: int | None = None
 
     def elapsed_s(self, now_ns: int) -> float:
+        """Return the time since the first tick."""
         if self._start_ns is None:
             self._start_ns = now_ns
         return (now_ns - self._start_ns) / NS_PER_S
@@ -134,7 +136,7 @@ class Immediately:
         return Done()
 
 
-class ZeroReading(_Timed):
+class ZeroReading(Timed):
     """Waits until the building has come to rest, then reads the zero-flow pressure."""
 
     activity = Activity.ZERO
@@ -183,7 +185,7 @@ class ZeroReading(_Timed):
         return Done(zero)
 
 
-class FirstApproach(_Timed):
+class FirstApproach(Timed):
     """Raises the fan gently until the steady pressure at the present speed can be told."""
 
     activity = Activity.APPROACH
@@ -225,7 +227,7 @@ class FirstApproach(_Timed):
         return Done()
 
 
-class Settling(_Timed):
+class Settling(Timed):
     """Steers to the target until the pressure stands there."""
 
     activity = Activity.SETTLE
@@ -260,7 +262,7 @@ class Settling(_Timed):
         return Done(False)
 
 
-class Averaging(_Timed):
+class Averaging(Timed):
     """Holds the fan and waits until the window is full."""
 
     activity = Activity.AVERAGE
@@ -344,7 +346,7 @@ class Averaging(_Timed):
         return True
 
 
-class Holding(_Timed):
+class Holding(Timed):
     """Keeps the pressure at the target, with the controller on: what leaks may change, and is meant to."""
 
     activity = Activity.HOLD
@@ -379,7 +381,7 @@ class Holding(_Timed):
         return Done(wish)
 
 
-class Stopping(_Timed):
+class Stopping(Timed):
     """Brings the fan to rest."""
 
     activity = Activity.STOPPING
@@ -436,7 +438,12 @@ def executor_for(step: Step) -> Executor | None:
 
 
 def steer(bench: Bench, now_ns: int) -> None:
-    """Give the controller the newest pressure and flow; stand still while there are none."""
+    """Give the controller the newest pressure and flow; stand still while there are none.
+
+    A fan by hand is not steered.
+    """
+    if not bench.rig.has_fan:
+        return
     induced, flow = bench.induced_now(now_ns), bench.flow_now(now_ns)
     if induced is None or flow is None:
         bench.controller.stand(bench.dt_s)

@@ -68,7 +68,7 @@ class Publisher:
             ),
             EngineState.ASKING: view.ask.text if view.ask is not None else "",
             EngineState.PAUSED: view.paused_reason,
-            EngineState.RUNNING: running,
+            EngineState.RUNNING: getattr(view.executor, "words", "") or running,
         }
         return Snapshot(
             now_ns=now_ns,
@@ -96,6 +96,7 @@ class Publisher:
             result_gap="" if progress is None else progress.result_gap,
             last_error=view.last_error,
             held=bench.held if bench is not None and activity is Activity.HOLD else None,
+            hand=str(getattr(view.executor, "order", "")),
             outlook=None if progress is None else progress.outlook,
         )
 

@@ -170,6 +170,8 @@ class Snapshot:
     result: TestResult | None
     result_gap: str
     last_error: str = ""
+    hand: str = ""
+    """What a person at the knob of the fan is asked to do: raise, lower, hold, off; empty where nobody is needed."""
     outlook: Outlook | None = None
     """What the test can be expected to know, from its first zero-flow record on."""
     held: HeldView | None = None

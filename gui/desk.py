@@ -312,9 +312,6 @@ class Desk:
         engine, rig, job = self.engine, self.connection.rig, self.job
         if engine is None or rig is None or job is None or engine.busy:
             return False
-        if not rig.has_fan:
-            self.tell(Severity.ATTENTION, "This rig has no fan drive: an automatic test needs one. Add it in Rig.")
-            return False
         plan = job.draft()
         self._keep_building(job, plan)
         try:

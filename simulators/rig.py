@@ -9,6 +9,7 @@ from drivers.clock import Clock, ScaledClock
 from drivers.transport import Transport
 from simulators.element import HIGHEST_PA, LOWEST_PA, RANGES
 from simulators.gauge import MOST_ZONES
+from simulators.hand import Hand
 from simulators.house import House
 from simulators.instruments.device import Device
 from simulators.instruments.line_gauge import LineGauge
@@ -41,8 +42,9 @@ DIRECTIONS = {"depressurize": -1, "pressurize": 1}
 
 
 class SimulatedRig:
-    """One house, one gauge, one fan drive with a shutter. `gauge` speaks SCPI, lines or Modbus, `fan` SCPI or Modbus.
+    """One house, one gauge, one fan drive with a shutter.
 
+    `gauge` speaks SCPI, lines or Modbus, `fan` SCPI or Modbus; instead of a drive a person may turn it: `by_hand`.
     With several outdoor taps, or zones that have a hose, the gauge is the one with eight pressure inputs.
     """
 
@@ -58,6 +60,7 @@ class SimulatedRig:
         tap: str = TapPlace.GROUND,
         rigging: Rigging | None = None,
         fans: int = 1,
+        by_hand: bool = False,
     ) -> None:
         """Put the house on a clock.
 
@@ -79,8 +82,11 @@ class SimulatedRig:
         self.plant = Plant([house], seed, self.wind_m_s, self.rigging)
         self.world = World(self.plant, clock.now_ns())
         self.gauge: ScpiGauge | LineGauge | ModbusGauge = self._new_gauge()
-        self.fan: ScpiFan | ModbusFan = ModbusFan(self.world) if protocol == "modbus" else ScpiFan(self.world)
-        self.devices: dict[str, Device] = {"gauge": self.gauge, "fan": self.fan}
+        self.devices: dict[str, Device] = {"gauge": self.gauge}
+        self.hand = Hand(self.world, seed) if by_hand else None
+        if self.hand is None:
+            self.fan: ScpiFan | ModbusFan = ModbusFan(self.world) if protocol == "modbus" else ScpiFan(self.world)
+            self.devices["fan"] = self.fan
         if self.rigging.fans > 1:
             self.second_gauge = second_gauge(self.world)
             self.second_fan = ScpiFan(self.world, SECOND_IDENTITY, second=True)
@@ -117,9 +123,11 @@ class SimulatedRig:
         lines = ['format = "airseam-rig-1"', f"name = {_quoted(f'Demo rig on {self.house.name}')}", "simulated = true"]
         if isinstance(self.clock, ScaledClock):
             lines.append(f"time_factor = {self.clock.factor!r}")
-        lines += ["shutter = true", f"fitted = {_quoted(self.house.fitted)}"]
+        lines += [] if self.hand is not None else ["shutter = true"]
+        lines += [f"fitted = {_quoted(self.house.fitted)}"]
         two = self.rigging.fans > 1
-        lines += ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"', ""]
+        lines += [] if self.hand is not None else ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"']
+        lines.append("")
         profile = MANY_CHANNELS if self._many else PROFILES[self.protocol]
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
         lines.append("[instrument.channels]")
@@ -130,7 +138,9 @@ class SimulatedRig:
             lines.append(f"{channel} = {_quoted(role)}")
         for at in range(self.rigging.zones):
             lines.append(f"p{FIRST_ZONE_INPUT + at} = {_quoted(ZONE_ROLE.format(at + 1))}")
-        lines += ["", *_instrument("fan", FAN_PROFILES.get(self.protocol, "scpi-fan"), ports["fan"], self.fan.serial)]
+        if self.hand is None:
+            profile = FAN_PROFILES.get(self.protocol, "scpi-fan")
+            lines += ["", *_instrument("fan", profile, ports["fan"], self.fan.serial)]
         if two:
             lines += ["", *_instrument("gauge-2", PROFILES["scpi"], ports["gauge-2"], self.second_gauge.serial)]
             lines += ["[instrument.channels]", 'p1 = "flow-element-pressure-2"', ""]
