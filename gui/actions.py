@@ -34,7 +34,9 @@ class Actions(QObject):
         super().__init__(window)
         self._window = window
         bar = window.menuBar()
-        self._file, self._view, self._help = (bar.addMenu(name) for name in ("&File", "&View", "&Help"))
+        self._file, self._test, self._view, self._help = (
+            bar.addMenu(name) for name in ("&File", "&Test", "&View", "&Help")
+        )
         self.new = self._action(self._file, "New job…", "Ctrl+N")
         self.open = self._action(self._file, "Open a job…", "Ctrl+O")
         self._recent: QMenu = self._file.addMenu("Recent jobs")
@@ -48,6 +50,11 @@ class Actions(QObject):
         self.json = self._action(self._file, "Export the test as JSON…", "Ctrl+Shift+E")
         self._file.addSeparator()
         self.quit = self._action(self._file, "Close Airseam", "Ctrl+Q")
+        self.hold = self._action(self._test, "Hold a pressure", "H")
+        self.hold_more = self._action(self._test, "Hold 5 Pa more", "+")
+        self.hold_less = self._action(self._test, "Hold 5 Pa less", "-")
+        self.hold_other_way = self._action(self._test, "Hold it in the other direction", "D")
+        self.hold_end = self._action(self._test, "End the hold", "Shift+H")
         self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="1234")
         self._view.addSeparator()
         self.residuals = self._action(self._view, "How far the points lie off the line", "R")

@@ -6,6 +6,7 @@ Every command returns at once. What goes wrong becomes a notice, one sentence fo
 from __future__ import annotations
 
 import logging
+import math
 from collections import deque
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
@@ -13,6 +14,7 @@ from pathlib import Path
 
 from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
+from acquisition.holding import held_plan
 from acquisition.job import Job, LoadedTest, RecordState, TestRecord
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
@@ -26,6 +28,9 @@ from gui.errands import Errands
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
+
+FIRST_HELD_PA, LOWEST_HELD_PA, HIGHEST_HELD_PA = 50.0, 4.0, 75.0
+"""Where holding a pressure begins, and between which pressures it can be moved: the fan is stopped at 80 Pa."""
 
 log = logging.getLogger(__name__)
 
@@ -307,13 +312,15 @@ class Desk:
 
     # --- test -------------------------------------------------------------------------------------------------------
 
-    def start_test(self) -> bool:
-        """Begin a test by the sheet of the job."""
+    def start_test(self, *, hold: bool = False) -> bool:
+        """Begin a test by the sheet of the job, or hold a pressure in its first direction."""
         engine, rig, job = self.engine, self.connection.rig, self.job
         if engine is None or rig is None or job is None or engine.busy:
             return False
         plan = job.draft()
         self._keep_building(job, plan)
+        if hold:
+            plan = held_plan(plan, plan.directions[0].sign * FIRST_HELD_PA)
         try:
             recorder = job.record(plan, rig.spec)
             engine.begin(plan, recorder)
@@ -331,6 +338,26 @@ class Desk:
             first = job.building is None
             job.add_building(plan.building, "as first entered" if first else self._reason or "no reason given")
         self._reason = ""
+
+    def hold_by(self, step_pa: float) -> None:
+        """Raise or lower the pressure that is held."""
+        snapshot = self.snapshot()
+        if self.engine is None or snapshot is None or snapshot.held is None or snapshot.target_pa is None:
+            return
+        sign = math.copysign(1.0, snapshot.target_pa)
+        wanted = min(max(abs(snapshot.target_pa) + step_pa, LOWEST_HELD_PA), HIGHEST_HELD_PA)
+        self.engine.hold_at(sign * wanted)
+
+    def hold_other_way(self) -> None:
+        """Hold the same pressure in the other direction."""
+        snapshot = self.snapshot()
+        if self.engine is not None and snapshot is not None and snapshot.held is not None:
+            self.engine.hold_at(-(snapshot.target_pa or FIRST_HELD_PA))
+
+    def end_hold(self) -> None:
+        """End holding a pressure."""
+        if self.engine is not None:
+            self.engine.end_hold()
 
     def answer(self, ask_id: str, choice: str) -> None:
         """Answer a question of the test."""

@@ -34,6 +34,7 @@ from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import Window
 
 MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
+HOLD_STEP_PA = 5.0
 JOB_PATTERN = f"Jobs (*{SUFFIX})"
 
 
@@ -111,6 +112,8 @@ class Intents(QObject):
                 self._desk.pause()
             case Verb.GO_ON:
                 self._desk.go_on()
+            case Verb.END_HOLD:
+                self._desk.end_hold()
 
     def finish_typing(self) -> None:
         """Take what is still being typed."""
@@ -123,12 +126,22 @@ class Intents(QObject):
         """Stop the fan."""
         self._desk.stop_fan()
 
-    def start_test(self) -> None:
+    def hold(self) -> None:
+        """Hold a pressure instead of a test, and show it."""
+        self.start_test(hold=True)
+
+    def _hold_more(self) -> None:
+        self._desk.hold_by(HOLD_STEP_PA)
+
+    def _hold_less(self) -> None:
+        self._desk.hold_by(-HOLD_STEP_PA)
+
+    def start_test(self, *, hold: bool = False) -> None:
         """Begin a test and show it."""
         self._screen.direction, self._screen.strike = None, None
         self._window.test.trace.touched = False
         self._window.test.flow.touched = False
-        if self._desk.start_test():
+        if self._desk.start_test(hold=hold):
             self.go_to(Place.TEST)
 
     def go_to(self, place: Place) -> None:
@@ -387,6 +400,11 @@ class Intents(QObject):
             (actions.save, self.files.save_report),
             (actions.csv, self.files.export_csv),
             (actions.json, self.files.export_json),
+            (actions.hold, self.hold),
+            (actions.hold_more, self._hold_more),
+            (actions.hold_less, self._hold_less),
+            (actions.hold_other_way, self._desk.hold_other_way),
+            (actions.hold_end, self._desk.end_hold),
             (actions.residuals, self._residuals),
             (actions.corrections, self._corrections),
             (actions.all, window.test.show_all),

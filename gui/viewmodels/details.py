@@ -5,7 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from acquisition.told import Table, budget_table, correction_tables, meaning_table, quantity_table, verdict_table
+from acquisition.told import (
+    Table,
+    budget_table,
+    correction_tables,
+    meaning_table,
+    outlook_table,
+    quantity_table,
+    verdict_table,
+)
 from acquisition.told.titles import fit_title, method_title
 from analysis.estimators import fit_ids
 from analysis.meaning import meaning_of
@@ -64,7 +72,7 @@ def detail_picture(moment: Moment, chosen: Detail) -> DetailPicture:
         chosen=chosen,
         tabs=tuple(_tab(item, checks, shown) for item in Detail),
         checks=checks,
-        tables=() if chosen is Detail.CHECKS else (_table(shown, chosen, moment.display),),
+        tables=() if chosen is Detail.CHECKS else (_expected(moment, chosen) or _table(shown, chosen, moment.display),),
         methods=_methods(shown) if numbers and shown is not None else None,
         fits=_fits(shown) if numbers and shown is not None else None,
     )
@@ -88,6 +96,14 @@ def _tab(item: Detail, checks: CheckPicture, shown: ShownTest | None) -> str:
         tone = next((worst for word, worst in WORST_FIRST.items() if word in found), Tone.QUIET)
     sign = "" if tone is Tone.QUIET else SIGNS.get(tone, "")
     return f"{sign} {item.word}".strip()
+
+
+def _expected(moment: Moment, chosen: Detail) -> Table | None:
+    """Return what is expected of the uncertainty, before there is a result to tell it by."""
+    snapshot, shown = moment.snapshot, moment.shown
+    if chosen is not Detail.BUDGET or shown is None or not shown.live or shown.result is not None:
+        return None
+    return outlook_table(snapshot.outlook) if snapshot is not None and snapshot.outlook is not None else None
 
 
 def _table(shown: ShownTest | None, chosen: Detail, display: Display) -> Table:

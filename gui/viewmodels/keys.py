@@ -25,6 +25,8 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
         "Test",
         (
+            ("H, Shift+H", "Hold a pressure instead of a test, and end it."),
+            ("+, -, D", "Hold 5 Pa more or less, or the same pressure in the other direction."),
             ("R", "Show how far the points lie off the line, and back."),
             ("C", "Show every correction from the readings to the line, and back."),
             ("X", "Strike the point that is chosen in the table, or restore it."),

@@ -23,6 +23,7 @@ class Verb(StrEnum):
     START = "start"
     ANSWER = "answer"
     PAUSE = "pause"
+    END_HOLD = "end hold"
     GO_ON = "go on"
     OPEN_REPORT = "open report"
     SAVE_REPORT = "save report"
@@ -73,10 +74,16 @@ def _during(snapshot: Snapshot, place: Place) -> NextStep:
         return NextStep(_IN_SHORT.get(ask.id, ask.text), ask.choices[0], Verb.ANSWER, ask.id)
     if snapshot.state is EngineState.PAUSED:
         return NextStep(snapshot.paused_reason, "Go on", Verb.GO_ON)
+    if snapshot.held is not None:
+        return NextStep(snapshot.sentence, "End the hold", Verb.END_HOLD)
     return NextStep(snapshot.sentence, "Pause test", Verb.PAUSE)
 
 
-_IN_SHORT = {"safety": "Read the list in the panel. Go on only when all of it is so."}
+_IN_SHORT = {
+    "safety": "Read the list in the panel. Go on only when all of it is so.",
+    "outlook": "The wind speaks against a test today. Read why in the panel.",
+    "zeros-between": "Will somebody cover the fan between the points? The panel says why it pays.",
+}
 """For questions too long for one line; the panel in the place has them in full."""
 
 

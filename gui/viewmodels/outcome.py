@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from acquisition.planning.outlook import percent
 from acquisition.report.names import KINDS
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import fit_title, method_title
@@ -60,7 +61,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     result = shown.result if shown is not None else None
     if result is None:
         why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
-        return _nothing(why, limit, display)
+        return _foretold(moment, _nothing(why, limit, display))
     quantity, official = headline(result.mean, limit)
     estimate = total_of(result, quantity) or official
     text = format_estimate(estimate, KINDS[quantity], display)
@@ -81,6 +82,20 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
         others=_others(result.mean, quantity, display),
         scatter=_scatter(official, estimate, quantity, display),
         spoken=f"{text.value} {unit}, plus or minus {text.plus_minus}. {words}",
+    )
+
+
+def _foretold(moment: Moment, picture: OutcomePicture) -> OutcomePicture:
+    """Return the empty panel with what is expected of the running test, as soon as that is known."""
+    snapshot, shown = moment.snapshot, moment.shown
+    if snapshot is None or snapshot.outlook is None or shown is None or not shown.live or not moment.busy:
+        return picture
+    outlook = snapshot.outlook
+    return replace(
+        picture,
+        interval=f"± {percent(outlook.chosen.with_kit)} expected",
+        why=f"{outlook.sentence} {outlook.advice}".strip(),
+        spoken=outlook.sentence,
     )
 
 

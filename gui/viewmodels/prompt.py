@@ -89,4 +89,6 @@ def _title(ask_id: str) -> str:
         "cover-fan": "Cover the fan",
         "uncover-fan": "Open the fan",
         "turn-fan": "The other direction",
+        "outlook": "Is today the day?",
+        "zeros-between": "Zero-flow records between the points",
     }.get(ask_id, "A question")
