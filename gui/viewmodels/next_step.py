@@ -75,7 +75,8 @@ def _during(snapshot: Snapshot, place: Place) -> NextStep:
     if snapshot.state is EngineState.PAUSED:
         return NextStep(snapshot.paused_reason, "Go on", Verb.GO_ON)
     if snapshot.held is not None:
-        return NextStep(snapshot.sentence, "End the hold", Verb.END_HOLD)
+        held = f"Holding {snapshot.target_pa or 0.0:.0f} Pa".replace("-", "−")
+        return NextStep(f"{held}: + and − move it, D turns it round.", "End the hold", Verb.END_HOLD)
     return NextStep(snapshot.sentence, "Pause test", Verb.PAUSE)
 
 

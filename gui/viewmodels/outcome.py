@@ -7,11 +7,12 @@ from dataclasses import dataclass, replace
 
 from acquisition.planning.outlook import percent
 from acquisition.report.names import KINDS
+from acquisition.snapshot import HeldView, Snapshot
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import fit_title, method_title
 from acquisition.told.verdicts import STAGE, likelihood, limit_title
 from analysis.records import Estimate, Limit, MeanResult, TestResult, Verdict
-from analysis.units import Display, Quantity, format_estimate, to_display, unit_symbol
+from analysis.units import Display, Quantity, format_estimate, format_value, to_display, unit_symbol
 from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
@@ -59,6 +60,8 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
     limit = next(iter(plan.limits), plan.limit) if plan is not None else None
     result = shown.result if shown is not None else None
+    if moment.snapshot is not None and moment.snapshot.held is not None and shown is not None and shown.live:
+        return _held(moment.snapshot, moment.snapshot.held, limit, display)
     if result is None:
         why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
         return _foretold(moment, _nothing(why, limit, display))
@@ -96,6 +99,22 @@ def _foretold(moment: Moment, picture: OutcomePicture) -> OutcomePicture:
         interval=f"± {percent(outlook.chosen.with_kit)} expected",
         why=f"{outlook.sentence} {outlook.advice}".strip(),
         spoken=outlook.sentence,
+    )
+
+
+def _held(snapshot: Snapshot, held: HeldView, limit: Limit | None, display: Display) -> OutcomePicture:
+    """Return what leaks at the pressure that is held, and by how much that has changed."""
+    empty = _nothing("It takes a few seconds until the flow is known.", limit, display)
+    title = f"What leaks at {snapshot.target_pa or 0.0:.0f} Pa".replace("-", "−")
+    if held.flow_m3_h is None:
+        return replace(empty, title=title, unit=unit_symbol(Quantity.FLOW, display))
+    change = "" if held.change is None else f"{100 * held.change:+.1f} % since the beginning"
+    figure = format_value(held.flow_m3_h, Quantity.FLOW, display)
+    minutes = f"Held for {held.seconds / 60:.0f} min."
+    words = change.replace("-", "−").replace(".", display.decimal_mark)
+    unit = unit_symbol(Quantity.FLOW, display)
+    return replace(
+        empty, title=title, figure=figure, unit=unit, interval=words, why=minutes, spoken=f"{figure} {unit}, {words}"
     )
 
 

@@ -46,6 +46,10 @@ def test_a_pressure_is_held_moved_and_ended_by_keys(stage: Stage) -> None:
     step = next_step(stage.program.bridge.moment(stage.snapshot()))
     assert step.verb is Verb.END_HOLD
     assert "Holding −50 Pa" in step.sentence
+    stage.until(lambda now: now.held is not None and now.held.change is not None)
+    picture = outcome_picture(stage.program.bridge.moment(stage.snapshot()))
+    assert picture.title == "What leaks at −50 Pa"
+    assert picture.interval.endswith("% since the beginning")
     press_key(stage, "Hold 5 Pa less")
     stage.until(lambda now: now.target_pa == -45.0 and now.held is not None)
     stage.press()
