@@ -4,6 +4,8 @@ The gauge stands behind a TCP port in a process of its own. This process reads i
 link, framer, rig, engine, live buffer, and a snapshot pulled 30 times a second as the window does. Each sample bears a
 number, so that a lost one shows. `drawn` is the age of the newest sample at the moments of drawing, `before` its age
 just before the next picture takes its place. A loop that only calls pyserial reads the same gauge for comparison.
+
+With `--soak` a plug is pulled and put back again and again instead; nothing may be left behind.
 """
 
 from __future__ import annotations
@@ -31,6 +33,7 @@ from drivers.openers import Openers
 from drivers.profile import load_profile
 from drivers.reading import Reading
 from tests.bench._fast_gauge import NUMBERS, TALKS, profile_text, served
+from tests.drivers.soaking import DESCRIPTORS, soak
 
 GOAL_MS = 100.0
 PICTURES_HZ = 30.0
@@ -208,6 +211,11 @@ def _whole_lines(port: serial.SerialBase) -> int:
     return first.count(b"\n") + rest.count(b"\n")
 
 
+def _progress_of(what: str, done: int, count: int) -> None:
+    if sys.stderr.isatty():
+        print(f"\r{what}: {done} of {count} ", end="" if done < count else "\n", file=sys.stderr)
+
+
 def _progress(what: str, done_ns: int, all_ns: int) -> None:
     if sys.stderr.isatty() and done_ns % NS_PER_S < NS_PER_S / PICTURES_HZ:
         print(f"\r{what}: {done_ns / NS_PER_S:.0f} of {all_ns / NS_PER_S:.0f} s ", end="", file=sys.stderr)
@@ -219,8 +227,33 @@ def main() -> int:
     parser.add_argument("--minutes", type=float, default=10.0, help="how long the program reads (%(default)s)")
     parser.add_argument("--rate", type=float, default=100.0, help="samples a second of each channel (%(default)s)")
     parser.add_argument("--talk", choices=TALKS, default=TALKS[0], help="how the gauge is read (%(default)s)")
+    parser.add_argument("--soak", action="store_true", help="instead, pull a plug again and again")
+    parser.add_argument("--cycles", type=int, default=200, help="how often with --soak (%(default)s)")
     parser.add_argument("--json", action="store_true", help="one JSON object as the last line")
     options = parser.parse_args()
+    return soaked(options) if options.soak else read_fast(options)
+
+
+def soaked(options: argparse.Namespace) -> int:
+    """Pull the plug, and print what was counted."""
+    if not DESCRIPTORS.is_dir():
+        print("The soak needs a system that lists open descriptors in /proc: Linux.", file=sys.stderr)
+        return 2
+    with tempfile.TemporaryDirectory() as folder:
+        start_ns = CLOCK.now_ns()
+        found = soak(options.cycles, Path(folder), lambda done: _progress_of("plugs pulled", done, options.cycles))
+        took_s = (CLOCK.now_ns() - start_ns) / NS_PER_S
+    print(f"{found.cycles} times unplugged and plugged in again, every second time under another name, {took_s:.1f} s")
+    print(f"  links made again {found.reconnects}, cycles that hung {found.stuck}, readings {found.readings}, ", end="")
+    print(f"gaps in their numbers {found.gaps}")
+    print(f"  threads left behind {found.threads}, descriptors left behind {found.descriptors}")
+    if options.json:
+        print(json.dumps({"bench": "wires-soak", "seconds": took_s, "clean": found.clean, **asdict(found)}))
+    return 0 if found.clean else 1
+
+
+def read_fast(options: argparse.Namespace) -> int:
+    """Read the fast gauge, and print what was measured."""
     duration_s = 60.0 * options.minutes
     found = read(options.talk, options.rate, duration_s)
     loops = [bare(options.talk, way, options.rate, BARE_SHARE * duration_s) for way in WAYS]
