@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import contextlib
+from dataclasses import replace
+from pathlib import Path
 
 import serial
 
@@ -14,6 +16,7 @@ SLICE_S = 0.02
 """The longest that one read waits: the owner has other things to do."""
 WRITE_TIMEOUT_S = 0.25
 LARGEST_READ = 4096
+PSEUDO_TERMINALS = "/dev/pts"
 
 _PARITIES = {"none": serial.PARITY_NONE, "even": serial.PARITY_EVEN, "odd": serial.PARITY_ODD}
 
@@ -40,21 +43,8 @@ class SerialTransport:
 
     def open(self) -> None:
         """Open the port for this program alone and throw away what is queued in it."""
-        settings = self._settings
         try:
-            port = serial.serial_for_url(self._url, do_not_open=True)
-            port.baudrate = settings.baud
-            port.bytesize = settings.data_bits
-            port.parity = _PARITIES[settings.parity]
-            port.stopbits = settings.stop_bits
-            port.timeout = SLICE_S
-            if not self._url.lower().startswith("rfc2217:"):
-                # pyserial's client for network ports refuses one, and gives up by itself after a while.
-                port.write_timeout = WRITE_TIMEOUT_S
-            port.exclusive = True
-            port.dtr = settings.dtr
-            port.rts = settings.rts
-            port.open()
+            port = self._opened_with(self._settings)
         except FAILURES as error:
             raise refusal(self._url, error) from error
         self._port = port
@@ -62,6 +52,29 @@ class SerialTransport:
         # What a system or an adapter keeps through this is met by the framer, which skips half a line.
         with contextlib.suppress(*FAILURES):
             port.reset_input_buffer()
+
+    def _opened_with(self, settings: LinkSettings) -> serial.SerialBase:
+        port = serial.serial_for_url(self._url, do_not_open=True)
+        port.baudrate = settings.baud
+        port.bytesize = settings.data_bits
+        port.parity = _PARITIES[settings.parity]
+        port.stopbits = settings.stop_bits
+        port.timeout = SLICE_S
+        if not self._url.lower().startswith("rfc2217:"):
+            # pyserial's client for network ports refuses one, and gives up by itself after a while.
+            port.write_timeout = WRITE_TIMEOUT_S
+        port.exclusive = True
+        port.dtr = settings.dtr
+        port.rts = settings.rts
+        try:
+            port.open()
+        except FAILURES:
+            plain = replace(settings, data_bits=8, parity="none")
+            if settings == plain or not _is_pseudo_terminal(self._url):
+                raise
+            # It has no parity, and refuses settings of which it can change none: the second opening fails.
+            return self._opened_with(plain)
+        return port
 
     def close(self) -> None:
         """Close the port, whatever state it is in."""
@@ -122,6 +135,10 @@ class SerialTransport:
         if self._port is None:
             raise LinkLost(f"{self._url} is not open.")
         return self._port
+
+
+def _is_pseudo_terminal(url: str) -> bool:
+    return "://" not in url and Path(url).resolve().is_relative_to(PSEUDO_TERMINALS)
 
 
 def open_url(url: str) -> SerialTransport:

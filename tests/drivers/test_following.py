@@ -61,6 +61,7 @@ def desk() -> Desk:
 def test_a_gauge_is_found_again_at_its_adapter_under_another_name(
     desk: Desk, tmp_path: Path, serial: bytes, state: LinkState
 ) -> None:
+    """Rule A17: the adapter is remembered, not the name of its port."""
     first, second = tmp_path / "USB0", tmp_path / "USB1"
     gauge = connect("g", load_profile("scpi-gauge"), FollowingTransport(str(first), desk.list), CLOCK)
     assert isinstance(gauge, Gauge)
@@ -78,6 +79,7 @@ def test_a_gauge_is_found_again_at_its_adapter_under_another_name(
 
 
 def test_an_adapter_that_cannot_be_told_from_another_is_not_followed(desk: Desk, tmp_path: Path) -> None:
+    """Rule A17: of two alike none is taken."""
     name = tmp_path / "USB0"
     transport = FollowingTransport(str(name), desk.list)
     with Terminal(name) as terminal:

@@ -88,6 +88,7 @@ def test_the_talk_of_a_polled_gauge_byte_by_byte(clock: VirtualClock) -> None:
 
 
 def test_a_reading_is_stamped_in_the_middle_of_request_and_reply(clock: VirtualClock) -> None:
+    """Rule A23."""
     wire = Wire(clock, deque([Pair(b"*IDN?\n", IDENTITY), Pair(b"READ?\n", values(1.0), after_s=0.04)]))
     gauge = started(wire)
     run(clock, SETTLED_S + 0.09)
@@ -320,6 +321,7 @@ def test_a_flood_neither_blocks_nor_passes_for_an_answer(clock: VirtualClock) ->
 
 
 def test_a_missing_port_is_tried_after_half_a_second_then_twice_as_long_up_to_five(clock: VirtualClock) -> None:
+    """Rules A4 and A21: with a ceiling, and never at once."""
     wire = Wire(clock, plugged=False)
     gauge = started(wire)
     run(clock, 40.0)

@@ -41,6 +41,7 @@ def test_ports_stand_in_the_order_of_their_numbers(monkeypatch: pytest.MonkeyPat
 
 
 def test_macos_offers_only_the_names_that_open_at_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Rule A18: the others wait for a carrier."""
     monkeypatch.setattr(sys, "platform", "darwin")
     listing(monkeypatch, lambda: [found("/dev/tty.usbserial-1"), found("/dev/cu.usbserial-1")])
     assert [port.name for port in list_ports().ports] == ["/dev/cu.usbserial-1"]
@@ -50,6 +51,8 @@ def test_macos_offers_only_the_names_that_open_at_once(monkeypatch: pytest.Monke
 def test_what_goes_wrong_while_listing_is_a_note_beside_the_last_list(
     monkeypatch: pytest.MonkeyPatch, trouble: Exception
 ) -> None:
+    """Rule A16: whatever the listing raises while devices come and go."""
+
     def fails() -> list[ListPortInfo]:
         raise trouble
 

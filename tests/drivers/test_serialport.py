@@ -72,6 +72,7 @@ def test_the_settings_of_the_profile_reach_the_terminal(terminal: Terminal) -> N
 
 
 def test_a_read_does_not_wait_longer_than_a_slice(terminal: Terminal) -> None:
+    """Rules A6 and A8: a read is short, whatever it waits for."""
     port = open_url(terminal.url)
     port.open()
     start_ns = WALL.now_ns()
@@ -90,6 +91,7 @@ def test_a_read_gives_all_that_has_come(terminal: Terminal) -> None:
 
 
 def test_what_was_queued_before_the_opening_is_thrown_away(terminal: Terminal) -> None:
+    """Rule A10: on every system alike."""
     terminal.say(b"old")
     port = open_url(terminal.url)
     port.open()
@@ -100,6 +102,7 @@ def test_what_was_queued_before_the_opening_is_thrown_away(terminal: Terminal) -
 
 
 def test_a_pulled_plug_is_a_lost_link_for_reading_and_writing(terminal: Terminal) -> None:
+    """Rules A1 and A2: whatever the system raises."""
     calls: tuple[Callable[[SerialTransport], object], ...] = (
         lambda port: port.read(SLICE_S),
         lambda port: port.read(0.0),
@@ -116,6 +119,7 @@ def test_a_pulled_plug_is_a_lost_link_for_reading_and_writing(terminal: Terminal
 
 
 def test_a_port_is_held_for_one_only(terminal: Terminal) -> None:
+    """Rule A14."""
     first, second = open_url(terminal.url), open_url(terminal.url)
     first.open()
     with pytest.raises(PortBusy, match="in use by another program, or was only just released"):
@@ -126,6 +130,7 @@ def test_a_port_is_held_for_one_only(terminal: Terminal) -> None:
 
 
 def test_a_port_that_takes_nothing_ends_the_write_in_time(terminal: Terminal) -> None:
+    """Rule A12."""
     port = open_url(terminal.url)
     port.open()
     start_ns = WALL.now_ns()
@@ -196,6 +201,8 @@ def test_what_is_not_there_is_named(tmp_path: Path) -> None:
     ids=lambda error: type(error).__name__,
 )
 def test_every_kind_of_trouble_is_one_error(trouble: BaseException) -> None:
+    """Rules A2 and A3: one translation for all of them, and closing never raises."""
+
     class Broken:
         """A port whose calls all fail, as after a pulled plug."""
 
@@ -230,6 +237,7 @@ def test_every_kind_of_trouble_is_one_error(trouble: BaseException) -> None:
 
 
 def test_a_refused_right_names_the_group_of_the_device_node(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Rule A19: the group is read from the node that refused."""
     import grp
 
     group = next(item for item in grp.getgrall() if item.gr_gid != 0)
@@ -255,6 +263,7 @@ def test_nobody_is_told_to_join_the_group_of_the_administrator(tmp_path: Path) -
 
 
 def test_what_windows_says_of_a_taken_port_is_a_busy_port() -> None:
+    """Rule A4: in words, not as error 13."""
     # The text is that of pyserial 3.5 on Windows (pitfall A4), from memory.
     error = serial.SerialException("could not open port 'COM3': PermissionError(13, 'Access is denied.', None, 5)")
     assert isinstance(refusal("COM3", error), PortBusy)
@@ -280,3 +289,11 @@ def test_opening_and_closing_leaves_no_descriptor(terminal: Terminal) -> None:
             second.open()
     port.close()
     assert descriptors() == before
+
+
+def test_a_terminal_is_opened_again_though_it_has_no_parity(terminal: Terminal) -> None:
+    """Its system refuses settings of which it can change none: so the second opening failed."""
+    for _ in range(3):
+        port = SerialTransport(terminal.url, LinkSettings(parity="even"))
+        port.open()
+        port.close()

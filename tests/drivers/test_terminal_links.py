@@ -115,6 +115,7 @@ def test_a_gauge_is_opened_identified_and_read(tmp_path: Path) -> None:
 
 
 def test_a_pulled_plug_is_told_and_the_gauge_found_again_under_the_same_name(tmp_path: Path) -> None:
+    """Rules A1 and A21: any exception of the port is a lost link, told once, and opened again."""
     with Terminal(tmp_path / "port", counting()) as terminal, gauge_on(terminal) as gauge:
         before = await_readings(gauge, 2)
         terminal.unplug()
@@ -130,6 +131,7 @@ def test_a_pulled_plug_is_told_and_the_gauge_found_again_under_the_same_name(tmp
 
 
 def test_a_missing_port_is_named_and_opened_once_it_is_there(tmp_path: Path) -> None:
+    """Rule A4: a port that is not there is tried again, and the reason is said."""
     with Terminal(tmp_path / "port", counting()) as terminal:
         terminal.unplug()
         with gauge_on(terminal) as gauge:
@@ -141,6 +143,8 @@ def test_a_missing_port_is_named_and_opened_once_it_is_there(tmp_path: Path) -> 
 
 
 def test_one_byte_at_a_time_is_read_as_whole_numbers_only(tmp_path: Path) -> None:
+    """Rule A7: only terminated lines are read."""
+
     def answer(message: bytes) -> bytes | None:
         for byte in whole(message) or b"":
             terminal.say(bytes([byte]))
@@ -154,6 +158,7 @@ def test_one_byte_at_a_time_is_read_as_whole_numbers_only(tmp_path: Path) -> Non
 
 
 def test_half_a_line_is_completed_never_read(tmp_path: Path) -> None:
+    """Rule A7: `12.3` and `4` are not two numbers."""
     first_half, second_half = numbers(12.34)[:4], numbers(12.34)[4:]
 
     def answer(message: bytes) -> bytes | None:
@@ -168,6 +173,7 @@ def test_half_a_line_is_completed_never_read(tmp_path: Path) -> None:
 
 
 def test_garbage_at_connect_is_skipped(tmp_path: Path) -> None:
+    """Rules A10 and A11: what comes first may be anything, and ends no loop."""
     silent = threading.Event()
     whole = counting()
 
@@ -185,7 +191,7 @@ def test_garbage_at_connect_is_skipped(tmp_path: Path) -> None:
 
 
 def test_replies_that_come_after_their_time_are_never_taken_for_the_next(tmp_path: Path) -> None:
-    """The fault that users met: each reply is that of the question before it."""
+    """Rule A9, the fault that users met: each reply is that of the question before it."""
     late = 0.16  # later than the time-out of a poll, so each reply falls into the time of something else
     asked: list[int] = []
 
@@ -207,6 +213,7 @@ def test_replies_that_come_after_their_time_are_never_taken_for_the_next(tmp_pat
 
 
 def test_an_instrument_that_is_one_reply_behind_is_never_believed(tmp_path: Path) -> None:
+    """Rule A9: each reply is that of the question before it."""
     pending: list[bytes] = []
     polls = 0
 
@@ -224,6 +231,7 @@ def test_an_instrument_that_is_one_reply_behind_is_never_believed(tmp_path: Path
 
 
 def test_another_instrument_after_a_replug_is_refused_until_a_person_accepts_it(tmp_path: Path) -> None:
+    """Rule A17: who answers is asked after every opening."""
     with Terminal(tmp_path / "port", counting()) as terminal, gauge_on(terminal) as gauge:
         await_readings(gauge, 1)
         terminal.unplug()
@@ -250,6 +258,7 @@ def test_the_serial_number_of_the_rig_file_is_held_against_the_first_answer(tmp_
 
 
 def test_the_second_to_open_a_port_is_told_that_it_is_taken(tmp_path: Path) -> None:
+    """Rules A4 and A14: one program per port, and the other is told so in words."""
     with Terminal(tmp_path / "port", counting()) as terminal, gauge_on(terminal) as first:
         assert eventually(lambda: linked(first))
         with gauge_on(terminal) as second:
@@ -259,6 +268,7 @@ def test_the_second_to_open_a_port_is_told_that_it_is_taken(tmp_path: Path) -> N
 
 
 def test_a_port_that_takes_no_bytes_is_silence_not_a_lost_port(tmp_path: Path) -> None:
+    """Rule A12: a write has a time-out of its own."""
     with Terminal(tmp_path / "port") as terminal:
         fill(terminal)
         with gauge_on(terminal) as gauge:
@@ -271,6 +281,7 @@ def test_a_port_that_takes_no_bytes_is_silence_not_a_lost_port(tmp_path: Path) -
 
 
 def test_a_gauge_that_falls_silent_keeps_its_port(tmp_path: Path) -> None:
+    """Rule A22: no reply is no lost link; only the second closes the port."""
     whole = counting()
     deaf = threading.Event()
     with (
