@@ -58,11 +58,11 @@ def derive_point(
     goes into the change of pressure of the building, V/(1.2 p) dP/dt, is taken off: the point holds what leaks.
     """
     times_ns, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
-    air = _air_in(air, data, window.start_ns, window.end_ns, latest=True)
+    air = air_in(air, data, window.start_ns, window.end_ns, latest=True)
     flows_m3_h = _flows(direction, air, data, window, as_fitted(flow_range), building)
     if not len(envelope_pa) or not len(flows_m3_h):
         raise _no_readings(window)
-    stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, _pressure_pa(air, building))
+    stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, pressure_of(air, building))
     return Point(
         envelope_pa=float(envelope_pa.mean()),
         flow_m3_h=float(flows_m3_h.mean()) - direction.sign * stored_m3_h,
@@ -160,7 +160,7 @@ def envelope_pressures(
     taps = taps_read(data)
     if len(taps) == 1:
         return data.slice(Role.ENVELOPE, start_ns, end_ns)
-    times_ns, taps_pa = _together(data, taps, start_ns, end_ns)
+    times_ns, taps_pa = taps_together(data, taps, start_ns, end_ns)
     return times_ns, weighted(taps_pa, weights or (1.0 / len(taps),) * len(taps))
 
 
@@ -169,7 +169,7 @@ def taps_read(data: RunData) -> tuple[Role, ...]:
     return tuple(role for role in TAPS if role is Role.ENVELOPE or data.count(role))
 
 
-def _together(
+def taps_together(
     data: RunData, taps: Sequence[Role], start_ns: int, end_ns: int
 ) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
     """Return the stamps (n,) of moments at which all taps are known, and their pressures (n, taps)."""
@@ -193,7 +193,7 @@ def _steady(data: RunData, window: WindowRecord) -> SteadyWindow | None:
     taps = taps_read(data)
     if len(taps) < FEWEST_TAPS:
         return None
-    times_ns, taps_pa = _together(data, taps, window.start_ns, window.end_ns)
+    times_ns, taps_pa = taps_together(data, taps, window.start_ns, window.end_ns)
     flow_ns, flow = data.slice(_flow_role(data), window.start_ns, window.end_ns)
     if len(times_ns) < 3 or not len(flow):
         return None
@@ -220,10 +220,10 @@ def run_air(air: Air, data: RunData, windows: Sequence[WindowRecord]) -> Air:
     """Return `air` with the means of what was measured from the first of the windows to the last."""
     if not windows:
         return air
-    return _air_in(air, data, min(w.start_ns for w in windows), max(w.end_ns for w in windows), latest=False)
+    return air_in(air, data, min(w.start_ns for w in windows), max(w.end_ns for w in windows), latest=False)
 
 
-def _air_in(air: Air, data: RunData, start_ns: int, end_ns: int, *, latest: bool) -> Air:
+def air_in(air: Air, data: RunData, start_ns: int, end_ns: int, *, latest: bool) -> Air:
     """Return `air` with the means in a span; with `latest`, the last value before its end where the span has none."""
 
     def mean(*roles: Role) -> float | None:
@@ -253,26 +253,34 @@ def _flow_role(data: RunData, fan: int = 0) -> Role:
 def _flows(
     direction: Direction, air: Air, data: RunData, window: WindowRecord, fitted: Fitted, building: Building
 ) -> NDArray[np.float64]:
-    """Return the flow of each reading at the density of the air in the fan: from indoors when depressurizing.
+    """Return the flow of each reading at the density of the air in the fan, without those that are not known."""
+    _, total = fan_flows(direction, air, data, window.start_ns, window.end_ns, fitted, building)
+    return total[~np.isnan(total)]
 
-    Those of several fans are added at the moments of the first.
+
+def fan_flows(
+    direction: Direction, air: Air, data: RunData, start_ns: int, end_ns: int, fitted: Fitted, building: Building
+) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Return stamps and flows, both (n,), at the density of the air in the fan: from indoors when depressurizing.
+
+    Those of several fans are added at the moments of the first; where one is not known there is NaN.
     """
     inward = direction is Direction.PRESSURIZE
     temperature_c, rh = (air.outdoor_c, air.outdoor_rh) if inward else (air.indoor_c, air.indoor_rh)
-    density_kg_m3 = moist_air_density(temperature_c, rh, _pressure_pa(air, building))
+    density_kg_m3 = moist_air_density(temperature_c, rh, pressure_of(air, building))
 
     def flow_of(fan: int, flow_range: FlowRange, margin_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
         role = _flow_role(data, fan)
-        times_ns, values = data.slice(role, window.start_ns - margin_ns, window.end_ns + margin_ns)
+        times_ns, values = data.slice(role, start_ns - margin_ns, end_ns + margin_ns)
         if role is FAN_FLOWS[fan][0]:
             return times_ns, values
         return times_ns, np.asarray(element_flow_m3_h(values, flow_range, density_kg_m3), np.float64)
 
-    first, *further = fitted.at(window.start_ns)
+    first, *further = fitted.at(start_ns)
     times_ns, total = flow_of(0, first, 0)
     for fan, flow_range in enumerate(further, 1):
         total = total + at_instants(*flow_of(fan, flow_range, LONGEST_GAP_NS), times_ns)
-    return total[~np.isnan(total)]
+    return times_ns, total
 
 
 def _storage_flow_m3_h(
@@ -290,7 +298,8 @@ def _storage_flow_m3_h(
     return building.volume_m3 / (STORAGE_EXPONENT * pressure_pa) * slope_pa_s * _SECONDS_PER_HOUR
 
 
-def _pressure_pa(air: Air, building: Building) -> float:
+def pressure_of(air: Air, building: Building) -> float:
+    """Return the barometric pressure (Pa) as measured, or that of the altitude."""
     return air.barometric_pa if air.barometric_pa is not None else pressure_at_altitude(building.altitude_m)
 
 

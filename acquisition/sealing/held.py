@@ -1,0 +1,165 @@
+"""A run in which a pressure was held: its flow at that pressure, what changed, and what each marked seal brought."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from acquisition.derive import air_in, derive_zero, fan_flows, pressure_of, taps_read, taps_together
+from acquisition.fitted import Fitted
+from acquisition.job.leaks import SealingMark, SealingMarkKind
+from acquisition.series import RunData, WindowRecord
+from acquisition.steps import WindowKind
+from analysis.air import moist_air_density
+from analysis.records import Air, Building, Direction
+from analysis.sealing.change import Change, change_at
+from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled_trace, through_leaks
+from analysis.sealing.unrest import SHORTEST_S, Unrest, unrest_of
+from analysis.sealing.watch import Step, steps_in
+from analysis.sealing.windanswer import calmed_crosswise, wind_answer
+from drivers.clock import NS_PER_S
+
+Floats = NDArray[np.float64]
+
+PIECE_S = 10
+"""Over which the temperature of the air in the fan is taken as one."""
+STEADY_S, STEADY_SHARE = 20, 0.1
+"""The pressure counts as held from where it stays this near to what is wished for so long."""
+ROUNDS = 3
+BESIDE_S = 15.0
+"""Seconds before a change, and after it, that are not quiet."""
+
+
+@dataclass(frozen=True, slots=True)
+class SealedLook:
+    """A marked seal and what it brought; `change` is None where it is too early or nothing was quiet before."""
+
+    mark: SealingMark
+    started_s: float
+    done_s: float
+    change: Change | None
+
+
+@dataclass(frozen=True, slots=True)
+class HeldLook:
+    """A held run as it stands; times are seconds of the clock of the run.
+
+    `trace` is the flow through the leaks at the pressure held. `unrest` is None before a minute was quiet.
+    """
+
+    levelling: Levelling
+    trace: Trace
+    unrest: Unrest | None
+    steps: tuple[Step, ...]
+    sealed: tuple[SealedLook, ...]
+
+
+def held_look(
+    direction: Direction,
+    held_pa: float,
+    air: Air,
+    data: RunData,
+    windows: Sequence[WindowRecord],
+    fitted: Fitted,
+    building: Building,
+    marks: Sequence[SealingMark] = (),
+    exponent: float = USUAL_EXPONENT,
+) -> HeldLook | None:
+    """Return what a held run says, None while the pressure was never held or no zero-flow pressure is known.
+
+    `held_pa` is the induced pressure without its sign; `exponent` that of the last test.
+    """
+    zeros = [window for window in windows if window.kind is WindowKind.ZERO_BEFORE]
+    if not zeros:
+        return None
+    zero_pa = derive_zero(data, zeros[-1]).mean_pa
+    times_ns, taps_pa = taps_together(data, taps_read(data), zeros[-1].end_ns, 2**62)
+    begin = _held_from(times_ns, direction.sign * (taps_pa.mean(axis=1) - zero_pa), held_pa)
+    if begin is None:
+        return None
+    levelling = Levelling(direction, zero_pa, building.volume_m3, exponent, pressure_of(air, building), held_pa)
+    times_ns, taps_pa = times_ns[begin:], taps_pa[begin:]
+    flow = _leak_flow(direction, air, data, times_ns, fitted, building, exponent)
+    raw = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
+    trace, unrest, steps = _understood(raw, levelling)
+    return HeldLook(levelling, trace, unrest, steps, _sealed(trace, unrest, marks))
+
+
+def _held_from(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> int | None:
+    """Return the first reading of the first stretch of `STEADY_S` that is near to what is wished for."""
+    far = np.abs(induced_pa / held_pa - 1.0) > STEADY_SHARE
+    beginnings = np.concatenate([[0], np.flatnonzero(far) + 1])
+    ends = np.concatenate([np.flatnonzero(far), [len(far)]])
+    for begin, end in zip(beginnings, ends, strict=True):
+        if end > begin and times_ns[end - 1] - times_ns[begin] >= STEADY_S * NS_PER_S:
+            return int(begin)
+    return None
+
+
+def _leak_flow(
+    direction: Direction, air: Air, data: RunData, times_ns: NDArray[np.int64], fitted: Fitted, building: Building,
+    exponent: float,
+) -> Floats:  # fmt: skip
+    """Return the flow through the leaks at each stamp (n,), the air in the fan as it was at the time."""
+    flow = np.full(len(times_ns), np.nan)
+    piece = (times_ns - times_ns[0]) // (PIECE_S * NS_PER_S)
+    for number in np.unique(piece):
+        here = np.flatnonzero(piece == number)
+        start_ns, end_ns = int(times_ns[here[0]]), int(times_ns[here[-1]]) + 1
+        then = air_in(air, data, start_ns, end_ns, latest=True)
+        pressure_pa = pressure_of(then, building)
+        indoor = moist_air_density(then.indoor_c, then.indoor_rh, pressure_pa)
+        outdoor = moist_air_density(then.outdoor_c, then.outdoor_rh, pressure_pa)
+        flow_ns, fan = fan_flows(direction, then, data, start_ns, end_ns, fitted, building)
+        if len(flow_ns):
+            leaking = through_leaks(fan, direction, indoor, outdoor, exponent)
+            flow[here] = np.interp(times_ns[here], flow_ns, leaking)
+    return flow
+
+
+def _understood(raw: Trace, levelling: Levelling) -> tuple[Trace, Unrest | None, tuple[Step, ...]]:
+    """Return the trace without the wind, its unrest and its steps; what is quiet is what lies between the steps."""
+    quiet = [raw.span(raw.start_s, raw.start_s + SHORTEST_S)]
+    steps: tuple[Step, ...] = ()
+    trace, unrest = raw, unrest_of(quiet)
+    for _ in range(ROUNDS):
+        if unrest is None:
+            break
+        steps = steps_in(trace, unrest)
+        quiet = _between(raw, steps)
+        learnt = unrest_of(calmed_crosswise(quiet, levelling))
+        if learnt is None:
+            break
+        trace, unrest = wind_answer(quiet, levelling).calmed(raw), learnt
+    return trace, unrest, steps
+
+
+def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
+    edges = [raw.start_s - BESIDE_S, *(step.at_s for step in steps), raw.end_s + BESIDE_S]
+    spans = [raw.span(one + BESIDE_S, other - BESIDE_S) for one, other in itertools.pairwise(edges)]
+    return [span for span in spans if len(span.flow_m3_h)]
+
+
+def _sealed(trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
+    """Return a look at each seal that was marked as done; it began at the mark before it that says so."""
+    looks: list[SealedLook] = []
+    started_s: float | None = None
+    later = [mark.t_ns / NS_PER_S for mark in marks if mark.kind is SealingMarkKind.STARTS]
+    for mark in marks:
+        at_s = mark.t_ns / NS_PER_S
+        if mark.kind is SealingMarkKind.STARTS:
+            started_s = at_s
+        elif mark.kind is SealingMarkKind.DONE:
+            begun_s = at_s if started_s is None else started_s
+            # What the next seal does is not this one's.
+            until_s = min((other for other in later if other > at_s), default=trace.end_s)
+            change = None
+            if unrest is not None:
+                change = change_at(trace, at_s, unrest, started_s=begun_s, now_s=min(until_s, trace.end_s))
+            looks.append(SealedLook(mark, begun_s, at_s, change))
+            started_s = None
+    return tuple(looks)
