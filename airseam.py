@@ -392,6 +392,7 @@ COMMANDS = {
     **HERE,
     **{name: elsewhere("files", name) for name in FILES},
     **{name: elsewhere("numbers", name) for name in NUMBERS},
+    "leaks": elsewhere("sealing", "leaks"),
 }
 
 if __name__ == "__main__":

@@ -57,6 +57,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _analyse(command("analyse", "work out a test that is in a file"))
     _explain(command("explain", "say what the result of a test means for the house"))
     _compare(command("compare", "hold two tests beside each other"))
+    _leaks(command("leaks", "list the leaks of a job, what sealing brought, what is left; add or change one"))
     _limits(command("limits", "list the limits of codes and programmes"))
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
     _components(command("components", "list what single components leak, or add some up"))
@@ -180,6 +181,30 @@ def _compare(compare: argparse.ArgumentParser) -> None:
         compare.add_argument(f"--{word}-test", type=_whole, metavar="N", help="its number in the job; the newest else")
     compare.add_argument("--other-instruments", action="store_true", help="the tests were made with different ones")
     _units(compare)
+
+
+def _leaks(leaks: argparse.ArgumentParser) -> None:
+    leaks.add_argument("file", type=Path, metavar="JOB")
+    leaks.add_argument("--add", metavar="PART", help="add a leak of this part of the building, such as attic-access")
+    leaks.add_argument("--change", type=_whole, metavar="N", help="change the leak of this number")
+    for name, words in (
+        ("storey", "where it is"),
+        ("side", "side of the house"),
+        ("room", "room"),
+        ("note", "a remark"),
+        ("trade", "who should seal it"),
+        ("material", "what it was sealed with"),
+    ):
+        leaks.add_argument(f"--{name}", metavar="TEXT", help=words)
+    leaks.add_argument("--minutes", type=_not_negative, metavar="M", help="work that it took")
+    leaks.add_argument("--cost", type=_not_negative, metavar="C", help="what it cost")
+    leaks.add_argument(
+        "--size", dest="size_guess_m3_h", type=_above_zero, metavar="M3_H", help="guess of its flow at 50 Pa"
+    )
+    leaks.add_argument("--found-by", choices=("hand", "fog", "smoke pen", "infra-red", "sound", "other"), help="how")
+    leaks.add_argument("--status", choices=("found", "sealed", "verified", "left"), help="how far it has come")
+    leaks.add_argument("--target", type=_above_zero, metavar="M3_H", help="flow at 50 Pa to reach: say what is left")
+    _units(leaks)
 
 
 def _limits(limits: argparse.ArgumentParser) -> None:

@@ -18,7 +18,7 @@ from analysis.air import moist_air_density
 from analysis.records import Air, Building, Direction
 from analysis.sealing.change import Change, change_at
 from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled_trace, through_leaks
-from analysis.sealing.unrest import SHORTEST_S, Unrest, unrest_of
+from analysis.sealing.unrest import Unrest, unrest_of
 from analysis.sealing.watch import Step, steps_in
 from analysis.sealing.windanswer import calmed_crosswise, wind_answer
 from drivers.clock import NS_PER_S
@@ -123,9 +123,8 @@ def _leak_flow(
 
 def _understood(raw: Trace, levelling: Levelling) -> tuple[Trace, Unrest | None, tuple[Step, ...]]:
     """Return the trace without the wind, its unrest and its steps; what is quiet is what lies between the steps."""
-    quiet = [raw.span(raw.start_s, raw.start_s + SHORTEST_S)]
     steps: tuple[Step, ...] = ()
-    trace, unrest = raw, unrest_of(quiet)
+    trace, unrest = raw, unrest_of([raw], mostly=True)
     for _ in range(ROUNDS):
         if unrest is None:
             break

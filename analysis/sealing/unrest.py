@@ -31,6 +31,8 @@ SCALES_S = (0.0, 3.0, 12.0, 50.0, 200.0)
 """Time scales of the noise; 0 is white."""
 HALVES_S = (1, 2, 4, 8, 15, 30)
 FEWEST_LOOKS = 2.0
+MEDIAN_OF_SQUARES = 0.4549
+"""Median of the square of a normal number of unit variance (chi-square of one degree of freedom, tables)."""
 _CHANCES_PER_CONTRAST = 4.0
 """Independent looks that a record gives for each length of both windows; tuned on simulated houses."""
 
@@ -71,10 +73,11 @@ class Unrest:
         return t_multiplier(self.dof(windows), coverage) * self.sd_m3_h(windows)
 
 
-def unrest_of(stretches: Sequence[Trace]) -> Unrest | None:
+def unrest_of(stretches: Sequence[Trace], *, mostly: bool = False) -> Unrest | None:
     """Return the unrest of quiet stretches, None when they are too short to say.
 
-    Differences are taken within a stretch only.
+    Differences are taken within a stretch only. With `mostly` the stretches are quiet for the greater part: the median
+    of the squares counts, which a few changes do not move.
     """
     values = [stretch.flow_m3_h for stretch in stretches]
     seconds = float(sum(np.count_nonzero(np.isfinite(item)) for item in values))
@@ -87,7 +90,8 @@ def unrest_of(stretches: Sequence[Trace]) -> Unrest | None:
         looks = len(squares) / (3 * after_s)
         if looks < FEWEST_LOOKS:
             break
-        variance = max(float(squares.mean()), 1e-12)
+        middle = float(np.median(squares)) / MEDIAN_OF_SQUARES if mostly else float(squares.mean())
+        variance = max(middle, 1e-12)
         # As many rows as independent looks, each in shares of what is seen: a slow wander counts as much as noise.
         weight = math.sqrt(looks) / variance
         rows.append(weight * _parts(Windows(2 * after_s, after_s)))

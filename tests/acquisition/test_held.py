@@ -12,7 +12,11 @@ from acquisition.holding import held_plan
 from acquisition.job import SealingMark, SealingMarkKind
 from acquisition.sealing.held import HeldLook, held_look
 from acquisition.snapshot import Snapshot
+from acquisition.told import table_lines
+from acquisition.told.sealing import held_table
 from analysis.sealing.change import Sureness
+from analysis.sealing.watch import StepKind
+from analysis.units import Display, System
 from drivers.clock import VirtualClock
 from simulators.faults import sealed
 from tests.acquisition.scenes import Scene, a_scene
@@ -49,6 +53,7 @@ def test_a_seal_is_told_half_a_minute_after_it(tmp_path: Path) -> None:
         scene.engine.end_hold()
         scene.to_the_end()
         look = look_of(scene, marks)
+        unmarked = look_of(scene, [])
     assert look.unrest is not None
     (seal,) = look.sealed
     assert seal.change is not None
@@ -56,3 +61,11 @@ def test_a_seal_is_told_half_a_minute_after_it(tmp_path: Path) -> None:
     assert seal.change.difference_m3_h.value == pytest.approx(brought, rel=0.25)
     assert seal.change.difference_m3_h.low < brought < seal.change.difference_m3_h.high
     assert seal.change.before_m3_h == pytest.approx(before, rel=0.03)
+    told = "\n".join(table_lines(held_table(look, Display(System.SI))))
+    assert "sealed" in told
+    assert "sure" in told
+    # Without a mark the watch finds the same seal.
+    (step,) = [item for item in unmarked.steps if abs(item.at_s - seal.done_s) < 25.0]
+    assert step.kind is StepKind.SEAL
+    assert step.change.difference_m3_h.value == pytest.approx(brought, rel=0.35)
+    assert "looks like a seal" in "\n".join(table_lines(held_table(unmarked, Display(System.SI))))
