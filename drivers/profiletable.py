@@ -146,17 +146,27 @@ class Table:
         return self._content.get(key, default)
 
     def _line_of(self, key: str) -> int | None:
-        """Return the line of a key, or of the table's header when the key is not there."""
-        here, seen, header_line = self._header == "", -1, None
-        for number, line in enumerate(self._text.splitlines(), start=1):
-            header = re.match(r"\s*\[\[?\s*([^\]]+?)\s*\]", line)
-            if header:
-                seen += header.group(1) == self._header
-                here = header.group(1) == self._header and seen == self._index
-                header_line = number if here else header_line
-            elif here and re.match(rf"\s*\"?{re.escape(key)}\"?\s*=", line):
-                return number
+        return line_of(self._text, self._header, self._index, key)
+
+
+def line_of(text: str, header: str, index: int, key: str) -> int | None:
+    """Return the line of a key, or of what opens its table when the key is not there.
+
+    A table may have a header, be written on one line (`link = { baud = 9600 }`), or key by key (`link.baud = 9600`).
+    """
+    here, seen, header_line = header == "", -1, None
+    for number, line in enumerate(text.splitlines(), start=1):
+        opened = re.match(r"\s*\[\[?\s*([^\]]+?)\s*\]", line)
+        if opened:
+            seen += opened.group(1) == header
+            here = opened.group(1) == header and seen == index
+            header_line = number if here else header_line
+        elif here and re.match(rf"\s*\"?{re.escape(key)}\"?\s*=", line):
+            return number
+    if header_line is not None or not header:
         return header_line
+    parent, _, own = header.rpartition(".")
+    return line_of(text, parent, 0, f"{own}.{key}") or line_of(text, parent, 0, own)
 
 
 def _bounds(what: str, above: float, at_least: float, at_most: float) -> str:
