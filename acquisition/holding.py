@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Generator, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -42,14 +43,17 @@ def holding(plan: TestPlan, *, shutter: bool = False, turns: bool = False) -> Pr
 
     A wish for another pressure is followed at once; one for the other direction stops the fan and begins a new run.
     """
-    answer = yield SAFETY
-    if answer == DO_NOT_TEST:
-        yield Mark("not tested", "The safety questions were answered: do not test.")
-        return
-    direction, target_pa = plan.directions[0], plan.targets_pa[0]
+    if plan.safety:
+        yield Mark("safety", plan.safety)
+    else:
+        answer = yield SAFETY
+        if answer == DO_NOT_TEST:
+            yield Mark("not tested", "The safety questions were answered: do not test.")
+            return
+    direction, target_pa = plan.directions[0], plan.allowed_targets_pa[0]
     while True:
         yield BeginRun(direction)
-        wish = yield from _run(min(plan.zero_s, HOLD_ZERO_S), direction, target_pa, shutter=shutter)
+        wish = yield from _run(plan, direction, target_pa, shutter=shutter)
         yield StopFan()
         yield EndRun()
         if wish.target_pa is None:
@@ -63,12 +67,21 @@ def direction_of(target_pa: float) -> Direction:
     return Direction.DEPRESSURIZE if target_pa < 0 else Direction.PRESSURIZE
 
 
-def _run(zero_s: float, direction: Direction, target_pa: float, *, shutter: bool) -> Generator[Step, StepResult, Wish]:
+def allowed_pa(plan: TestPlan, target_pa: float, held_pa: float) -> float:
+    """Return the target that a wish comes to within the limits of the safety answers; both with their sign."""
+    if plan.pressurize_only and target_pa < 0:
+        return held_pa
+    if plan.cap_pa is not None and abs(target_pa) > plan.cap_pa:
+        return math.copysign(plan.cap_pa, target_pa)
+    return target_pa
+
+
+def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: bool) -> Generator[Step, StepResult, Wish]:
     """Yield the steps of one direction; return the wish that ended it."""
     yield Checkpoint()
     if not shutter:
         yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
-    yield MeasureZero(WindowKind.ZERO_BEFORE, zero_s)
+    yield MeasureZero(WindowKind.ZERO_BEFORE, min(plan.zero_s, HOLD_ZERO_S))
     if not shutter:
         text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
         yield Ask("uncover-fan", text, ("The fan is open",))
@@ -82,6 +95,12 @@ def _run(zero_s: float, direction: Direction, target_pa: float, *, shutter: bool
         yield Settle(HOLD_SETTLE_S)
         wish = yield Hold()
         assert isinstance(wish, Wish)
+        if wish.target_pa is not None:
+            within_pa = allowed_pa(plan, wish.target_pa, signed_pa)
+            if within_pa != wish.target_pa:
+                text = f"{wish.target_pa:g} Pa was asked for; the safety answers allow {within_pa:g} Pa."
+                yield Mark("safety", text)
+            wish = replace(wish, target_pa=within_pa)
         if wish.target_pa is None or direction_of(wish.target_pa) is not direction:
             return wish
         signed_pa = wish.target_pa

@@ -67,6 +67,8 @@ class TestPlan:
     """Id of the state in which the method wants the building, empty where nobody has said."""
     cap_pa: float | None = None
     """Induced pressure that must not be passed, None where only the watchdog's own limit holds."""
+    pressurize_only: bool = False
+    """Whether the safety answers forbid to depressurize."""
     safety: str = ""
     """What the safety questions came to where all were answered before the test; empty: the test asks."""
     kit: Kit = field(default_factory=Kit)

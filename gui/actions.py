@@ -55,7 +55,7 @@ class Actions(QObject):
         self.hold_less = self._action(self._test, "Hold 5 Pa less", "-")
         self.hold_other_way = self._action(self._test, "Hold it in the other direction", "D")
         self.hold_end = self._action(self._test, "End the hold", "Shift+H")
-        self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="1234")
+        self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="12345")
         self._view.addSeparator()
         self.residuals = self._action(self._view, "How far the points lie off the line", "R")
         self.corrections = self._action(self._view, "From the readings to the line", "C")

@@ -20,13 +20,14 @@ from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import next_step
 from gui.viewmodels.outcome import outcome_picture
 from gui.viewmodels.points import table_picture
-from gui.viewmodels.prompt import close_prompt, running_prompt
+from gui.viewmodels.prompt import close_prompt, owed_prompt, running_prompt
 from gui.viewmodels.rail import rail
 from gui.viewmodels.report_place import report_picture, title_of
 from gui.viewmodels.residuals import residual_picture
 from gui.viewmodels.ribbon import ribbon
 from gui.viewmodels.rig_place import Newest, newest_reading, rig_picture
 from gui.viewmodels.rooms import RoomsModel
+from gui.viewmodels.setup_place import setup_picture
 from gui.viewmodels.shown import Reading, ShownTest, seen_by
 from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trace
 from gui.views.rig_place import EQUIPMENT
@@ -59,6 +60,7 @@ class Bridge(QObject):
         self._timer.timeout.connect(self.tick)
         self._draw: dict[Place, Callable[[Moment], None]] = {
             Place.JOB: self._draw_job,
+            Place.SETUP: self._draw_setup,
             Place.RIG: self._draw_rig,
             Place.TEST: self._draw_test,
             Place.REPORT: self._draw_report,
@@ -126,7 +128,8 @@ class Bridge(QObject):
         window.ribbon.show_picture(ribbon(moment))
         window.rail.show_items(rail(moment))
         window.next_bar.show_step(next_step(moment))
-        window.close_prompt.show_prompt(close_prompt() if screen.asking_to_close and not screen.closing else None)
+        leaving = close_prompt() if self._desk.busy else owed_prompt(moment.job.owed if moment.job is not None else ())
+        window.close_prompt.show_prompt(leaving if screen.asking_to_close and not screen.closing else None)
         window.show_place(moment.place, keys=screen.keys_shown)
         self._intents.refresh(moment)
         self._draw[moment.place](moment)
@@ -194,6 +197,13 @@ class Bridge(QObject):
             picture = rooms.picture(moment.display, sheet.sheet.plan.building, worth, job.house.versions)
             place.rooms.show_picture(picture)
             place.show_undo(picture.undo, picture.redo)
+
+    def _draw_setup(self, moment: Moment) -> None:
+        job = self._desk.job
+        if job is not None and moment.job is not None:
+            house = job.house
+            picture = setup_picture(moment.job.plan, house.entries, house.photos, self._desk.now())
+            self._window.setup.show_picture(picture)
 
     def _draw_rig(self, moment: Moment) -> None:
         engine, rig = self._desk.engine, self._screen.rig

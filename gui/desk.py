@@ -10,14 +10,17 @@ import math
 from collections import deque
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from datetime import datetime
 from pathlib import Path
 
 from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
 from acquisition.holding import held_plan
-from acquisition.job import Job, LoadedTest, RecordState, TestRecord
+from acquisition.job import Entry, Job, LoadedTest, PreparationKind, RecordState, TestRecord
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
+from acquisition.setup import board_of, gate_of, obeying
+from acquisition.setup.board import LEFT, SET_UP
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.records import Building
@@ -94,8 +97,17 @@ class Desk:
         job = self.job
         if job is None:
             return None
+        draft, entries = job.draft(), job.house.entries
+        gate = gate_of(entries, self._clock.utc())
         return JobMoment(
-            str(job.path), job.details, job.draft(), self._interrupted_words(job), job.alarm(), self._fresh
+            path=str(job.path),
+            details=job.details,
+            plan=draft,
+            interrupted=self._interrupted_words(job),
+            alarm=job.alarm(),
+            fresh=self._fresh,
+            forbidden=gate.sentence if gate.forbids else "",
+            owed=board_of(draft, entries).owed,
         )
 
     def shown(self, snapshot: Snapshot | None) -> ShownTest | None:
@@ -246,6 +258,38 @@ class Desk:
         self.changed += 1
         return True
 
+    def note(self, kind: PreparationKind, subject: str, state: str, reason: str = "", who: str = "") -> bool:
+        """Keep what was done to the building, or answered about it; return whether it was."""
+        job = self.job
+        if job is None:
+            return False
+        if state == LEFT and not reason.strip():
+            self.tell(Severity.ATTENTION, "Say in the field below the list why it is left as it is.")
+            return False
+        if subject == SET_UP and not who.strip():
+            self.tell(Severity.ATTENTION, "The name of the second person is needed.")
+            return False
+        by = " ".join(who.split()) or job.details.tester
+        job.edit_house().note(Entry(self._clock.utc(), kind, subject, state, by, reason.strip()))
+        self.changed += 1
+        return True
+
+    def add_photo(self, subject: str, path: Path) -> None:
+        """Put a copy of a picture into the job."""
+        if self.job is None:
+            return
+        try:
+            self.job.edit_house().add_photo(subject, path.name, path.read_bytes(), self._clock.utc())
+        except InvalidInput as error:
+            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+        except OSError as error:
+            self.tell(Severity.ATTENTION, f"The picture cannot be read ({error.strerror}): {path}.")
+        self.changed += 1
+
+    def now(self) -> datetime:
+        """Return the time of day on the clock of the job."""
+        return self._clock.utc()
+
     def choose_test(self, number: int) -> None:
         """Show another test of the job."""
         self._chosen = number
@@ -322,6 +366,7 @@ class Desk:
         if hold:
             plan = held_plan(plan, plan.directions[0].sign * FIRST_HELD_PA)
         try:
+            plan = obeying(plan, gate_of(job.house.entries, self._clock.utc()))
             recorder = job.record(plan, rig.spec)
             engine.begin(plan, recorder)
         except InvalidInput as error:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from acquisition.setup import gate_of, preparation_sheet, refusal
 from acquisition.snapshot import Severity
 from gui.desk import Desk
 from gui.plots.canvas import PlotPanel
@@ -72,6 +73,29 @@ class Files(QObject):
             self._ask(
                 FileDialog.to_folder(self._window, "Export the tables into a folder", self.folder), self._save_csv
             )
+
+    def save_preparation_sheet(self) -> None:
+        """Ask where, then write what the client is asked to have ready."""
+        job = self._desk.job
+        if job is not None:
+            text = preparation_sheet(job.draft(), job.details.name)
+            self._ask_text("Preparation sheet", f"{job.path.stem} preparation", text)
+
+    def save_refusal(self) -> None:
+        """Ask where, then write why no test is possible."""
+        job = self._desk.job
+        if job is not None:
+            text = refusal(job.details, gate_of(job.house.entries, self._desk.now()))
+            self._ask_text("No test possible", f"{job.path.stem} no test", text)
+
+    def _ask_text(self, title: str, stem: str, text: str) -> None:
+        def write(path: Path) -> None:
+            try:
+                self._told(f"Written: {write_new(path, text.encode())}.")
+            except OSError as error:
+                self._failed(f"It could not be written: {reason(error)}.")
+
+        self.ask_save(title, self.folder / f"{stem}.txt", "Text (*.txt)", write)
 
     def save_plot(self, kind: str) -> None:
         """Ask where, then write the plot that was clicked."""

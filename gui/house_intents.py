@@ -1,10 +1,13 @@
-"""What is asked for about the house: its rooms and surfaces, and their versions."""
+"""What is asked for about the house: its rooms and surfaces, how it is set up and put back."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
+from acquisition.job import PreparationKind
+from acquisition.setup.board import SET_UP
 from gui.desk import Desk
+from gui.files import Files
 from gui.screen import Screen
 from gui.viewmodels.rooms import Part
 from gui.window import Window
@@ -13,11 +16,18 @@ from gui.window import Window
 class HouseIntents(QObject):
     """Hears the pages about the house and calls the desk."""
 
-    def __init__(self, desk: Desk, screen: Screen, window: Window) -> None:
+    def __init__(self, desk: Desk, screen: Screen, window: Window, files: Files) -> None:
         """Listen."""
         super().__init__(window)
         self._desk = desk
         self._screen = screen
+        self._files = files
+        self._setup = window.setup
+        self._setup.noted.connect(self.note)
+        self._setup.photo_asked.connect(self.ask_photo)
+        self._setup.checked_by.connect(self.check)
+        self._setup.sheet.clicked.connect(files.save_preparation_sheet)
+        self._setup.refusal.clicked.connect(files.save_refusal)
         self._page = window.job.rooms
         for table in self._page.tables.values():
             table.typed.connect(self.type_cell)
@@ -74,6 +84,23 @@ class HouseIntents(QObject):
         if self._desk.keep_geometry(name, reason):
             self._page.version_kept()
         self._screen.touch()
+
+    def note(self, kind: str, subject: str, state: str) -> None:
+        """Keep what was done to the building, or answered about it."""
+        if self._desk.note(PreparationKind(kind), subject, state, self._setup.reason.text()):
+            self._setup.reason.clear()
+        self._screen.touch()
+
+    def check(self, who: str) -> None:
+        """Keep that a second person looked it over."""
+        if self._desk.note(PreparationKind.CHECK, SET_UP, "looked over", who=who):
+            self._setup.entered()
+        self._screen.touch()
+
+    def ask_photo(self, subject: str) -> None:
+        """Ask for a picture of an opening, and put it into the job."""
+        pattern = "Pictures (*.png *.jpg *.jpeg)"
+        self._files.ask_open("A photo of it", pattern, lambda path: self._desk.add_photo(subject, path))
 
     def undo(self) -> None:
         """Take the last edit back."""

@@ -16,6 +16,8 @@ def icon_path(place: Place) -> QPainterPath:
     match place:
         case Place.JOB:
             return _house()
+        case Place.SETUP:
+            return _ticked_list()
         case Place.RIG:
             return _fan()
         case Place.TEST:
@@ -59,6 +61,13 @@ def _fan() -> QPainterPath:
         path.moveTo(12, 12)
         middle_x, middle_y = (12 + corner[0]) / 2, (12 + corner[1]) / 2
         path.quadTo(middle_x + (corner[1] - 12) * 0.35, middle_y - (corner[0] - 12) * 0.35, *corner)
+    return path
+
+
+def _ticked_list() -> QPainterPath:
+    path = QPainterPath()
+    for y in (6.0, 12.0, 18.0):
+        _strokes(path, ((4, y), (5.8, y + 1.8), (9, y - 1.8)), ((12.5, y), (20.5, y)))
     return path
 
 

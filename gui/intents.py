@@ -24,7 +24,7 @@ from gui.theme import Mode
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
 from gui.viewmodels.points import STRIKE_REASONS
-from gui.viewmodels.prompt import ACCEPT, CLOSE, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
+from gui.viewmodels.prompt import ACCEPT, CLOSE, CLOSE_ANYWAY, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
 from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.rig_sheet import RigSheetModel
@@ -55,7 +55,7 @@ class Intents(QObject):
         self.files = Files(desk, screen, window)
         self.rig = RigIntents(desk, screen, window, settings, self.files)
         self.teach = TeachIntents(desk, screen, window, self.files)
-        self.house = HouseIntents(desk, screen, window)
+        self.house = HouseIntents(desk, screen, window, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self._connect_frame()
         self._connect_places()
@@ -240,6 +240,12 @@ class Intents(QObject):
                 self._screen.strike = None
                 if choice == STRIKE:
                     self._desk.strike(int(prompt.id), reason)
+            case PromptKind.OWED:
+                self._screen.asking_to_close = False
+                if choice == CLOSE_ANYWAY:
+                    self._close()
+                else:
+                    self.go_to(Place.SETUP)
             case PromptKind.CLOSE:
                 self._screen.asking_to_close = False
                 if choice == CLOSE:
@@ -251,7 +257,8 @@ class Intents(QObject):
         self.finish_typing()
         if self._screen.closing:
             return
-        if self._desk.busy:
+        job = self._desk.job_moment()
+        if self._desk.busy or (job is not None and job.owed):
             self._screen.asking_to_close = True
             self._screen.touch()
         else:

@@ -20,6 +20,7 @@ from gui.views.rail import Rail
 from gui.views.report_place import ReportPlace
 from gui.views.ribbon import Ribbon
 from gui.views.rig_place import RigPlace
+from gui.views.setup_place import SetupPlace
 from gui.views.test_place import TestPlace
 
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
@@ -43,12 +44,14 @@ class Window(QMainWindow):
         self.close_prompt = PromptPanel()
         self.next_bar = NextBar()
         self.job = JobPlace()
+        self.setup = SetupPlace()
         self.rig = RigPlace(look, profile_choices())
         self.test = TestPlace(look)
         self.report = ReportPlace()
         self.keys = KeysPage()
         self.places: dict[Place, QWidget] = {
             Place.JOB: self.job,
+            Place.SETUP: self.setup,
             Place.RIG: self.rig,
             Place.TEST: self.test,
             Place.REPORT: self.report,

@@ -3,6 +3,7 @@
 from acquisition.setup.board import Board, Line, RestoreLine, board_of
 from acquisition.setup.openings import Opening, OpeningState, openings_for, rule_for, shipped_openings
 from acquisition.setup.preparation_sheet import preparation_sheet
+from acquisition.setup.refusal import refusal
 from acquisition.setup.safety import Answer, Gate, Question, gate_of, obeying, shipped_questions
 
 __all__ = [
@@ -19,6 +20,7 @@ __all__ = [
     "obeying",
     "openings_for",
     "preparation_sheet",
+    "refusal",
     "rule_for",
     "shipped_openings",
     "shipped_questions",

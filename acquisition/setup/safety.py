@@ -132,6 +132,7 @@ def obeying(plan: TestPlan, gate: Gate) -> TestPlan:
         plan,
         directions=directions,
         cap_pa=gate.cap_pa,
+        pressurize_only=gate.pressurize_only,
         safety=_record(gate) if gate.complete else "",
     )
 

@@ -8,7 +8,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("Esc", "Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost."),
             ("Space", "Press the big button at the bottom right: it does what the sentence beside it says."),
-            ("1 2 3 4", "Go to Job, Rig, Test, Report."),
+            ("1 2 3 4 5", "Go to Job, Set-up, Rig, Test, Report."),
             ("F1", "Show this sheet, and go back."),
             ("F11", "Whole screen, and back."),
         ),

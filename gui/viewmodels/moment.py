@@ -18,6 +18,7 @@ class Place(StrEnum):
     """The places of the window, in the order of the work."""
 
     JOB = "job"
+    SETUP = "setup"
     RIG = "rig"
     TEST = "test"
     REPORT = "report"
@@ -25,7 +26,7 @@ class Place(StrEnum):
     @property
     def word(self) -> str:
         """The name on the rail."""
-        return self.value.capitalize()
+        return "Set-up" if self is Place.SETUP else self.value.capitalize()
 
 
 class RigState(StrEnum):
@@ -64,6 +65,10 @@ class JobMoment:
     interrupted: str = ""
     alarm: str = ""
     fresh: bool = False
+    forbidden: str = ""
+    """Why no test is possible, by the safety answers."""
+    owed: tuple[str, ...] = ()
+    """What is to be put back."""
 
 
 @dataclass(frozen=True, slots=True)

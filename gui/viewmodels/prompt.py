@@ -17,10 +17,12 @@ class PromptKind(StrEnum):
     PAUSED = "paused"
     STRIKE = "strike"
     CLOSE = "close"
+    OWED = "owed"
 
 
 ACCEPT, END_TEST = "Go on with this instrument", "End the test here"
 STRIKE, LEAVE = "Strike the point", "Leave it"
+PUT_BACK, CLOSE_ANYWAY = "Put it back first", "Close all the same"
 CLOSE, STAY = "Stop the fan and close", "Stay"
 
 
@@ -80,6 +82,19 @@ def close_prompt() -> Prompt:
         "A test is running",
         "Closing stops the fan and ends the test; what was read so far is kept.",
         (CLOSE, STAY),
+    )
+
+
+def owed_prompt(owed: tuple[str, ...]) -> Prompt:
+    """Return the question before the window closes while something is not put back."""
+    named = "; ".join(owed[:4]) + ("; and more" if len(owed) > 4 else "")
+    return Prompt(
+        PromptKind.OWED,
+        "owed",
+        f"{len(owed)} things are not put back",
+        f"{named}.",
+        (PUT_BACK, CLOSE_ANYWAY),
+        "A water heater left off or an alarm left isolated harms the people who live here. The job stays open.",
     )
 
 

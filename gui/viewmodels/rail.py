@@ -35,10 +35,9 @@ def _item(place: Place, moment: Moment) -> RailItem:
 def _missing(place: Place, moment: Moment) -> tuple[str, Tone, str]:
     match place:
         case Place.JOB:
-            if moment.job is None:
-                return "!", Tone.ATTENTION, "No job is open."
-            if moment.job.plan.building.volume_m3 is None:
-                return "!", Tone.ATTENTION, "The volume of the building is missing."
+            return _to_enter(moment)
+        case Place.SETUP:
+            return _to_put_back(moment)
         case Place.RIG:
             if moment.rig.state is not RigState.CONNECTED or moment.snapshot is None:
                 return "!", Tone.ATTENTION, "No rig is connected."
@@ -52,4 +51,21 @@ def _missing(place: Place, moment: Moment) -> tuple[str, Tone, str]:
         case Place.REPORT:
             if moment.job is not None and moment.job.fresh:
                 return "●", Tone.GOOD, "There is a new result."
+    return "", Tone.QUIET, ""
+
+
+def _to_put_back(moment: Moment) -> tuple[str, Tone, str]:
+    job = moment.job
+    if job is not None and job.forbidden:
+        return "✗", Tone.BAD, job.forbidden
+    if job is not None and job.owed:
+        return "!", Tone.ATTENTION, f"{len(job.owed)} to be put back."
+    return "", Tone.QUIET, ""
+
+
+def _to_enter(moment: Moment) -> tuple[str, Tone, str]:
+    if moment.job is None:
+        return "!", Tone.ATTENTION, "No job is open."
+    if moment.job.plan.building.volume_m3 is None:
+        return "!", Tone.ATTENTION, "The volume of the building is missing."
     return "", Tone.QUIET, ""

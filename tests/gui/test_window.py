@@ -431,9 +431,7 @@ def test_the_key_sheet_comes_and_goes(stage: Stage) -> None:
     assert window.stack.currentWidget() is window.test
 
 
-@pytest.mark.parametrize(
-    ("digit", "place"), [("1", Place.JOB), ("2", Place.RIG), ("3", Place.TEST), ("4", Place.REPORT)]
-)
+@pytest.mark.parametrize(("digit", "place"), [(str(at), place) for at, place in enumerate(Place, 1)])
 def test_digits_lead_to_the_places(stage: Stage, digit: str, place: Place) -> None:
     stage.program.window.setFocus()
     QTest.keyClicks(stage.program.window, digit)

@@ -7,9 +7,11 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from acquisition.holding import held_plan, holding
 from acquisition.job import Entry, PreparationKind
 from acquisition.setup import board_of, gate_of, obeying, openings_for, preparation_sheet, rule_for, shipped_questions
 from acquisition.setup.openings import RULES, OpeningState
+from acquisition.steps import BeginRun, GoTo, Hold, Mark, StepResult, Wish
 from analysis.errors import InvalidInput
 from analysis.methods import method_ids, method_of
 from analysis.records import Direction
@@ -102,3 +104,26 @@ def test_the_sheet_for_the_client_names_every_opening() -> None:
     assert all(f"[ ] {opening.name}: {state}" in text for opening, state in openings_for(PLAN))
     assert "24 hours" in text
     assert "licensed practice" in text
+
+
+def test_a_held_pressure_stays_within_the_answers() -> None:
+    limited = obeying(held_plan(PLAN, -50.0), gate_of(answers(ashes="no", sheeting="no"), NOW))
+    steps = holding(limited, shutter=True)
+    walked = [next(steps)]
+    assert isinstance(walked[0], Mark)
+    wishes = iter((Wish(55.0), Wish(-20.0), Wish(None)))
+    result: StepResult = None
+    while True:
+        try:
+            step = steps.send(result)
+        except StopIteration:
+            break
+        walked.append(step)
+        result = next(wishes) if isinstance(step, Hold) else None
+    assert {step.target_pa for step in walked if isinstance(step, GoTo)} == {30.0}
+    assert [step.direction for step in walked if isinstance(step, BeginRun)] == [Direction.PRESSURIZE]
+    told = [step.text for step in walked if isinstance(step, Mark)][1:]
+    assert told == [
+        "55 Pa was asked for; the safety answers allow 30 Pa.",
+        "-20 Pa was asked for; the safety answers allow 30 Pa.",
+    ]

@@ -1,0 +1,241 @@
+"""The Set-up place: what is asked before the fan starts, what is closed and sealed, what is put back."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
+from gui.viewmodels.setup_place import CAUTION, SetupPicture, StateRow
+from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+
+MOST_CHOICES = 4
+
+
+class StateLine(QWidget):
+    """One thing with its states. `chosen` carries the subject and the state."""
+
+    chosen = Signal(str, str)
+    photo_asked = Signal(str)
+
+    def __init__(self, *, below: bool) -> None:
+        """Make it empty; `below` puts the states under the words."""
+        super().__init__()
+        self._shown: StateRow | None = None
+        self._sign = label("", "strong")
+        self._sign.setFixedWidth(16)
+        self._text = wrapped()
+        self._note = wrapped("small")
+        self._group = QButtonGroup(self)
+        self._group.setExclusive(False)
+        self.buttons: list[QPushButton] = []
+        choices = row(gap=GAP_4)
+        for at in range(MOST_CHOICES):
+            view = button("", "tab")
+            view.setCheckable(True)
+            self._group.addButton(view, at)
+            self.buttons.append(view)
+            choices.addWidget(view)
+        self.photo = button("Photo", "tab")
+        self.photo.clicked.connect(self._photo)
+        choices.addWidget(self.photo)
+        words = column(2)
+        words.addWidget(self._text)
+        words.addWidget(self._note)
+        line = QHBoxLayout()
+        line.setContentsMargins(0, 0, 0, 0)
+        line.setSpacing(GAP_8)
+        line.addWidget(self._sign, 0, Qt.AlignmentFlag.AlignTop)
+        line.addLayout(words, 1)
+        choices.addStretch(1 if below else 0)
+        (words if below else line).addLayout(choices)
+        self.setLayout(line)
+        self._group.idClicked.connect(self._clicked)
+
+    def show_row(self, shown: StateRow) -> None:
+        """Show a state."""
+        if shown != self._shown:
+            self._shown = shown
+            set_text(self._text, shown.text)
+            set_text(self._note, shown.note)
+            self._note.setVisible(bool(shown.note))
+            set_text(self._sign, SIGNS.get(shown.tone, "○") if shown.tone is not Tone.PLAIN else "○")
+            set_tone(self._sign, shown.tone)
+            for at, view in enumerate(self.buttons):
+                view.setVisible(at < len(shown.choices))
+                if at < len(shown.choices):
+                    view.setText(shown.choices[at][1])
+                    view.setAccessibleName(f"{shown.choices[at][1]}: {shown.text}")
+            self.photo.setVisible(shown.photos is not None)
+            self.photo.setText(f"Photo ({shown.photos})" if shown.photos else "Photo")
+            self.photo.setAccessibleName(f"Add a photo: {shown.text}")
+        for at, view in enumerate(self.buttons):
+            view.setChecked(at < len(shown.choices) and shown.choices[at][0] == shown.state)
+
+    def _clicked(self, at: int) -> None:
+        shown = self._shown
+        if shown is None or at >= len(shown.choices):
+            return
+        self.show_row(shown)
+        self.chosen.emit(shown.subject, shown.choices[at][0])
+
+    def _photo(self) -> None:
+        if self._shown is not None:
+            self.photo_asked.emit(self._shown.subject)
+
+
+class StateList(Panel):
+    """A panel of such things. `noted` carries the kind, the subject and the state."""
+
+    noted = Signal(str, str, str)
+    photo_asked = Signal(str)
+
+    def __init__(self, kind: str, title: str) -> None:
+        """Make it empty."""
+        super().__init__(title)
+        self.kind = kind
+        self.lead = wrapped("quiet")
+        self.lines: list[StateLine] = []
+        self._box = column(GAP_8)
+        self.body.addWidget(self.lead)
+        self.body.addLayout(self._box)
+
+    def show_rows(self, rows: tuple[StateRow, ...], lead: str) -> None:
+        """Show a moment."""
+        set_text(self.lead, lead)
+        while len(self.lines) < len(rows):
+            made = StateLine(below=self.kind == "opening")
+            made.chosen.connect(self._chosen)
+            made.photo_asked.connect(self.photo_asked)
+            self.lines.append(made)
+            self._box.addWidget(made)
+        for at, line in enumerate(self.lines):
+            line.setVisible(at < len(rows))
+            if at < len(rows):
+                line.show_row(rows[at])
+
+    def _chosen(self, subject: str, state: str) -> None:
+        self.noted.emit(self.kind, subject, state)
+
+
+class SetupPlace(QWidget):
+    """The place."""
+
+    noted = Signal(str, str, str)
+    photo_asked = Signal(str)
+    checked_by = Signal(str)
+
+    def __init__(self) -> None:
+        """Lay it out."""
+        super().__init__()
+        self._shown: SetupPicture | None = None
+        self.safety = StateList("safety", "Before the fan starts")
+        self.openings = StateList("opening", "Openings")
+        self.seals = StateList("seal", "Seal board")
+        self.restore = StateList("restore", "Put back")
+        self.lists = (self.safety, self.openings, self.seals, self.restore)
+        for view in self.lists:
+            view.noted.connect(self.noted)
+        self.openings.photo_asked.connect(self.photo_asked)
+        caution = wrapped("small")
+        caution.setText(CAUTION)
+        self.safety.body.addWidget(caution)
+        self.refusal = button("Write why there is no test")
+        self.safety.body.addWidget(self.refusal)
+        self.new_seal = _entry("Where a temporary seal is, such as: dryer outlet")
+        self.add_seal = button("Enter", "slim")
+        self.seals.body.addLayout(_with(self.new_seal, self.add_seal))
+        self.reason = _entry("Reason, where something is left as it is")
+        self.restore.body.addWidget(self.reason)
+        self.second, self.check = _entry("Name of the second person"), button("Looked over", "slim")
+        self.add_seal.clicked.connect(self._seal)
+        self.new_seal.returnPressed.connect(self._seal)
+        self.check.clicked.connect(self._check)
+        self.second.returnPressed.connect(self._check)
+        sides = QHBoxLayout()
+        sides.setSpacing(GAP_12)
+        sides.setContentsMargins(0, 0, 4, 0)
+        sides.addLayout(_side(self.safety, self.seals, self.restore), 1)
+        sides.addLayout(_side(self.openings, self._second_panel()), 1)
+        inside = QWidget()
+        inside.setProperty("role", "scrolled")
+        inside.setLayout(sides)
+        self.area = QScrollArea()
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setWidget(inside)
+        self.area.setAccessibleName("Set-up of the building")
+        box = column(0)
+        box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
+        box.addWidget(self.area)
+        self.setLayout(box)
+
+    def show_picture(self, picture: SetupPicture) -> None:
+        """Show a moment."""
+        if picture == self._shown:
+            return
+        self._shown = picture
+        self.safety.show_rows(picture.safety, picture.verdict)
+        set_tone(self.safety.lead, picture.tone)
+        self.refusal.setVisible(picture.forbidden)
+        self.openings.show_rows(picture.openings, picture.rule)
+        empty = "Every temporary seal is entered once, and ticked off when it is taken off again."
+        self.seals.show_rows(picture.seals, "" if picture.seals else empty)
+        self.seals.lead.setVisible(not picture.seals)
+        self.restore.show_rows(picture.restore, picture.owed)
+        set_text(self._checked, picture.checked or "Nobody else looked it over yet. A second pair of eyes finds most.")
+
+    def entered(self) -> None:
+        """Empty what was typed."""
+        for view in (self.new_seal, self.reason, self.second):
+            view.clear()
+
+    def _second_panel(self) -> Panel:
+        panel = Panel("Second person, client")
+        self._checked: QLabel = wrapped("quiet")
+        self.sheet = button("Preparation sheet for the client")
+        panel.body.addWidget(self._checked)
+        panel.body.addLayout(_with(self.second, self.check))
+        panel.body.addWidget(self.sheet)
+        return panel
+
+    def _seal(self) -> None:
+        name = " ".join(self.new_seal.text().split())
+        if name:
+            self.noted.emit("seal", name, "on")
+            self.new_seal.clear()
+
+    def _check(self) -> None:
+        self.checked_by.emit(self.second.text())
+
+
+def _entry(words: str) -> QLineEdit:
+    made = QLineEdit()
+    made.setPlaceholderText(words)
+    made.setAccessibleName(words)
+    return made
+
+
+def _with(entry: QLineEdit, press: QPushButton) -> QHBoxLayout:
+    made = row(entry, press)
+    made.setStretch(0, 1)
+    return made
+
+
+def _side(*panels: Panel) -> QVBoxLayout:
+    made = column(GAP_12)
+    for panel in panels:
+        made.addWidget(panel)
+    made.addStretch(1)
+    return made
