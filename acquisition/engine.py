@@ -214,6 +214,9 @@ class Engine:
         batch = self._rig.take()
         for role, reading in self._taps.mean(batch):
             self.live.append(role, reading.monotonic_ns, reading.value)
+        for role, reading in batch:
+            if role is Role.ENVELOPE:
+                self.live.append_first_tap(reading.monotonic_ns, reading.value)
         if self._bench is not None:
             self._bench.progress.note(batch)
 

@@ -48,12 +48,23 @@ class LiveBuffer:
         self._lock = threading.Lock()
         self._rings = {role: _Ring() for role in Role}
         self._newest_ns: dict[Role, int] = {}
+        self._first_tap = _Ring()
 
     def append(self, role: Role, time_ns: int, value: float) -> None:
         """Add a reading (SI units)."""
         with self._lock:
             self._rings[role].append(time_ns, value)
             self._newest_ns[role] = max(time_ns, self._newest_ns.get(role, time_ns))
+
+    def append_first_tap(self, time_ns: int, value_pa: float) -> None:
+        """Add what the first outdoor tap alone reads; the envelope pressure is the mean of all taps."""
+        with self._lock:
+            self._first_tap.append(time_ns, value_pa)
+
+    def first_tap(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        """Return copies of the stamps (ns) and values (Pa) of the first tap alone from `start_ns` on, shape (n,)."""
+        with self._lock:
+            return self._first_tap.since(start_ns)
 
     def newest_ns(self, role: Role) -> int | None:
         """Return the stamp of the newest reading."""

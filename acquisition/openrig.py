@@ -26,6 +26,14 @@ class OpenRig:
         self._gauges = tuple(gauges)
         self._fans = tuple(fans)
         self._roles = {channel: role for role, channel in spec.role_channels().items()}
+        self.batteries: dict[str, float] = {}
+        """Charge (0..1) that instruments report of themselves, by name; a new dictionary with each change."""
+        self._battery_channels = {
+            f"{gauge.name}.{channel.name}": gauge.name
+            for gauge in self._gauges
+            for channel in gauge.profile.channels
+            if channel.quantity == "battery"
+        }
         self._watched = tuple(gauge.watch() for gauge in self._gauges)
 
     def start(self) -> None:
@@ -35,7 +43,14 @@ class OpenRig:
 
     def take(self) -> list[tuple[Role, Reading]]:
         """Return the readings of all channels with a role since the last call, oldest first."""
-        return self._in_roles([reading for gauge in self._gauges for reading in gauge.take()])
+        readings = [reading for gauge in self._gauges for reading in gauge.take()]
+        if self._battery_channels:
+            self.batteries = self.batteries | {
+                self._battery_channels[reading.channel]: reading.value
+                for reading in readings
+                if reading.channel in self._battery_channels
+            }
+        return self._in_roles(readings)
 
     def watch(self) -> list[tuple[Role, Reading]]:
         """Return the readings since the last call of this, for the watchdog, which does not wait for the engine."""

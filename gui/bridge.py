@@ -9,11 +9,13 @@ from PySide6.QtCore import QObject, QTimer
 
 from acquisition.rig import Role
 from acquisition.snapshot import Snapshot
+from drivers.clock import NS_PER_S
 from gui.desk import Desk
 from gui.intents import Intents
 from gui.screen import Screen
 from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
+from gui.viewmodels.health import Health, rig_health
 from gui.viewmodels.hints import volume_worth
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Moment, Place
@@ -54,6 +56,7 @@ class Bridge(QObject):
         self._drawn: Stamp = ()
         self._recorded: tuple[ShownTest, int, TracePicture] | None = None
         self._reread: tuple[ShownTest, Reading, ShownTest] | None = None
+        self._healthy: tuple[object, int, Health] = (None, 0, {})
         self._ticks = 0
         self._timer = QTimer(self)
         self._timer.setInterval(PERIOD_MS)
@@ -109,7 +112,28 @@ class Bridge(QObject):
             shown=self._seen(self._desk.shown(snapshot)),
             report_saved=screen.pages.saved,
             closing=screen.closing,
+            health=self._health(snapshot),
         )
+
+    def _health(self, snapshot: Snapshot | None) -> Health:
+        """Return the health of the instruments, looked at once a second."""
+        rig, engine = self._desk.connection.rig, self._desk.engine
+        if snapshot is None or rig is None or engine is None:
+            self._healthy = (None, 0, {})
+            return {}
+        known, looked_ns, health = self._healthy
+        if known is not engine or not 0 <= snapshot.now_ns - looked_ns < NS_PER_S:
+            health = rig_health(rig.spec, snapshot, self._stamped, rig.batteries)
+            self._healthy = (engine, snapshot.now_ns, health)
+        return health
+
+    def _stamped(self, role: Role, since_ns: int) -> tuple[list[int], list[float]]:
+        """Return the readings of a channel; those of the first tap are its own and not the mean of all."""
+        engine = self._desk.engine
+        if engine is None:
+            return [], []
+        stamps, values = engine.live.first_tap(since_ns) if role is Role.ENVELOPE else engine.live.since(role, since_ns)
+        return stamps.tolist(), values.tolist()
 
     def _seen(self, shown: ShownTest | None) -> ShownTest | None:
         """Return the test as the person looks at it; a running one is always looked at as planned."""
@@ -211,8 +235,8 @@ class Bridge(QObject):
         def newest(role: Role) -> tuple[int, float] | None:
             if engine is None or moment.snapshot is None:
                 return None
-            times, values = engine.live.since(role, moment.snapshot.now_ns - round(NEWEST_S * 1e9))
-            return (int(times[-1]), float(values[-1])) if len(values) else None
+            times, values = self._stamped(role, moment.snapshot.now_ns - round(NEWEST_S * 1e9))
+            return (times[-1], values[-1]) if values else None
 
         place = self._window.rig
         latest = newest_reading(moment.snapshot, newest)
@@ -241,8 +265,7 @@ class Bridge(QObject):
         )
 
     def _samples(self, role: Role, since_ns: int) -> list[float]:
-        engine = self._desk.engine
-        return [float(value) for value in engine.live.since(role, since_ns)[1]] if engine is not None else []
+        return self._stamped(role, since_ns)[1]
 
     def _draw_report(self, moment: Moment) -> None:
         screen, job, shown = self._screen, self._desk.job, moment.shown

@@ -132,6 +132,7 @@ def _lists(theme: Theme) -> str:
     return f"""
 QAbstractItemView {{ background: {theme.panel}; alternate-background-color: {theme.panel}; border: none;
     gridline-color: transparent; selection-background-color: {theme.raised}; outline: none; }}
+QListWidget::item {{ min-height: 32px; padding: 0 6px; }}
 QListView, QTreeView {{ selection-color: {theme.text}; }}
 QHeaderView, QHeaderView::section {{ background: {theme.panel}; color: {quiet}; border: none; font-size: {SMALL}px;
     padding: 2px 4px; }}

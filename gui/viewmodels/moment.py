@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from acquisition.job import JobDetails
@@ -11,6 +12,7 @@ from acquisition.rig import RigSpec
 from acquisition.snapshot import EngineState, Snapshot
 from analysis.records import Direction
 from analysis.units import Display
+from drivers.health import Fact
 from gui.viewmodels.shown import ShownTest
 
 
@@ -83,6 +85,8 @@ class Moment:
     shown: ShownTest | None = None
     report_saved: bool = False
     closing: bool = False
+    health: Mapping[str, tuple[Fact, ...]] = field(default_factory=dict)
+    """What is known of the health of each instrument, by its name."""
 
     @property
     def state(self) -> EngineState:

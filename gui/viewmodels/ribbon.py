@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
 
 from acquisition.snapshot import EngineState, RecordingView, Snapshot
 from analysis.units import Display, Quantity, format_value, unit_symbol
-from drivers.errors import ProfileError
-from drivers.health import Level, link_health
+from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
-from drivers.profile import Profile, load_profile
 from gui.theme import Tone
+from gui.viewmodels.health import SHORT, unwell
 from gui.viewmodels.moment import Moment, RigState
 
 NO_FIGURE = "–"
@@ -103,9 +102,8 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
         words = "closing" if moment.rig.state is RigState.CLOSING else "no rig"
         return (Lamp(Tone.QUIET, words, "Connect a rig in Rig (2)."),)
     fans = moment.rig.spec.fans if moment.rig.spec is not None else ()
-    profiles = {item.name: item.profile for item in moment.rig.spec.instruments} if moment.rig.spec is not None else {}
     lamps = tuple(
-        link_lamp(link, drive=link.name in fans, profile=profiles.get(link.name, "")) for link in snapshot.links
+        link_lamp(link, drive=link.name in fans, facts=moment.health.get(link.name, ())) for link in snapshot.links
     )
     if len(lamps) <= MOST_LINKS:
         return lamps
@@ -114,15 +112,17 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
     return (*lamps[: MOST_LINKS - 1], Lamp(worst, f"{len(rest)} more", "\n".join(lamp.words for lamp in rest)))
 
 
-def link_lamp(link: LinkStatus, *, drive: bool = False, profile: str = "") -> Lamp:
-    """Return the lamp of one link; with its profile also what its counters tell of its health."""
+def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = ()) -> Lamp:
+    """Return the lamp of one link; with facts about its health also what is not well, in words."""
     tip = link.sentence or f"{link.name} on {link.port}: {link.identity or 'no identity'}"
     match link.state:
         case LinkState.LINKED:
             rate = f" {link.rate_hz:.0f} Hz" if link.rate_hz >= 0.5 and not drive else ""
-            unwell = _unwell(link, profile)
-            if unwell:
-                return Lamp(Tone.ATTENTION, f"{link.name}{rate or ' linked'}", " ".join(unwell))
+            trouble = unwell(facts)
+            if trouble:
+                tone = Tone.BAD if trouble[0].level is Level.BAD else Tone.ATTENTION
+                words = SHORT.get(trouble[0].kind, trouble[0].kind)
+                return Lamp(tone, f"{link.name} {words}", " ".join(fact.sentence for fact in trouble))
             return Lamp(Tone.GOOD, f"{link.name}{rate or ' linked'}", tip)
         case LinkState.OPENING | LinkState.IDENTIFYING:
             return Lamp(Tone.ATTENTION, f"{link.name} {link.state}", tip)
@@ -130,22 +130,6 @@ def link_lamp(link: LinkStatus, *, drive: bool = False, profile: str = "") -> La
             return Lamp(Tone.QUIET, f"{link.name} closed", tip)
         case _:
             return Lamp(Tone.BAD, f"{link.name} {link.state}", tip)
-
-
-def _unwell(link: LinkStatus, profile: str) -> list[str]:
-    """Return what is not well with a link that is up, in sentences."""
-    known = _profile(profile)
-    if known is None:
-        return []
-    return [fact.sentence for fact in link_health(link, known) if fact.level > Level.WELL]
-
-
-@cache
-def _profile(name: str) -> Profile | None:
-    try:
-        return load_profile(name) if name else None
-    except ProfileError:
-        return None
 
 
 def _record(snapshot: Snapshot | None, moment: Moment) -> Lamp | None:

@@ -9,8 +9,10 @@ from acquisition.openrig import RigSource
 from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
+from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
+from gui.viewmodels.health import summary, unwell
 from gui.viewmodels.moment import Moment, RigState
 from gui.viewmodels.ribbon import link_lamp
 from gui.viewmodels.rig_sheet import ROLE_WORDS, same
@@ -30,13 +32,18 @@ Newest = Callable[[Role], tuple[float, float] | None]
 
 @dataclass(frozen=True, slots=True)
 class LinkRow:
-    """One link in words; `acceptable` when a person may say that the instrument that answers is the right one."""
+    """One link in words; `acceptable` when a person may say that the instrument that answers is the right one.
+
+    `health` is what is well, in one line; `warnings` what is not, a sentence each.
+    """
 
     name: str
     tone: Tone
     state: str
     words: str
     acceptable: bool = False
+    health: str = ""
+    warnings: tuple[tuple[Tone, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +97,10 @@ def rig_picture(
     closing = rig.state is RigState.CLOSING
     same_source = spec is not None and (rig.source, spec.time_factor) == chosen
     own = spec is not None and not rig.source and same(spec, draft)
+    links = snapshot.links if snapshot is not None else ()
     return RigPicture(
         title=spec.name if spec is not None else "No rig is connected",
-        links=tuple(link_row(link, spec) for link in snapshot.links) if snapshot is not None else (),
+        links=tuple(link_row(link, spec, moment.health.get(link.name, ())) for link in links),
         channels=_channels(spec, newest, moment.display) if snapshot is not None and spec is not None else (),
         sources=tuple(
             SourceCard(item.id, item.title, _source_words(item, moment.display), item.id == rig.source)
@@ -116,15 +124,14 @@ def _source_words(source: RigSource, display: Display) -> str:
     return ". ".join(part for part in parts if part) + "."
 
 
-def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:
+def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ()) -> LinkRow:
     """Return a link in words."""
-    profiles = {item.name: item.profile for item in spec.instruments} if spec is not None else {}
-    lamp = link_lamp(link, profile=profiles.get(link.name, ""))
+    lamp = link_lamp(link, facts=facts)
+    warnings = tuple((Tone.BAD if fact.level is Level.BAD else Tone.ATTENTION, fact.sentence) for fact in unwell(facts))
     match link.state:
         case LinkState.LINKED:
             state, words = "linked", _linked_words(link, drive=spec is not None and link.name in spec.fans)
-            if lamp.tone is Tone.ATTENTION:
-                state, words = "linked, not well", f"{words} · {lamp.tip}"
+            state = "linked, not well" if warnings else state
         case LinkState.OPENING:
             state, words = "opening the port", link.sentence or f"Port {link.port}"
         case LinkState.IDENTIFYING:
@@ -135,7 +142,8 @@ def link_row(link: LinkStatus, spec: RigSpec | None) -> LinkRow:
             state, words = "another instrument answers", link.sentence
         case _:
             state, words = "closed", link.sentence
-    return LinkRow(link.name, lamp.tone, state, words, link.state is LinkState.WRONG_INSTRUMENT)
+    acceptable = link.state is LinkState.WRONG_INSTRUMENT
+    return LinkRow(link.name, lamp.tone, state, words, acceptable, summary(facts) if facts else "", warnings)
 
 
 def _linked_words(link: LinkStatus, *, drive: bool) -> str:

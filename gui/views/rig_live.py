@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QFrame, QGridLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QButtonGroup, QFrame, QGridLayout, QLabel, QScrollArea, QWidget
 
 from gui.look import Look
-from gui.theme import GAP_8, GAP_12, GAP_16, Tone
+from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.rig_place import ChannelRow, LinkRow, RigPicture
 from gui.views.parts import ElidedLabel, Lamp, Panel, button, column, label, row, set_text, set_tone, wrapped
 
@@ -20,7 +20,8 @@ class LinkView(QWidget):
         self._lamp = Lamp(look)
         self._name = label(role="strong")
         self._state = label(role="quiet")
-        self._words = wrapped("quiet")
+        self._words, self._health = wrapped("quiet"), wrapped("small")
+        self._warnings: list[QLabel] = []
         self.accept = button("Go on with this instrument", "slim")
         buttons.addButton(self.accept, at)
         head = row(self._lamp, self._name, self._state)
@@ -29,6 +30,9 @@ class LinkView(QWidget):
         box = column(2)
         box.addLayout(head)
         box.addWidget(self._words)
+        box.addWidget(self._health)
+        self._warning_box = column(2)
+        box.addLayout(self._warning_box)
         self.setLayout(box)
 
     def show_link(self, link: LinkRow) -> None:
@@ -39,6 +43,17 @@ class LinkView(QWidget):
         set_tone(self._state, link.tone if link.tone is not Tone.GOOD else Tone.QUIET)
         set_text(self._words, link.words)
         self.accept.setVisible(link.acceptable)
+        set_text(self._health, link.health)
+        self._health.setVisible(bool(link.health))
+        while len(self._warnings) < len(link.warnings):
+            self._warnings.append(wrapped())
+            self._warning_box.addWidget(self._warnings[-1])
+        for at, view in enumerate(self._warnings):
+            view.setVisible(at < len(link.warnings))
+            if at < len(link.warnings):
+                tone, sentence = link.warnings[at]
+                set_text(view, f"{SIGNS[tone]} {sentence}")
+                set_tone(view, tone)
 
 
 class ChannelView:

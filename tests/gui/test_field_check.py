@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from acquisition.openrig import OpenRig, RigSource, open_rig
+from acquisition.rig import TAPS
 from acquisition.rigfile import read_rig
 from drivers.clock import Clock, VirtualClock
 from gui.views.rig_place import CHECK, DETAIL, LIVE, OWN
@@ -45,6 +46,12 @@ def test_a_check_is_made_from_live_readings_and_kept_with_its_day(page: Stage) -
     settle(page)
     assert rig.check._verdict.text().startswith("✓ Blue gauge and Grey gauge agree")
     assert [*cut_texts(page.program.window), *overlaps(page.program.window)] == []
+    live = page.engine().live
+    joined, first, second = (
+        values[1] for values in (live.since(TAPS[0], 0), live.first_tap(0), live.since(TAPS[1], 0))
+    )
+    assert joined == pytest.approx((first + second) / 2.0)
+    assert model.points[-1].first_pa == pytest.approx(first[-60:].mean(), abs=0.1)
     rig.check.keep.click()
     settle(page)
     [check] = kept(page).checks

@@ -9,7 +9,9 @@ from pathlib import Path
 import pytest
 
 from acquisition.job import JobDetails, RecordState
+from drivers.health import link_health
 from drivers.instrument import LinkState, LinkStatus
+from drivers.profile import load_profile
 from gui.errands import InlineErrands, ThreadErrands
 from gui.report_pages import reason, write_new
 from gui.settings import RECENT, Settings, SettingsFile
@@ -141,11 +143,14 @@ def test_pages_are_only_shown_with_a_report() -> None:
 
 def test_a_link_that_is_up_but_not_well_says_so() -> None:
     well = LinkStatus("gauge", "COM3", LinkState.LINKED, rate_hz=10.0, readings=1000)
-    assert link_lamp(well, profile="scpi-gauge").tone is Tone.GOOD
-    slow = link_lamp(replace(well, rate_hz=4.0), profile="scpi-gauge")
-    assert slow.tone is Tone.ATTENTION
-    assert "10" in slow.tip
-    damaged = link_lamp(replace(well, bad_frames=20), profile="scpi-gauge")
-    assert damaged.tone is Tone.ATTENTION
-    assert "damaged" in damaged.tip
-    assert link_lamp(replace(well, rate_hz=4.0), profile="no such profile").tone is Tone.GOOD
+    profile = load_profile("scpi-gauge")
+    assert link_lamp(well, facts=link_health(well, profile)).tone is Tone.GOOD
+    slow = replace(well, rate_hz=4.0)
+    slow_lamp = link_lamp(slow, facts=link_health(slow, profile))
+    assert (slow_lamp.tone, slow_lamp.words) == (Tone.ATTENTION, "gauge slow")
+    assert "10" in slow_lamp.tip
+    damaged = replace(well, bad_frames=20)
+    damaged_lamp = link_lamp(damaged, facts=link_health(damaged, profile))
+    assert (damaged_lamp.tone, damaged_lamp.words) == (Tone.ATTENTION, "gauge drop-outs")
+    assert "damaged" in damaged_lamp.tip
+    assert link_lamp(slow).tone is Tone.GOOD
