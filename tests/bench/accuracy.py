@@ -35,6 +35,7 @@ from analysis.records import Air, Building, Direction, Kit
 from drivers.clock import VirtualClock, seconds
 from simulators.random_house import random_houses
 from simulators.rig import SimulatedRig
+from tests.bench.naive import naive_estimate, naive_plan, steering
 
 EXACT = Kit(0.0, 0.0, 0.0, 0.0, 0.0, 0.0)
 SMALL_STEP_PA = (4.0, 6.5)
@@ -52,6 +53,7 @@ class Case:
     taps: int
     schedule: str
     seed: int
+    naive: bool = False
 
 
 @dataclass(slots=True)
@@ -80,6 +82,8 @@ def measure(case: Case) -> Found:
     engine = Engine(open_rig(spec, clock, rig.open), clock, auto_answer=True)
     building = Building(**rig.building())  # type: ignore[arg-type]  # only the name is a text
     plan = TestPlan(building, Air(**rig.air()), directions=tuple(Direction), kit=EXACT).on_schedule(case.schedule)
+    if case.naive:
+        plan = naive_plan(plan)
     found = Found()
     with tempfile.TemporaryDirectory() as folder:
         job = Job.create(Path(folder) / "bench.airseam", clock, building.name)
@@ -87,11 +91,12 @@ def measure(case: Case) -> Found:
             job.add_building(building, "by chance")
             engine.start()
             clock.wait_until(seconds(3.0))
-            engine.begin(plan, job.record(plan, spec))
-            while engine.busy and clock.now_ns() < seconds(LIMIT_S):
-                clock.wait_until(clock.now_ns() + seconds(2.0))
-                if engine.snapshot().paused_reason:
-                    engine.resume()
+            with steering(naive=case.naive):
+                engine.begin(plan, job.record(plan, spec))
+                while engine.busy and clock.now_ns() < seconds(LIMIT_S):
+                    clock.wait_until(clock.now_ns() + seconds(2.0))
+                    if engine.snapshot().paused_reason:
+                        engine.resume()
             outlook = engine.snapshot().outlook
             if outlook is not None:
                 found.foretold_pct = 100.0 * outlook.chosen.half_width
@@ -103,7 +108,7 @@ def measure(case: Case) -> Found:
             truth = (rig.true_q_m3_h(50.0, "depressurize") + rig.true_q_m3_h(50.0, "pressurize")) / 2.0
             if len(test.runs) < len(Direction):
                 truth = rig.true_q_m3_h(50.0, test.runs[0].direction.value)
-            estimate = best.q50_m3_h
+            estimate = naive_estimate(test) if case.naive else best.q50_m3_h
             found.error_pct = 100.0 * (estimate.value / truth - 1.0)
             found.inside = estimate.low <= truth <= estimate.high
             found.half_width_pct = 100.0 * estimate.half_width / estimate.value
@@ -175,6 +180,15 @@ def summary(found: Sequence[Found]) -> dict[str, float]:
     }
 
 
+def _line(name: str, row: dict[str, float]) -> str:
+    return (
+        f"{name:>8} {row['n_rms']:>4.0f} {row['rms_pct']:>6.2f} % {row['bias_pct']:>+6.2f} % "
+        f"{row['coverage_pct']:>7.1f} % {row['half_width_pct']:>9.2f} % {row['minutes']:>8.1f} "
+        f"{row['settle_p50_s']:>8.1f}/{row['settle_p90_s']:.1f} s {row['overshoot_p90_pa']:>9.2f} Pa "
+        f"{row['timeouts_pct']:>5.1f} % {row['foretold_share_pct']:>7.0f} % (x{row['foretold_ratio']:.2f})"
+    )
+
+
 def main() -> int:
     """Print the table."""
     parser = argparse.ArgumentParser(prog="run.py bench accuracy", description=__doc__)
@@ -182,6 +196,7 @@ def main() -> int:
     parser.add_argument("--wind", type=float, action="append", help="wind in m/s, more than once for more (0, 3, 6)")
     parser.add_argument("--outdoor-taps", type=int, choices=(1, 2, 3, 4), default=1, help="outdoor taps (%(default)s)")
     parser.add_argument("--schedule", choices=tuple(SCHEDULES), default="standard", help="(%(default)s)")
+    parser.add_argument("--naive", action="store_true", help="the naive way too, in a row below each wind")
     parser.add_argument("--seed", type=int, default=1, help="decides houses, wind and noise (%(default)s)")
     parser.add_argument("--json", action="store_true", help="one JSON object as the last line")
     options = parser.parse_args()
@@ -193,16 +208,11 @@ def main() -> int:
     )
     with multiprocessing.get_context("spawn").Pool(min(os.cpu_count() or 1, options.tests)) as pool:
         for wind in options.wind or (0.0, 3.0, 6.0):
-            cases = [replace(blank, at=at, wind_m_s=wind) for at in range(options.tests)]
-            row = summary(list(pool.imap_unordered(measure, cases)))
-            tables[f"{wind:g}"] = row
-            print(
-                f"{wind:>4.0f} m/s {row['n_rms']:>4.0f} {row['rms_pct']:>6.2f} % {row['bias_pct']:>+6.2f} % "
-                f"{row['coverage_pct']:>7.1f} % {row['half_width_pct']:>9.2f} % {row['minutes']:>8.1f} "
-                f"{row['settle_p50_s']:>8.1f}/{row['settle_p90_s']:.1f} s {row['overshoot_p90_pa']:>9.2f} Pa "
-                f"{row['timeouts_pct']:>5.1f} % {row['foretold_share_pct']:>7.0f} % (x{row['foretold_ratio']:.2f})",
-                flush=True,
-            )
+            for naive in (False, True) if options.naive else (False,):
+                cases = [replace(blank, at=at, wind_m_s=wind, naive=naive) for at in range(options.tests)]
+                row = summary(list(pool.imap_unordered(measure, cases)))
+                tables[f"{wind:g} naive" if naive else f"{wind:g}"] = row
+                print(_line("naive" if naive else f"{wind:.0f} m/s", row), flush=True)
     if options.json:
         print(json.dumps({"bench": "accuracy", "seed": options.seed, "schedule": options.schedule,
                           "outdoor_taps": options.outdoor_taps, "winds": tables}))  # fmt: skip
