@@ -89,6 +89,7 @@ def test(options: argparse.Namespace) -> int:
     from acquisition.leading import lead
     from acquisition.openrig import open_rig
     from acquisition.preparation import prepare
+    from acquisition.setup import gate_of, obeying
     from acquisition.terminal import attend
 
     wishes = wishes_of(options)
@@ -101,6 +102,7 @@ def test(options: argparse.Namespace) -> int:
             plan = prepare(job, wishes, site.spec, site.building, site.air)
             if options.hold:
                 plan = held_plan(plan, options.hold[0])
+            plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
             outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto, watch=turns.look)
             engine.close()

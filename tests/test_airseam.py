@@ -16,7 +16,7 @@ from typing import Any
 import pytest
 
 import airseam
-from acquisition.job import Job
+from acquisition.job import Entry, Job, PreparationKind
 from analysis.records import Direction, Limit
 from drivers.clock import WallClock
 from simulators.houses import load_house
@@ -245,3 +245,25 @@ def test_commands_on_numbers_refuse_in_one_line(
     said = capsys.readouterr().err
     assert words in said
     assert said.count("\n") == 1
+
+
+def test_safety_answers_in_the_job_hold_for_the_command_line(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = short_job(tmp_path / "a.airseam")
+    clock = WallClock()
+    job = Job.open(path, clock)
+    job.edit_house().note(Entry(clock.utc(), PreparationKind.SAFETY, "sheeting", "no"))
+    job.close()
+    assert run("test", "--rig", "sim:mill-row", "--job", path, "--json") in (0, 1)
+    capsys.readouterr()
+    job = Job.open(path, clock)
+    made = job.tests()[-1].plan
+    pressures = [abs(point.envelope_pa) for point in job.load(1).test().runs[0].points]
+    assert (made.cap_pa, made.safety) == (30.0, "")
+    assert len(pressures) == 5
+    assert max(pressures) < 33.0
+    job.edit_house().note(Entry(clock.utc(), PreparationKind.SAFETY, "fires", "no"))
+    job.close()
+    assert run("test", "--rig", "sim:mill-row", "--job", path, "--json") == 2
+    assert "No test possible" in capsys.readouterr().err
