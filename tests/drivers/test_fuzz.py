@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import importlib.util
 import math
+import sys
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -19,6 +21,7 @@ from drivers.framing.lines import LONGEST_LINE, Checksum, LineFramer, checksum_o
 from drivers.framing.scpi import decimal, scpi_number
 from drivers.instrument import LinkState
 from drivers.profile import load_profile
+from tests.bench import fuzz
 from tests.drivers.damage import TARGETS
 from tests.drivers.wires import Wire, run, with_checksum
 
@@ -263,3 +266,12 @@ def test_a_drive_is_never_told_a_speed_beyond_its_range(speed: float, full: floa
     assert request is not None
     told = float(request.data.removeprefix(b"FAN:SPEED ").split(b";")[0])
     assert -1e-9 <= told <= full * (1.0 + 1e-9) + 1e-4
+
+
+def test_without_its_fuzzer_the_bench_says_the_one_command(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(importlib.util, "find_spec", lambda name: None)
+    monkeypatch.setattr(sys, "argv", ["fuzz", "--seconds", "1"])
+    assert fuzz.main() == 2
+    assert "pip install atheris" in capsys.readouterr().err
