@@ -17,6 +17,7 @@ from acquisition.control import Plant, PressureController
 from acquisition.executors import Done, Executor, Retake, executor_for
 from acquisition.fanbyhand import hand_executor_for, warning, watched_speed
 from acquisition.guard import Expectation, Guard
+from acquisition.hosestep import HoseCheck
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.live import LiveBuffer
@@ -27,7 +28,7 @@ from acquisition.progress import TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
-from acquisition.steps import Ask, Checkpoint, Procedure, Step, StepResult, Wish
+from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, Wish
 from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
@@ -258,7 +259,10 @@ class Engine:
 
     def _perform(self, step: Step, now_ns: int) -> None:
         self._step = step
-        self._executor = executor_for(step) if self._rig.has_fan else hand_executor_for(step)
+        if isinstance(step, CheckHoses) and self._rig.has_fan:
+            self._executor = HoseCheck()
+        else:
+            self._executor = executor_for(step) if self._rig.has_fan else hand_executor_for(step)
         if isinstance(step, Ask):
             self._ask = step
             self._state = EngineState.ASKING

@@ -18,6 +18,7 @@ from acquisition.steps import (
     Ask,
     Average,
     BeginRun,
+    CheckHoses,
     Checkpoint,
     EndRun,
     Foretell,
@@ -415,7 +416,7 @@ class Stopping(Timed):
 
 
 def executor_for(step: Step) -> Executor | None:
-    """Return the executor of a step; None for those that the engine itself answers."""
+    """Return the executor of a step; None for those that the engine itself answers or gives to others."""
     match step:
         case BeginRun() | EndRun() | Foretell() | SetTargets() | GoTo() | Mark():
             return Immediately(step)
@@ -431,7 +432,7 @@ def executor_for(step: Step) -> Executor | None:
             return Holding()
         case StopFan():
             return Stopping()
-        case Ask() | Checkpoint():
+        case Ask() | Checkpoint() | CheckHoses():
             return None
         case _ as unreachable:
             assert_never(unreachable)

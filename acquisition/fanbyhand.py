@@ -12,7 +12,7 @@ from acquisition.executors import MOVING_AIR_SHARE, Averaging, Done, Executor, R
 from acquisition.sentences import pressure
 from acquisition.snapshot import Activity, Severity
 from acquisition.steadiness import Trend
-from acquisition.steps import Approach, Average, Settle, Step, StopFan
+from acquisition.steps import Approach, Average, CheckHoses, Settle, Step, StopFan
 from acquisition.watchdog import Alarm, AlarmKind
 
 NEAR_PA, NEAR_SHARE = 2.0, 0.06
@@ -125,8 +125,8 @@ class HandStopping(Timed):
         return Done() if still or flow <= MOVING_AIR_SHARE * self._flow_before else None
 
 
-class HandApproach:
-    """The way up belongs to the first target: the person is led there."""
+class AtOnce:
+    """Steps that a person does not do: the way up belongs to the first target, and there is no small step."""
 
     activity = Activity.APPROACH
     total_s: float | None = None
@@ -139,8 +139,8 @@ class HandApproach:
 def hand_executor_for(step: Step) -> Executor | None:
     """Return the executor of a step where a person turns the fan."""
     match step:
-        case Approach():
-            return HandApproach()
+        case Approach() | CheckHoses():
+            return AtOnce()
         case Settle():
             return HandSettling()
         case Average():

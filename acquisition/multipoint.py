@@ -14,6 +14,7 @@ from acquisition.steps import (
     Ask,
     Average,
     BeginRun,
+    CheckHoses,
     Checkpoint,
     EndRun,
     Foretell,
@@ -43,6 +44,8 @@ GOOD_ENOUGH_SHARE = 0.005
 
 TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
 COVER_BETWEEN, NOT_BETWEEN = "Cover it each time", "Leave these records out"
+CHECK_AGAIN, ALL_THE_SAME = "It is mended: check again", "Go on all the same"
+MOST_HOSE_CHECKS = 3
 GO_ON, DO_NOT_TEST = "All of this is so", "Do not test"
 SAFETY = Ask(
     id="safety",
@@ -111,6 +114,8 @@ def _run(
     between = yield from _between(plan, outlook, targets, shutter=shutter)
     parts = rounds(targets, between)
     yield SetTargets(tuple(direction.sign * target for part in parts for target in part))
+    if plan.hose_check:
+        yield from _hoses()
     yield Checkpoint()
     yield Approach(direction.sign * targets[0])
     yield from _points(plan, parts, direction, before, outlook, flow_range, shutter=shutter)
@@ -120,6 +125,21 @@ def _run(
         yield Ask("cover-fan", "Cover the fan again for the closing zero-flow pressure.", ("The fan is covered",))
     yield MeasureZero(WindowKind.ZERO_AFTER, plan.zero_s)
     return True
+
+
+def _hoses() -> Procedure:
+    """Yield the check of the hoses, again as often as somebody who mended something wants it, within reason."""
+    doubt: StepResult = ""
+    for _ in range(MOST_HOSE_CHECKS):
+        yield Checkpoint()
+        doubt = yield CheckHoses()
+        if not isinstance(doubt, str) or not doubt:
+            return
+        yield StopFan()
+        answer = yield Ask("hoses", doubt, (CHECK_AGAIN, ALL_THE_SAME))
+        if answer == ALL_THE_SAME:
+            break
+    yield Mark("hoses", f"The test went on all the same after the check of the hoses. {doubt}")
 
 
 def _between(

@@ -63,6 +63,8 @@ class TestPlan:
     """A point is averaged until it is good enough, at most so long; None: always for `average_s`."""
     published: tuple[str, ...] = ()
     """Ids of limits of codes and programmes that the result is held against too."""
+    hose_check: bool = True
+    """Whether a small step of the fan tells first whether every hose answers."""
     preparation: str = ""
     """Id of the state in which the method wants the building, empty where nobody has said."""
     cap_pa: float | None = None

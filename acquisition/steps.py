@@ -70,6 +70,11 @@ class SetTargets:
 
 
 @dataclass(frozen=True, slots=True)
+class CheckHoses:
+    """Raise the fan a little and see what each hose answers. The result is a sentence, empty when all is well."""
+
+
+@dataclass(frozen=True, slots=True)
 class Approach:
     """Raise the fan from rest, gently, until the first target can be predicted. `target_pa` has the run's sign."""
 
@@ -140,6 +145,7 @@ Step = (
     | MeasureZero
     | Foretell
     | SetTargets
+    | CheckHoses
     | Approach
     | GoTo
     | Settle

@@ -1,0 +1,85 @@
+"""The small step of the fan that tells how the hoses lie. The first rise goes on from where it ends."""
+
+from __future__ import annotations
+
+from acquisition.bench import Bench
+from acquisition.executors import Done, Timed
+from acquisition.hosecheck import MOVED_PA, FanStep, Response, judge_hoses
+from acquisition.rig import TAPS, Role
+from acquisition.snapshot import Activity
+from acquisition.steadiness import trend
+from drivers.clock import NS_PER_S
+
+BEFORE_S = 2.0
+NEED_PA, NEED_UNREST, NEED_ELEMENT_PA = 4.0, 4.0, 3.0
+MOST_PA = 15.0
+HIGHEST_SPEED = 0.30
+HOLD_S, WRONG_HOLD_S = 5.0, 1.5
+LOOK_S = 2.0
+
+
+class HoseCheck(Timed):
+    """Raises the fan a little, holds it, and judges. The result is a sentence, empty when all is well."""
+
+    activity = Activity.APPROACH
+    words = "Raising the fan a little to see whether every hose answers."
+
+    def __init__(self) -> None:
+        """Nothing is known of the time before."""
+        super().__init__()
+        self._before: dict[Role, float] = {}
+        self._held_ns: int | None = None
+        self._hold_s = HOLD_S
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Note what is before, raise, hold, judge."""
+        controller = bench.controller
+        if self.elapsed_s(now_ns) == 0.0:
+            if bench.direction is not None:
+                bench.rig.set_direction(bench.direction)
+            for role in (*TAPS, Role.FLOW_ELEMENT):
+                mean = bench.live.mean(role, BEFORE_S, now_ns)
+                if mean is not None:
+                    self._before[role] = mean
+        if Role.ENVELOPE not in self._before or bench.induced_now(now_ns) is None:
+            return Done("")
+        if self._held_ns is None:
+            self._raise(bench, now_ns)
+            return None
+        controller.stand(bench.dt_s)
+        if (now_ns - self._held_ns) / NS_PER_S < self._hold_s:
+            return None
+        doubt = judge_hoses(self._seen(bench, now_ns))
+        return Done("" if doubt is None else doubt.sentence)
+
+    def _raise(self, bench: Bench, now_ns: int) -> None:
+        controller = bench.controller
+        rise_pa = bench.sign * ((bench.live.mean(Role.ENVELOPE, 0.5, now_ns) or 0.0) - self._before[Role.ENVELOPE])
+        element_pa = bench.live.mean(Role.FLOW_ELEMENT, 0.5, now_ns)
+        enough = abs(rise_pa) > max(NEED_PA, NEED_UNREST * controller.plant.wind_spread_pa)
+        flows = element_pa is None or abs(element_pa - self._before.get(Role.FLOW_ELEMENT, 0.0)) > NEED_ELEMENT_PA
+        if (enough and flows) or abs(rise_pa) > MOST_PA or controller.command >= HIGHEST_SPEED:
+            self._held_ns = now_ns
+            # Going the wrong way is plain at once, and nobody wants more of it.
+            self._hold_s = WRONG_HOLD_S if rise_pa < -MOVED_PA else HOLD_S
+            return
+        controller.raise_gently(bench.dt_s)
+
+    def _seen(self, bench: Bench, now_ns: int) -> FanStep:
+        def response(role: Role, sign: int) -> Response | None:
+            times, values = bench.live.window(role, LOOK_S, now_ns)
+            now = trend(times, sign * values)
+            return None if now is None else Response(sign * self._before.get(role, 0.0), now.mean_pa, now.slope_pa_s)
+
+        envelope = response(Role.ENVELOPE, bench.sign)
+        if envelope is None:
+            envelope = Response(0.0, 0.0, 0.0)
+        further = [
+            (number, found)
+            for number, role in enumerate(TAPS[1:], 2)
+            if role in self._before and (found := response(role, bench.sign)) is not None
+        ]
+        plant = bench.controller.plant
+        lag_s = plant.lag_s(max(envelope.rise_pa, 1.0), bench.flow_now(now_ns) or 1.0)
+        element = response(Role.FLOW_ELEMENT, 1)
+        return FanStep(envelope, element, tuple(further), plant.wind_spread_pa, lag_s)
