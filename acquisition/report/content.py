@@ -12,6 +12,7 @@ from acquisition.derive import derive_point, has_readings
 from acquisition.job import Job, JobDetails, LoadedRun, LoadedTest, RecordState
 from acquisition.job.results import analyse_record
 from acquisition.rig import RigSpec
+from acquisition.setup import said_of_setup
 from acquisition.snapshot import Flag, Severity
 from acquisition.steps import WindowKind
 from acquisition.version import PROGRAM_VERSION
@@ -62,6 +63,8 @@ class ReportContent:
     test_number: int | None = None
     rig: RigSpec | None = None
     flags: tuple[Flag, ...] = ()
+    setup: tuple[str, ...] = ()
+    """How the building was set up, as far as that was noted before the test, in sentences."""
     program: str = PROGRAM_VERSION
 
     @property
@@ -105,6 +108,7 @@ def content_of(job: Job, test_id: int) -> ReportContent:
         test_number=record.id,
         rig=record.rig,
         flags=tuple(flag for flag in loaded.flags if flag.severity is not Severity.NOTE),
+        setup=said_of_setup(record.plan, job.house.entries, record.started),
         program=record.program,
     )
 

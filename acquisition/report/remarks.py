@@ -21,6 +21,7 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
         items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
     if any(check.ok is None for run in content.runs for check in run.result.checks):
         items.append("Not checked: what is marked with a question mark in the list of checks.")
+    items += [printable(sentence) for sentence in content.setup]
     items += _noticed(content)
     if missing := _missing(content):
         items.append(f"Not recorded: {', '.join(missing)}.")

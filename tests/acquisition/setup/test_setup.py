@@ -9,7 +9,16 @@ import pytest
 
 from acquisition.holding import held_plan, holding
 from acquisition.job import Entry, PreparationKind
-from acquisition.setup import board_of, gate_of, obeying, openings_for, preparation_sheet, rule_for, shipped_questions
+from acquisition.setup import (
+    board_of,
+    gate_of,
+    obeying,
+    openings_for,
+    preparation_sheet,
+    rule_for,
+    said_of_setup,
+    shipped_questions,
+)
 from acquisition.setup.openings import RULES, OpeningState
 from acquisition.steps import BeginRun, GoTo, Hold, Mark, StepResult, Wish
 from analysis.errors import InvalidInput
@@ -127,3 +136,22 @@ def test_a_held_pressure_stays_within_the_answers() -> None:
         "55 Pa was asked for; the safety answers allow 30 Pa.",
         "-20 Pa was asked for; the safety answers allow 30 Pa.",
     ]
+
+
+def test_the_report_says_what_was_noted_before_the_test() -> None:
+    assert said_of_setup(PLAN, [], NOW) == ()
+    late = Entry(NOW + timedelta(minutes=1), PreparationKind.SEAL, "Dryer", "on")
+    assert said_of_setup(PLAN, [late], NOW) == ()
+    noted = [
+        *answers(sheeting="no"),
+        Entry(NOW, PreparationKind.OPENING, "windows", "as is"),
+        Entry(NOW, PreparationKind.OPENING, "dryer", "closed"),
+        Entry(NOW, PreparationKind.SEAL, "Letter box", "on"),
+        Entry(NOW, PreparationKind.CHECK, "set-up", "looked over", "S. Econd"),
+    ]
+    text = " ".join(said_of_setup(obeying(PLAN, gate_of(noted, NOW)), noted, NOW))
+    assert "at or below 30 Pa" in text
+    assert "otherwise than the method wants: Windows and roof lights (as is)." in text
+    assert "11 of 13 openings were not noted" in text
+    assert "Sealed for the test: Letter box." in text
+    assert "second person: S. Econd" in text
