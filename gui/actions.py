@@ -33,6 +33,8 @@ class Actions(QObject):
         """Put the menus into the window."""
         super().__init__(window)
         self._window = window
+        self.commands: list[QAction] = []
+        """Everything in the menus, but for the recent jobs."""
         bar = window.menuBar()
         self._file, self._test, self._view, self._help = (
             bar.addMenu(name) for name in ("&File", "&Test", "&View", "&Help")
@@ -71,6 +73,7 @@ class Actions(QObject):
         self.next_mode = self._action(self._view, "Next theme", "Ctrl+T")
         self.full_screen = self._action(self._view, "Whole screen", "F11")
         self.keys = self._action(self._help, "Keys", "F1")
+        self.palette = self._action(self._help, "Find a command…", "Ctrl+K")
         self.primary = QAction("Press the big button", window)
         self.primary.setShortcut(SPACE)
         self.primary.setAutoRepeat(False)
@@ -102,6 +105,7 @@ class Actions(QObject):
             made.setShortcut(QKeySequence(keys))
         made.setAutoRepeat(False)
         menu.addAction(made)
+        self.commands.append(made)
         return made
 
     def _choices(

@@ -29,6 +29,7 @@ from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
+from gui.views.palette import Palette
 from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import Window
@@ -330,6 +331,13 @@ class Intents(QObject):
         self._screen.keys_shown = not self._screen.keys_shown
         self._screen.touch()
 
+    def find_command(self) -> None:
+        """Let the person find a command by its words."""
+        self.finish_typing()
+        actions = self._actions
+        commands = [action for action in actions.commands if action is not actions.palette]
+        Palette(self._window, commands).open()
+
     def _toggle_full_screen(self) -> None:
         if self._window.isFullScreen():
             self._window.showNormal()
@@ -420,6 +428,7 @@ class Intents(QObject):
             (actions.next_mode, self._next_mode),
             (actions.full_screen, self._toggle_full_screen),
             (actions.keys, self._toggle_keys),
+            (actions.palette, self.find_command),
         ):
             action.triggered.connect(call)
         actions.quit.triggered.connect(window.close)

@@ -10,6 +10,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Space", "Press the big button at the bottom right: it does what the sentence beside it says."),
             ("1 2 3 4 5", "Go to Job, Set-up, Rig, Test, Report."),
             ("F1", "Show this sheet, and go back."),
+            ("Ctrl+K", "Find a command by its words."),
             ("F11", "Whole screen, and back."),
         ),
     ),

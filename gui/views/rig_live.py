@@ -107,6 +107,7 @@ class RigLive(Panel):
         inside = QWidget()
         inside.setProperty("role", "scrolled")
         box = column(GAP_16)
+        box.setContentsMargins(0, 0, GAP_8, 0)
         box.addWidget(self._empty)
         box.addLayout(self._link_box)
         box.addWidget(self._heading)
