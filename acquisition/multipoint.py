@@ -6,7 +6,7 @@ import math
 from collections.abc import Generator
 
 from acquisition.plan import TestPlan
-from acquisition.planning.outlook import Outlook, foresee, held_against
+from acquisition.planning.outlook import GOOD_ENOUGH_SHARE, Outlook, foresee, held_against
 from acquisition.planning.reach import range_doubt
 from acquisition.planning.rounds import between_pays, rounds
 from acquisition.steps import (
@@ -39,8 +39,6 @@ MARGIN = 1.1
 FEWEST_POINTS = 5
 FROM_REST_S = 45.0
 """For the way up after a stop; from point to point the usual time will do."""
-GOOD_ENOUGH_SHARE = 0.005
-"""Standard error of the flow at a target up to which an adaptive averaging ends."""
 
 TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
 COVER_BETWEEN, NOT_BETWEEN = "Cover it each time", "Leave these records out"

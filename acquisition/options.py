@@ -95,7 +95,7 @@ def _test(test: argparse.ArgumentParser) -> None:
     )
     test.add_argument(
         "--schedule",
-        choices=("quick", "standard", "precision"),
+        choices=("quick", "standard", "precision", "windy"),
         help="how much time it takes (that of the method)",
     )
     test.add_argument(

@@ -37,8 +37,9 @@ SCHEDULES = {
     "quick": Schedule(30.0, 10.0),
     "standard": Schedule(60.0, 20.0),
     "precision": Schedule(150.0, 50.0),
+    "windy": Schedule(45.0, 20.0, zeros_between=3, longest_average_s=70.0),
 }
-"""In calm air averaging longer brings little; wind wants it."""
+"""In calm air averaging longer brings little; wind wants it, or zero-flow records between the points."""
 OWN_SCHEDULE = "own"
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from acquisition.plan import SCHEDULES, TestPlan
 from analysis.methods import method_of
-from analysis.outlook import Effort, Unrest, expected_half_width, kit_u, unrest
+from analysis.outlook import EXPONENT, Effort, Unrest, expected_half_width, kit_u, unrest
 from analysis.records import ZeroFlow
 from analysis.student import t_multiplier, t_probability
 
@@ -19,6 +19,9 @@ AROUND_POINTS_S = 35.0
 WIDEST_SHARE = 0.10
 """ISO 9972: in most calm cases a test is within 10 % (from memory). Beyond that an interval settles little."""
 LIKELY = 0.5
+MIDDLE_PA = 30.0
+GOOD_ENOUGH_SHARE = 0.005
+"""Standard error of the flow at a target up to which an averaging of open length ends."""
 PAYS_SHARE = 0.75
 """A longer schedule is recommended where it brings the interval, instruments and all, to this share or less."""
 ENOUGH_SHARE = 1.1
@@ -70,11 +73,20 @@ def foresee(plan: TestPlan, targets_pa: Sequence[float], before: ZeroFlow) -> Ou
 
 def _prospect(plan: TestPlan, name: str, targets_pa: Sequence[float], air: Unrest) -> Prospect:
     zeros = 2 + plan.zeros_between
-    effort = Effort(plan.zero_s, plan.average_s, len(plan.directions), zeros)
+    average_s = _average_s(plan, air)
+    effort = Effort(plan.zero_s, average_s, len(plan.directions), zeros)
     own = expected_half_width(air, targets_pa, effort)
     with_kit = math.hypot(own, t_multiplier(math.inf) * kit_u(plan.kit))
-    points_s = len(targets_pa) * (plan.average_s + BETWEEN_POINTS_S)
+    points_s = len(targets_pa) * (average_s + BETWEEN_POINTS_S)
     return Prospect(name, own, with_kit, (zeros * plan.zero_s + points_s + AROUND_POINTS_S * (zeros - 1)) / 60.0)
+
+
+def _average_s(plan: TestPlan, air: Unrest) -> float:
+    """Return how long a point will be averaged: as long as a middle target needs where the plan leaves it open."""
+    if plan.longest_average_s is None:
+        return plan.average_s
+    share = EXPONENT * air.sd_pa / MIDDLE_PA / GOOD_ENOUGH_SHARE
+    return min(max(air.independent_s * share**2, plan.average_s), plan.longest_average_s)
 
 
 def _sentence(chosen: Prospect) -> str:
