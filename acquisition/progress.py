@@ -17,7 +17,8 @@ from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
-from acquisition.rig import RigSpec, Role
+from acquisition.register.validity import check_validity
+from acquisition.rig import FAN_FLOWS, RigSpec, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, PointState, PointView, Severity, WindowView
 from acquisition.steps import Ask, WindowKind
@@ -268,19 +269,15 @@ class TestProgress:
             self.result, self.result_gap = None, str(gap)
 
     def _look_at_range(self, run: RunInProgress, start_ns: int, end_ns: int) -> None:
-        """Flag a point whose element pressure lies outside the calibrated range."""
-        _, values = run.data.slice(Role.FLOW_ELEMENT, start_ns, end_ns)
-        if not len(values):
-            return
-        mean, fitted = float(values.mean()), self.spec.fitted_range
-        if mean < fitted.min_pa:
-            end, advice = f"below the {fitted.min_pa:g} Pa", "Fit the next smaller flow range."
-        elif mean > fitted.max_pa:
-            end, advice = f"above the {fitted.max_pa:g} Pa", "Fit the next larger flow range."
-        else:
-            return
-        text = f"The flow element reads {mean:.1f} Pa, {end} for which range {fitted.name} is calibrated. {advice}"
-        self.flag("out-of-range", Severity.ATTENTION, text)
+        """Flag a point whose element pressure lies outside the calibrated range, and name the range that would fit."""
+        for number, ((_, element), fitted) in enumerate(zip(FAN_FLOWS, self.spec.fitted_ranges.now, strict=False), 1):
+            _, values = run.data.slice(element, start_ns, end_ns)
+            if not len(values):
+                continue
+            found = check_validity(float(values.mean()), fitted, self.spec.ranges)
+            if not found.inside:
+                of_fan = f"Fan {number}: " if self.spec.further else ""
+                self.flag("out-of-range", Severity.ATTENTION, f"{of_fan}{found.sentence}")
 
 
 def _when(kind: WindowKind) -> str:

@@ -137,3 +137,24 @@ def test_flows_are_added_by_the_range_that_was_fitted_in_the_window() -> None:
     air = Air(21.0, 3.0, barometric_pa=101_325.0)
     flows = [derive_point(Direction.DEPRESSURIZE, air, data, item, fitted, Building("x")).flow_m3_h for item in windows]
     assert flows == pytest.approx(np.array([1800.0, 1400.0]) * (1.2041 / 1.19) ** 0.5, rel=0.005)
+
+
+def test_a_point_out_of_a_range_is_flagged_and_the_range_that_fits_is_named(
+    clock: VirtualClock, tmp_path: Path
+) -> None:
+    house = SimulatedRig(replace(load_house("mill-row"), fitted="wide"), 1, clock, wind_m_s=0.0)
+    rig = open_rig(read_rig(house.rig_toml(house.own_ports)), clock, house.open)
+    engine = Engine(rig, clock, auto_answer=True)
+    engine.start()
+    job = Job.create(tmp_path / "wide.airseam", clock, "Wide")
+    scene = Scene(clock, house, rig, engine, job)
+    try:
+        scene.pass_time(3.0)
+        scene.begin(scene.plan(targets_pa=(50.0, 20.0)))
+        shown = scene.until(lambda shown: any(flag.id == "out-of-range" for flag in shown.flags))
+        said = next(flag.sentence for flag in shown.flags if flag.id == "out-of-range")
+        assert "is below the 8 Pa that range wide is calibrated to. Fit range " in said
+        assert said.endswith(("Fit range middle.", "Fit range narrow."))
+    finally:
+        engine.close()
+        job.close()
