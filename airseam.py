@@ -369,7 +369,7 @@ def wishes_of(options: argparse.Namespace) -> Wishes:
     directions = None
     if options.direction is not None:
         directions = tuple(Direction) if options.direction == "both" else (Direction(options.direction),)
-    return Wishes(building, air, options.method, options.stage, directions, options.schedule)
+    return Wishes(building, air, options.method, options.stage, directions, options.schedule, options.hose_check)
 
 
 def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:

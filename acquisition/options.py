@@ -114,6 +114,11 @@ def _test(test: argparse.ArgumentParser) -> None:
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")
     test.add_argument("--fans", type=int, choices=(1, 2), help="fans of a built-in house (1)")
+    test.add_argument(
+        "--hose-check",
+        action=argparse.BooleanOptionalAction,
+        help="whether a small step of the fan tells first if every hose answers; so it is unless prepared otherwise",
+    )
     test.add_argument("--by-hand", action="store_true", help="a person turns the fan of a built-in house")
     test.add_argument("--real-time", action="store_true", help="run a built-in house as fast as life")
     test.add_argument("--yes", action="store_true", help="answer every question by itself: only where all is prepared")

@@ -27,6 +27,7 @@ class Wishes:
     stage: str | None = None
     directions: tuple[Direction, ...] | None = None
     schedule: str | None = None
+    hose_check: bool | None = None
 
 
 def prepare(
@@ -51,6 +52,7 @@ def prepare(
         air=replace(weather, **wishes.air),
         stage=draft.stage if wishes.stage is None else wishes.stage,
         directions=wishes.directions or draft.directions,
+        hose_check=draft.hose_check if wishes.hose_check is None else wishes.hose_check,
     )
     if wishes.schedule is not None:
         plan = plan.on_schedule(wishes.schedule)

@@ -72,3 +72,9 @@ def test_an_unknown_method_is_refused_before_anything_is_changed(job: Job) -> No
     with pytest.raises(InvalidInput, match="iso9972"):
         prepare(job, Wishes(method="en-0815"), RIG, HOUSE, WEATHER)
     assert job.building is None
+
+
+def test_the_check_of_the_hoses_is_left_out_only_where_somebody_says_so(job: Job) -> None:
+    assert prepare(job, Wishes(), RIG, HOUSE, WEATHER).hose_check is True
+    assert prepare(job, Wishes(hose_check=False), RIG, HOUSE, WEATHER).hose_check is False
+    assert prepare(job, Wishes(), RIG, HOUSE, WEATHER).hose_check is False
