@@ -32,7 +32,7 @@ from gui.viewmodels.shown import Reading
 from gui.views.palette import Palette
 from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
-from gui.window import Window
+from gui.window import RIG_SUFFIX, Window
 
 MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
 HOLD_STEP_PA = 5.0
@@ -172,6 +172,15 @@ class Intents(QObject):
         """Open a job."""
         if self._desk.open_job(path):
             self.remember(path)
+
+    def take_dropped(self, path: Path) -> None:
+        """Open a job, or put the rig of a file on the sheet, that was dropped on the window."""
+        if path.suffix.lower() == RIG_SUFFIX:
+            self.rig.load(path)
+            self.go_to(Place.RIG)
+        else:
+            self.opened(path)
+        self._screen.touch()
 
     def _made(self, path: Path) -> None:
         if self._desk.new_job(path, path.stem):
@@ -336,7 +345,7 @@ class Intents(QObject):
         self.finish_typing()
         actions = self._actions
         commands = [action for action in actions.commands if action is not actions.palette]
-        Palette(self._window, commands).open()
+        Palette(self._window, commands).show()
 
     def _toggle_full_screen(self) -> None:
         if self._window.isFullScreen():
@@ -375,6 +384,7 @@ class Intents(QObject):
         window.next_bar.pressed.connect(self.press)
         window.rail.asked.connect(self.go_to)
         window.close_asked.connect(self.close)
+        window.dropped.connect(self.take_dropped)
         window.close_prompt.chosen.connect(self.prompted)
         window.keys.back.clicked.connect(self._toggle_keys)
 

@@ -11,8 +11,9 @@ from PySide6.QtCore import QObject
 from acquisition.rigfile import load_rig, write_rig
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
-from drivers.clock import WallClock
+from drivers.clock import NS_PER_S, WallClock
 from drivers.finding import Found, find_instruments
+from drivers.portadvice import changes
 from drivers.ports import PortList, list_ports
 from drivers.profile import load_profile, shipped_profiles
 from gui.desk import Desk
@@ -39,6 +40,8 @@ class RigIntents(QObject):
         self._window = window
         self._settings = settings
         self._files = files
+        self._ports: PortList | None = None
+        self._came_ns: dict[str, int] = {}
         self._connect()
 
     def connect_last(self) -> None:
@@ -68,14 +71,28 @@ class RigIntents(QObject):
 
     def look_for_ports(self) -> None:
         """List the ports, beside the window: it can take seconds."""
+        before = self._ports
 
         def found(ports: PortList) -> None:
             self._window.rig.own.editor.show_ports(ports.ports)
             count = len(ports.ports)
+            odd = self._port_changes(ports)
             words = ports.note or ("No serial port was found." if not count else f"{count} ports found.")
-            self._desk.tell(Severity.ATTENTION if ports.note or not count else Severity.NOTE, words)
+            severity = Severity.ATTENTION if ports.note or odd or not count else Severity.NOTE
+            self._desk.tell(severity, f"{words} {odd}".strip())
 
-        self._desk.errands.run(list_ports, found, self._failed)
+        self._desk.errands.run(lambda: list_ports(before), found, self._failed)
+
+    def _port_changes(self, now: PortList) -> str:
+        """Return what is odd about the ports against the last look, and remember when each came."""
+        now_ns = self._desk.connection.clock.now_ns()
+        known = {port.name for port in now.ports}
+        gone = [came for name, came in self._came_ns.items() if name not in known]
+        younger_s = (now_ns - max(gone)) / NS_PER_S if gone else None
+        sentence = changes(self._ports, now, younger_s=younger_s).sentence if self._ports is not None else ""
+        self._came_ns = {name: self._came_ns.get(name, now_ns) for name in known}
+        self._ports = now
+        return sentence
 
     def find_instruments(self) -> None:
         """Ask at every port who is there, beside the window, and put who answers on the sheet."""

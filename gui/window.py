@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QCloseEvent
+from pathlib import Path
+
+from PySide6.QtCore import QMimeData, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
 
+from acquisition.job import SUFFIX
 from gui.look import Look
 from gui.theme import GAP_16
 from gui.viewmodels.moment import Place
@@ -23,6 +26,7 @@ from gui.views.rig_place import RigPlace
 from gui.views.setup_place import SetupPlace
 from gui.views.test_place import TestPlace
 
+RIG_SUFFIX = ".toml"
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
 
 
@@ -30,12 +34,15 @@ class Window(QMainWindow):
     """The frame with its places. It closes only when `may_close` was set; before, `close_asked` tells of the wish."""
 
     close_asked = Signal()
+    dropped = Signal(object)
+    """Carries the path of a job or rig file that was dropped on the window."""
 
     def __init__(self, look: Look) -> None:
         """Lay everything out."""
         super().__init__()
         self.look = look
         self.may_close = False
+        self.setAcceptDrops(True)
         self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
         self.setWindowTitle("Airseam")
         self.ribbon = Ribbon(look)
@@ -66,6 +73,18 @@ class Window(QMainWindow):
         wanted = self.keys if keys else self.places[place]
         if self.stack.currentWidget() is not wanted:
             self.stack.setCurrentWidget(wanted)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Welcome one job or rig file."""
+        if dropped_file(event.mimeData()) is not None:
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Hand on what was dropped."""
+        path = dropped_file(event.mimeData())
+        if path is not None:
+            event.acceptProposedAction()
+            self.dropped.emit(path)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask first whether the window may go."""
@@ -98,3 +117,9 @@ class Window(QMainWindow):
         ground.setLayout(everything)
         self.setCentralWidget(ground)
         main.setSpacing(0)
+
+
+def dropped_file(data: QMimeData) -> Path | None:
+    """Return the one job or rig file that is dragged, None for anything else."""
+    paths = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
+    return paths[0] if len(paths) == 1 and paths[0].suffix.lower() in (SUFFIX, RIG_SUFFIX) else None

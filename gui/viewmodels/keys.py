@@ -18,7 +18,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         "Job",
         (
             ("Ctrl+N", "Make a new job."),
-            ("Ctrl+O", "Open a job."),
+            ("Ctrl+O", "Open a job; or drop its file on the window, or a rig file."),
             ("Ctrl+Z", "Take back the last edit; measured data is never taken back."),
             ("Ctrl+Shift+Z", "Do it again."),
         ),
