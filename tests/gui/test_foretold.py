@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtGui import QAction
 
+from acquisition.plan import SCHEDULES
 from acquisition.snapshot import Activity, EngineState
 from gui.viewmodels.details import Detail, detail_picture
 from gui.viewmodels.next_step import Verb, next_step
@@ -30,9 +31,7 @@ def test_the_window_foretells_the_interval_until_there_is_a_result(stage: Stage)
     assert picture.interval.endswith("expected")
     assert "Expected before the points" in picture.why
     table = detail_picture(moment, Detail.BUDGET).tables[0]
-    assert [row.cells[0].split()[0] for row in table.rows] == ["Quick", "Standard", "Precision", "Own"][
-        : len(table.rows)
-    ]
+    assert [row.cells[0].split()[0].lower() for row in table.rows] == list(SCHEDULES)
     assert sum("(chosen)" in row.cells[0] for row in table.rows) == 1
 
 
