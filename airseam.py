@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from acquisition.openrig import OpenRig, RigSource
     from acquisition.preparation import Wishes
     from acquisition.rig import RigSpec
+    from acquisition.snapshot import Snapshot
     from analysis.records import Air, Building
     from drivers.clock import Clock
     from drivers.ports import PortList
@@ -104,7 +105,8 @@ def test(options: argparse.Namespace) -> int:
                 plan = held_plan(plan, options.hold[0])
             plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
-            outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto, watch=turns.look)
+            with phone_page(options, site.clock, turns.look) as look:
+                outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto, watch=look)
             engine.close()
             shown = outcome.snapshot
             if options.report is not None and shown.result is not None:
@@ -132,6 +134,35 @@ def test(options: argparse.Namespace) -> int:
     if options.hold:
         status = VALID
     return status if outcome.conclusion == "complete" else NOT_VALID
+
+
+@contextmanager
+def phone_page(
+    options: argparse.Namespace, clock: Clock, watch: Callable[[Snapshot], None]
+) -> Iterator[Callable[[Snapshot], None]]:
+    """Serve the page for the person at the leak where asked for; yields `watch` that shows it each moment too."""
+    if options.phone is None:
+        yield watch
+        return
+    import segno
+
+    from acquisition.commands.printing import display_of
+    from acquisition.phone import HelperView, PhoneServer
+    from acquisition.phone.numbers import helper_numbers
+
+    view, display = HelperView(clock), display_of(options.units)
+    server = PhoneServer(view, clock, options.phone)
+    try:
+        segno.make(server.link).terminal(out=sys.stderr, compact=True)
+        print(f"airseam: on the phone, in this network, not encrypted: {server.link}", file=sys.stderr)
+
+        def look(shown: Snapshot) -> None:
+            watch(shown)
+            view.show(helper_numbers(shown, display))
+
+        yield look
+    finally:
+        server.stop()
 
 
 def simulate(options: argparse.Namespace) -> int:

@@ -120,6 +120,9 @@ def _test(test: argparse.ArgumentParser) -> None:
         help="whether a small step of the fan tells first if every hose answers; so it is unless prepared otherwise",
     )
     test.add_argument("--by-hand", action="store_true", help="a person turns the fan of a built-in house")
+    test.add_argument(
+        "--phone", metavar="ADDRESS", help="show flow and pressure on phones, at this private address of this machine"
+    )
     test.add_argument("--real-time", action="store_true", help="run a built-in house as fast as life")
     test.add_argument("--yes", action="store_true", help="answer every question by itself: only where all is prepared")
     test.add_argument("--json", action="store_true", help="one JSON document on standard output")

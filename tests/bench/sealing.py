@@ -150,7 +150,10 @@ def sure_after_s(held: Held) -> float:
 
 
 def measured(houses: list[Held]) -> dict[str, float]:
-    """Return what the houses say of the two-window method as the program uses it."""
+    """Return what the houses say of the two-window method as the program uses it.
+
+    Where the program never is sure within the two minutes that are looked at, these two minutes count.
+    """
     blocks = [block for held in houses for block in held.watched]
     known = [best_windows(block.unrest) for block in blocks]
     sd = [block.unrest.sd_m3_h(windows) for block, windows in zip(blocks, known, strict=True)]
@@ -169,7 +172,7 @@ def measured(houses: list[Held]) -> dict[str, float]:
         "smallest_worst_tenth_pct": round(float(np.quantile(smallest, 0.9)), 3),
         "false_alarms_pct": round(100.0 * float(np.mean(alarms)), 2),
         "false_looks_pct": round(100.0 * float(np.mean(looks)), 2),
-        "sure_after_s": float(np.median(sure)),
+        "sure_after_s": float(np.median(np.minimum(sure, AFTERWARDS_S))),
         "sure_pct": round(100.0 * float(np.mean(np.isfinite(sure))), 1),
     }
 
