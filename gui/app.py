@@ -27,6 +27,7 @@ from drivers.clock import Clock, WallClock
 from drivers.openers import Openers
 from drivers.transport import TransportOpener
 from gui.actions import Actions
+from gui.awake import KeepAwake
 from gui.bridge import Bridge
 from gui.desk import Desk
 from gui.errands import Errands, ThreadErrands
@@ -137,8 +138,11 @@ def run_window(
     if program.desk.connection.sources:
         program.intents.rig.connect_last()
     program.window.show()
+    awake = KeepAwake()
+    program.bridge.awake = awake.follow
     program.bridge.start()
     code = app.exec()
+    awake.follow(busy=False)
     forget_exceptions()
     program.leave()
     return code

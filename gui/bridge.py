@@ -58,6 +58,8 @@ class Bridge(QObject):
         self._reread: tuple[ShownTest, Reading, ShownTest] | None = None
         self._healthy: tuple[object, int, Health] = (None, 0, {})
         self._ticks = 0
+        self.awake: Callable[[bool], None] = lambda _: None
+        """Told whether a test is under way, for the computer to stay awake."""
         self._timer = QTimer(self)
         self._timer.setInterval(PERIOD_MS)
         self._timer.timeout.connect(self.tick)
@@ -149,6 +151,7 @@ class Bridge(QObject):
         """Draw a moment."""
         window, screen = self._window, self._screen
         self._follow_job()
+        self.awake(moment.busy)
         window.ribbon.show_picture(ribbon(moment))
         window.rail.show_items(rail(moment))
         window.next_bar.show_step(next_step(moment))
