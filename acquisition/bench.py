@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-import numpy as np
-
 from acquisition.control import STANDARD_PRESSURE_PA, TYPICAL_EXPONENT, PressureController
+from acquisition.leakline import LeakLine
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress
@@ -14,6 +13,7 @@ from acquisition.rig import FAN_FLOWS, RigSpec, Role
 from acquisition.snapshot import HeldView
 from acquisition.steadiness import WINDOW_S, Trend, trend
 from acquisition.steps import Wish
+from acquisition.vigil import Vigil
 from analysis.air import moist_air_density
 from analysis.flow import element_flow_m3_h
 from analysis.records import Air, Direction
@@ -38,8 +38,11 @@ class Bench:
     """What the clock may lose on a busy machine."""
     retakes: int = 0
     """How often the present point was begun anew."""
-    stood: list[tuple[float, float]] = field(default_factory=list)
-    """Pressure and flow of the points taken: the leakage line as far as it is known."""
+    line: LeakLine = field(default_factory=LeakLine)
+    """The leakage line as far as the points have shown it."""
+    vigil: Vigil = field(default_factory=Vigil)
+    spoilt: bool = False
+    """Whether something was noticed that spoils the point being averaged."""
 
     wish: Wish | None = None
     """What somebody wants of the pressure that is held, until it is followed."""
@@ -95,14 +98,7 @@ class Bench:
 
     def expected_pa(self, leak_flow_m3_h: float) -> float | None:
         """Return the pressure that the leakage line so far gives for a flow, None before the first point."""
-        if not self.stood or leak_flow_m3_h <= 0:
-            return None
-        pressures, flows = np.log(np.array(self.stood)).T
-        exponent = 0.65
-        if len(self.stood) > 2 and float(np.ptp(pressures)) > 0.5:
-            exponent = min(max(float(np.polyfit(pressures, flows, 1)[0]), 0.5), 1.0)
-        level = float(np.mean(flows - exponent * pressures))
-        return float(np.exp((np.log(leak_flow_m3_h) - level) / exponent))
+        return self.line.pressure_pa(leak_flow_m3_h)
 
 
 def live_flow_m3_h(
@@ -117,10 +113,7 @@ def live_flow_m3_h(
 
     Without air data the reference density of a flow range stands in for the density in the fan.
     """
-    density = None
-    if air is not None:
-        celsius = air.outdoor_c if direction is Direction.PRESSURIZE else air.indoor_c
-        density = moist_air_density(celsius, None, air.barometric_pa or STANDARD_PRESSURE_PA)
+    density = fan_density(air, direction)
     total = 0.0
     for (flow, element), fitted in zip(FAN_FLOWS, spec.fitted_ranges.now, strict=False):
         direct, element_pa = live.mean(flow, seconds, now_ns), live.mean(element, seconds, now_ns)
@@ -131,3 +124,11 @@ def live_flow_m3_h(
         else:
             return None
     return total
+
+
+def fan_density(air: Air | None, direction: Direction | None) -> float | None:
+    """Return the density of the air in the fans (kg/m3), None without air data."""
+    if air is None:
+        return None
+    celsius = air.outdoor_c if direction is Direction.PRESSURIZE else air.indoor_c
+    return moist_air_density(celsius, None, air.barometric_pa or STANDARD_PRESSURE_PA)

@@ -27,6 +27,7 @@ from acquisition.procedures import procedure_of
 from acquisition.progress import TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
+from acquisition.sight import sight_of
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, Wish
 from acquisition.taps import TapsAsOne
@@ -44,6 +45,7 @@ AUTO_RESUME_S = 2.0
 DEFAULT_VOLUME_M3 = 400.0
 """Only for the controller's first guess where no volume is known yet."""
 LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
+LINE_ALARMS = (AlarmKind.COLLAPSE, AlarmKind.OVERFLOW)
 STEPS_PER_TICK = 20
 
 log = logging.getLogger(__name__)
@@ -206,6 +208,7 @@ class Engine:
             self._alarm(alarm, now_ns)
         if self._state is EngineState.RUNNING and self._bench is not None:
             self._bench.dt_s = min(elapsed_s, 0.5)
+            self._notice(self._bench, now_ns)
             self._advance(self._bench, now_ns)
         elif self._state is EngineState.PAUSED:
             self._look_for_links(now_ns)
@@ -220,6 +223,15 @@ class Engine:
                 self.live.append_first_tap(reading.monotonic_ns, reading.value)
         if self._bench is not None:
             self._bench.progress.note(batch)
+
+    def _notice(self, bench: Bench, now_ns: int) -> None:
+        """Let the vigil look, and write down what it noticed."""
+        executor = self._executor
+        if executor is None or bench.progress.current is None or not bench.vigil.due(now_ns):
+            return
+        for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
+            bench.progress.flag(found.id, found.severity, found.sentence)
+            bench.spoilt = bench.spoilt or found.spoils
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
         """Run the step that is due; steps that end at once are followed by the next in the same round."""
@@ -314,6 +326,9 @@ class Engine:
             return
         self._bench.progress.mark("resumed", "The test goes on from the beginning of the interrupted step.", now_ns)
         self._guard.release()
+        if self._paused_kind in LINE_ALARMS:
+            # Somebody has looked and lets it go on: from here on the house is what its next points show.
+            self._bench.line.clear()
         self._paused_reason, self._paused_kind = "", None
         self._state = EngineState.RUNNING
         self._repeat(now_ns)

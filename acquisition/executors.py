@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import math
 from collections import deque
 from dataclasses import dataclass, replace
-from itertools import pairwise
 from typing import Protocol, assert_never
 
 from acquisition.bench import Bench
@@ -33,6 +31,7 @@ from acquisition.steps import (
     StopFan,
     WindowKind,
 )
+from acquisition.vigil import Vigil
 from analysis.statistics import standard_error_of_mean
 from drivers.clock import NS_PER_S, seconds
 
@@ -48,10 +47,9 @@ CALM_DOWN_LONGEST_S = 30.0
 CALM_DOWN_SLOPE_PA_S = 0.15
 LATE_READING_S = 0.3
 SILENT_S = 1.0
-JUMP_SHARE, JUMP_S = 0.20, 2.0
-UNREST_SIGMAS, UNREST_PAIRS = 4.0, 5
-"""A jump stands out from what the leakage did in the pairs of seconds before: gusts on the fan move the flow too."""
+CHASED_SHARE, LEAST_EXPECTED_PA = 0.5, 8.0
 MOST_RETAKES = 3
+"""What stays as it became is no passing disturbance: after so many times the point is taken as it is."""
 MORE_S = 5.0
 """By how much an averaging that is not good enough yet is made longer."""
 FEWEST_READINGS = 20
@@ -78,6 +76,10 @@ class Executor(Protocol):
 
     activity: Activity
     total_s: float | None
+
+    def elapsed_s(self, now_ns: int) -> float:
+        """Return for how long it has run, an averaging since its window was opened."""
+        ...
 
     def tick(self, bench: Bench, now_ns: int) -> Done | Retake | None:
         """Do what is due; return `Done` when the step has ended, `Retake` when it was spoiled."""
@@ -111,13 +113,19 @@ class Immediately:
         """Keep the step."""
         self._step = step
 
+    def elapsed_s(self, now_ns: int) -> float:
+        """Take no time."""
+        return 0.0
+
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
         """Note it."""
         match self._step:
             case BeginRun(direction):
                 bench.direction, bench.zero_pa, bench.targets_pa = direction, None, ()
                 bench.target_pa = None
-                bench.stood.clear()
+                bench.line.clear()
+                fitted = bench.rig.spec
+                bench.vigil = Vigil(ranges=fitted.ranges, fitted=fitted.fitted)
                 bench.rig.set_direction(direction)
                 bench.progress.begin_run(direction, now_ns)
             case EndRun():
@@ -129,6 +137,7 @@ class Immediately:
                 bench.targets_pa = tuple(bench.targets_pa[:taken]) + targets if taken else targets
             case GoTo(target):
                 bench.target_pa = target
+                bench.vigil.new_target()
                 bench.controller.aim(abs(target), bench.induced_now(now_ns) or 0.0)
             case Mark(kind, text):
                 bench.progress.mark(kind, text, now_ns)
@@ -183,6 +192,7 @@ class ZeroReading(Timed):
             times_ns, values = bench.live.since(Role.ENVELOPE, self._window_ns)
             wind_pa = spread_of_means(times_ns / NS_PER_S, values)
             bench.controller.know(replace(bench.controller.plant, wind_spread_pa=wind_pa))
+            bench.vigil.wind(wind_pa)
         return Done(zero)
 
 
@@ -280,10 +290,13 @@ class Averaging(Timed):
         if self._start_ns is None:
             bench.controller.hold()
             bench.progress.open_window(WindowKind.POINT, now_ns, bench.target_pa)
+            bench.spoilt = False
         elapsed_s = self.elapsed_s(now_ns)
         steer(bench, now_ns)
         assert self._start_ns is not None
-        if self._jumped(bench, now_ns):
+        if bench.spoilt and bench.retakes < MOST_RETAKES:
+            bench.retakes += 1
+            bench.progress.drop_open_window()
             return Retake()
         assert self.total_s is not None
         if elapsed_s >= self.total_s and self._wants_more(bench, elapsed_s, now_ns):
@@ -297,8 +310,8 @@ class Averaging(Timed):
         induced = bench.induced(point.envelope_pa)
         windy = bench.controller.plant.wind_spread_pa > 1.0
         bench.controller.curve.learn(bench.controller.command, induced, windy=windy)
-        if induced > 0 and point.flow_m3_h > 0:
-            bench.stood.append((induced, point.flow_m3_h))
+        bench.line.add(induced, point.flow_m3_h)
+        bench.vigil.line.add(induced, point.flow_m3_h)
         bench.retakes = 0
         return Done(point)
 
@@ -313,38 +326,6 @@ class Averaging(Timed):
             return False
         target_pa = max(abs(bench.target_pa or 0.0), 1.0)
         return TYPICAL_EXPONENT * standard_error_of_mean(envelope_pa) / target_pa > self._step.share
-
-    def _unrest(self, bench: Bench, now_ns: int) -> float:
-        """Return by how much the leakage changed from one pair of seconds to the next before (rms, a share)."""
-        before = [bench.leakage_at_target(now_ns - seconds(at * JUMP_S)) for at in range(1, UNREST_PAIRS + 2)]
-        steps = [later / earlier - 1.0 for later, earlier in pairwise(before) if later and earlier]
-        return math.sqrt(sum(step * step for step in steps) / len(steps)) if steps else 0.0
-
-    def _jumped(self, bench: Bench, now_ns: int) -> bool:
-        """Tell whether the leakage at the target jumped within two seconds: a door, a window, a seal that let go.
-
-        The point is then taken again, a few times at most: what stays open is no passing disturbance.
-        """
-        assert self._start_ns is not None
-        if bench.retakes >= MOST_RETAKES or now_ns - self._start_ns < seconds(2 * JUMP_S):
-            return False
-        earlier, later = bench.leakage_at_target(now_ns - seconds(JUMP_S)), bench.leakage_at_target(now_ns)
-        if earlier is None or later is None:
-            return False
-        # A gust moves the pressure and with it what the flow amounts to at the target: wind widens the limit.
-        target_pa = max(abs(bench.target_pa or 0.0), 1.0)
-        gusts = 3.0 * TYPICAL_EXPONENT * bench.controller.plant.wind_spread_pa / target_pa
-        if abs(later / earlier - 1.0) < JUMP_SHARE + gusts + UNREST_SIGMAS * self._unrest(bench, now_ns):
-            return False
-        bench.retakes += 1
-        bench.progress.drop_open_window()
-        bench.progress.flag(
-            "leakage-jumped",
-            Severity.ATTENTION,
-            f"The leakage changed by {100 * (later / earlier - 1):+.0f} % within {JUMP_S:.0f} s: a door, a window or a "
-            "seal. The point is taken again.",
-        )
-        return True
 
 
 class Holding(Timed):
@@ -439,17 +420,19 @@ def executor_for(step: Step) -> Executor | None:
 
 
 def steer(bench: Bench, now_ns: int) -> None:
-    """Give the controller the newest pressure and flow; stand still while there are none.
-
-    A fan by hand is not steered.
-    """
-    if not bench.rig.has_fan:
-        return
+    """Give the controller the newest pressure and flow; stand still while there are none, or none to be believed."""
     induced, flow = bench.induced_now(now_ns), bench.flow_now(now_ns)
-    if induced is None or flow is None:
+    if induced is None or flow is None or _unbelievable(bench, induced, now_ns):
         bench.controller.stand(bench.dt_s)
     else:
         bench.controller.update(induced, flow, bench.dt_s)
+
+
+def _unbelievable(bench: Bench, induced_pa: float, now_ns: int) -> bool:
+    """Tell whether the pressure is far below what the flow took before: a fan that chased it could do harm."""
+    leak, _ = bench.leak_flow_now(now_ns)
+    expected = bench.expected_pa(leak) if leak is not None else None
+    return expected is not None and expected > LEAST_EXPECTED_PA and induced_pa < CHASED_SHARE * expected
 
 
 def _arrived(bench: Bench, end_ns: int, now_ns: int) -> bool:

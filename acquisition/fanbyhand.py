@@ -125,11 +125,10 @@ class HandStopping(Timed):
         return Done() if still or flow <= MOVING_AIR_SHARE * self._flow_before else None
 
 
-class AtOnce:
+class AtOnce(Timed):
     """Steps that a person does not do: the way up belongs to the first target, and there is no small step."""
 
     activity = Activity.APPROACH
-    total_s: float | None = None
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
         """Go on at once."""

@@ -1,0 +1,58 @@
+"""The leakage line as far as the points of a run have shown it. Pure; for expectations, never for a result."""
+
+from __future__ import annotations
+
+import numpy as np
+
+TYPICAL_EXPONENT = 0.65
+LOWEST_EXPONENT, HIGHEST_EXPONENT = 0.5, 1.0
+WIDE_ENOUGH = 0.5
+"""Spread of ln(pressure) from which the points show an exponent of their own."""
+
+
+class LeakLine:
+    """Points (induced pressure in Pa, flow in m3/h), and the power law through them."""
+
+    def __init__(self) -> None:
+        """Know no point."""
+        self._points: list[tuple[float, float]] = []
+
+    def __len__(self) -> int:
+        """So many points."""
+        return len(self._points)
+
+    def add(self, pressure_pa: float, flow_m3_h: float) -> None:
+        """Take in a point; one without pressure or flow is left out."""
+        if pressure_pa > 0 and flow_m3_h > 0:
+            self._points.append((pressure_pa, flow_m3_h))
+
+    def clear(self) -> None:
+        """Forget every point."""
+        self._points.clear()
+
+    def exponent(self) -> float:
+        """Return the exponent, a typical one as long as the points lie too close together to tell."""
+        if len(self._points) > 2:
+            pressures, flows = np.log(np.array(self._points)).T
+            if float(np.ptp(pressures)) > WIDE_ENOUGH:
+                slope = float(np.polyfit(pressures, flows, 1)[0])
+                return min(max(slope, LOWEST_EXPONENT), HIGHEST_EXPONENT)
+        return TYPICAL_EXPONENT
+
+    def pressure_pa(self, flow_m3_h: float) -> float | None:
+        """Return the pressure that goes with a flow, None before the first point."""
+        if not self._points or flow_m3_h <= 0:
+            return None
+        pressures, flows = np.log(np.array(self._points)).T
+        exponent = self.exponent()
+        level = float(np.mean(flows - exponent * pressures))
+        return float(np.exp((np.log(flow_m3_h) - level) / exponent))
+
+    def flow_m3_h(self, pressure_pa: float) -> float | None:
+        """Return the flow that goes with a pressure, None before the first point."""
+        if not self._points or pressure_pa <= 0:
+            return None
+        pressures, flows = np.log(np.array(self._points)).T
+        exponent = self.exponent()
+        level = float(np.mean(flows - exponent * pressures))
+        return float(np.exp(level + exponent * np.log(pressure_pa)))
