@@ -44,6 +44,11 @@ def n50_of(document: str) -> float:
     return float(json.loads(document)["mean"]["n50_per_h"]["value"])
 
 
+def beyond_the_outlook(told: str) -> list[str]:
+    """Return the lines that are not what the test is expected to know."""
+    return [line for line in told.splitlines() if not line.startswith("Expected before the points: ")]
+
+
 def test_over_terminals_in_two_processes_the_result_is_that_of_the_run_in_memory(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -60,7 +65,7 @@ def test_over_terminals_in_two_processes_the_result_is_that_of_the_run_in_memory
         shorten(job_file)
         with program("test", "--rig", rig_file, "--job", job_file, "--json") as tester:
             over_wire, complaints = tester.communicate(timeout=90)
-        assert (tester.returncode, complaints) == (0, "")
+        assert (tester.returncode, beyond_the_outlook(complaints)) == (0, [])
         house.terminate()
         assert house.wait(timeout=10) == 0
     with served_house(tmp_path) as served:
@@ -80,7 +85,7 @@ def test_a_free_running_gauge_on_tcp_gives_the_same_house(tmp_path: Path) -> Non
         shorten(job_file)
         with program("test", "--rig", rig_file, "--job", job_file, "--json") as tester:
             found, complaints = tester.communicate(timeout=90)
-        assert (tester.returncode, complaints) == (0, "")
+        assert (tester.returncode, beyond_the_outlook(complaints)) == (0, [])
         # The house file says 1.72 1/h; a gauge of 0.1 Pa and half the points leave one percent of doubt.
         assert n50_of(found) == pytest.approx(1.72, rel=0.02)
         house.terminate()
@@ -128,7 +133,7 @@ def test_a_terminal_pulled_away_in_mid_point_pauses_comes_back_and_loses_no_samp
         (run,) = outcome.snapshot.runs
         assert [point.target_pa for point in run.points if point.state is PointState.TAKEN] == [-t for t in TARGETS_PA]
         loaded = job.load(job.tests()[0].id)
-        assert [mark.kind for mark in loaded.marks] == ["paused", "resumed"]
+        assert [mark.kind for mark in loaded.marks if mark.kind != "outlook"] == ["paused", "resumed"]
         after = sequences(job)
         for channel, numbers in after.items():
             # A number is given to each reading that the instrument sent: a gap would be a lost one.
