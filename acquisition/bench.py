@@ -47,6 +47,7 @@ class Bench:
     wish: Wish | None = None
     """What somebody wants of the pressure that is held, until it is followed."""
     held: HeldView | None = None
+    _leak: tuple[int, tuple[float | None, float]] | None = None
 
     @property
     def sign(self) -> int:
@@ -71,6 +72,12 @@ class Bench:
 
         While the pressure still rises in a tight house most of the fan's flow goes into its air.
         """
+        # Controller and guard ask at the same moment: worked out once.
+        if self._leak is None or self._leak[0] != now_ns:
+            self._leak = (now_ns, self._leak_flow(now_ns))
+        return self._leak[1]
+
+    def _leak_flow(self, now_ns: int) -> tuple[float | None, float]:
         flow, now = self.flow_now(now_ns), self.induced_trend(now_ns, 1.0)
         if flow is None or now is None:
             return None, 0.0

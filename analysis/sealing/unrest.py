@@ -15,8 +15,6 @@ from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.optimize import nnls
-from scipy.signal import correlate
 
 from analysis.sealing.levelled import Trace, differences
 from analysis.student import t_multiplier
@@ -98,6 +96,8 @@ def unrest_of(stretches: Sequence[Trace], *, mostly: bool = False) -> Unrest | N
         seen.append(weight * variance)
     if seconds < SHORTEST_S or not rows:
         return None
+    from scipy.optimize import nnls  # half a second to load, and few runs need it
+
     variances, _ = nnls(np.array(rows), np.array(seen))
     mean = float(np.nanmean(np.concatenate(values)))
     return Unrest(tuple(float(value) for value in variances), seconds, mean)
@@ -113,7 +113,7 @@ def _parts(windows: Windows) -> Floats:
             np.full(windows.after_s, 1.0 / windows.after_s),
         ]
     )
-    pairs = correlate(weights, weights)[len(weights) - 1 :]
+    pairs = np.correlate(weights, weights, "full")[len(weights) - 1 :]
     pairs[1:] *= 2.0
     lags = np.arange(len(pairs))
     parts = np.array([pairs @ (np.exp(-lags / scale) if scale else (lags == 0)) for scale in SCALES_S])
