@@ -311,7 +311,7 @@ class Averaging(Timed):
         windy = bench.controller.plant.wind_spread_pa > 1.0
         bench.controller.curve.learn(bench.controller.command, induced, windy=windy)
         bench.line.add(induced, point.flow_m3_h)
-        bench.vigil.line.add(induced, point.flow_m3_h)
+        bench.vigil.take(bench.controller.command, induced, point.flow_m3_h)
         bench.retakes = 0
         return Done(point)
 
@@ -431,6 +431,8 @@ def steer(bench: Bench, now_ns: int) -> None:
 def _unbelievable(bench: Bench, induced_pa: float, now_ns: int) -> bool:
     """Tell whether the pressure is far below what the flow took before: a fan that chased it could do harm."""
     leak, _ = bench.leak_flow_now(now_ns)
+    if len(bench.line) and (induced_pa < 0.0 or leak is None or leak <= 0.0):
+        return True
     expected = bench.expected_pa(leak) if leak is not None else None
     return expected is not None and expected > LEAST_EXPECTED_PA and induced_pa < CHASED_SHARE * expected
 

@@ -25,6 +25,7 @@ def sight_of(bench: Bench, activity: Activity, activity_s: float, now_ns: int) -
         activity_s=activity_s,
         held_s=activity_s if activity is Activity.AVERAGE else 0.0,
         speed=bench.controller.command,
+        motor=bench.controller.speed_now,
         target_pa=abs(bench.target_pa or 0.0),
         pressure_s=pressure_s,
         raw_pa=raw_pa,

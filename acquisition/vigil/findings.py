@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from acquisition.snapshot import Severity
@@ -57,6 +58,16 @@ def lasting(change_m3_h: float, at_pa: float) -> Finding:
     what = "Look at the seals, doors and windows." if change_m3_h > 0 else "Look what was closed, and at the hoses."
     text = f"Lasting step: {change_m3_h:+.0f} m³/h at {at_pa:.0f} Pa against the points before. {what}"
     return Finding("lasting-step", text)
+
+
+def fan_differs(off: float) -> Finding:
+    """Say that the fan moves more or less than before at such a speed; `off` is ln of the ratio."""
+    share = 100.0 * (math.exp(off) - 1.0)
+    if off < 0:
+        text = f"The fan moves {share:+.0f} % against what it moved at such a speed: does something lie before it?"
+        return Finding("fan-weaker", text)
+    text = f"The fan moves {share:+.0f} % against what it moved at such a speed: was it cleared, or opened wider?"
+    return Finding("fan-stronger", text)
 
 
 FLOW_HOSE_OFF = Finding(

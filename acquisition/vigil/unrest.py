@@ -16,12 +16,13 @@ def flutter(time_s: Floats, value: Floats) -> float | None:
     """Return how much half-second means change from one to the next, as a standard deviation; None with too little.
 
     Half a second takes the noise of single readings away and keeps what water or a moving hose do. The median of the
-    changes is taken: one step, however large, is no unrest.
+    changes is taken, about their own median: neither one step, however large, nor a slope is unrest.
     """
     means = _means(time_s, value, FLUTTER_BLOCK_S)
     if len(means) < LEAST_BLOCKS:
         return None
-    return float(np.median(np.abs(np.diff(means))) * MEDIAN_TO_SD / np.sqrt(2.0))
+    changes = np.diff(means)
+    return float(np.median(np.abs(changes - np.median(changes))) * MEDIAN_TO_SD / np.sqrt(2.0))
 
 
 def liveliness(time_s: Floats, value: Floats) -> float | None:

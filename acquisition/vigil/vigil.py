@@ -12,7 +12,8 @@ from numpy.typing import NDArray
 from acquisition.leakline import LeakLine
 from acquisition.snapshot import Activity
 from acquisition.vigil import findings
-from acquisition.vigil.findings import Finding, lasting, off_the_line, shifted
+from acquisition.vigil.fanlaw import FanLaw
+from acquisition.vigil.findings import Finding, fan_differs, lasting, off_the_line, shifted
 from acquisition.vigil.quiet import QuietMoves, Typical
 from acquisition.vigil.shift import Move, move_of, shift_of
 from acquisition.vigil.unrest import flutter, liveliness, repeated
@@ -40,11 +41,13 @@ OFF_LINE_LOOKS, LASTING_LOOKS = 4, 16
 MIXED_S = 9.0
 SETTLING_BLIND_S = 3.0
 SAME_RANGE_SHARE = 0.04
+FAN_LAW_SHARE, FAN_LAW_BLIND_S = 0.09, 5.0
+KEPT_S, KEPT_SHARE = 6.0, 0.9
 STILL_S, FLUTTER_S, LIVELY_S = 2.5, 5.0, 8.0
 DULL, DULL_LOOKS = 1.35, 3
 WINDY_ENOUGH = 3.5
 """A sound hose is usually so lively; in calmer air a dull one cannot be told."""
-NOISY_TIMES, NOISY_PA = 3.0, 0.25
+NOISY_TIMES, NOISY_PA = 4.0, 0.3
 DEAD_FLOW_SHARE, DEAD_PRESSURE_PA = 0.06, 4.0
 RUNNING_SPEED, RUNNING_S = 0.1, 3.0
 STOPPED_SHARE = 0.4
@@ -62,7 +65,8 @@ class Sight:
     """What the vigil is shown: times (n,) in seconds before now, newest 0, and values of the last seconds.
 
     `pressure_pa` is induced, in the direction of the run; `raw_pa` as read. `element_pa` is empty for a gauge that
-    gives flow itself. `held_s` is for how long the fan has been frozen, `activity_s` since when the step runs.
+    gives flow itself. `speed` is commanded, `motor` what the fan should have come to by now. `held_s` is for how long
+    the fan has been frozen, `activity_s` since when the step runs.
     """
 
     now_ns: int
@@ -70,6 +74,7 @@ class Sight:
     activity_s: float
     held_s: float
     speed: float
+    motor: float
     target_pa: float
     pressure_s: Floats
     raw_pa: Floats
@@ -87,6 +92,7 @@ class Vigil:
     def __init__(self, wind_spread_pa: float = 0.0, ranges: tuple[FlowRange, ...] = (), fitted: str = "") -> None:
         """Begin a run; `wind_spread_pa` is the spread of 3 s means of its zero-flow pressure."""
         self.line = LeakLine()
+        self.fan = FanLaw()
         self._wander_pa = wind_spread_pa
         self._moves = QuietMoves(math.hypot(CALM_PRESSURE_PA, 0.7 * wind_spread_pa), CALM_FLOW_SHARE)
         self._ranges = {item.name: item for item in ranges}
@@ -95,7 +101,8 @@ class Vigil:
         self._rate, self._repeats = Typical(20), Typical(20)
         self._next_ns = self._last_ns = 0
         self._running_since_ns: int | None = None
-        self._far = self._off = self._dull = 0
+        self._far = self._off = self._dull = self._weak = 0
+        self._speeds: deque[tuple[int, float]] = deque()
         self._learned_ns = 0
         self._said: dict[str, int] = {}
         self._bad: deque[tuple[int, int]] = deque()
@@ -111,7 +118,12 @@ class Vigil:
 
     def new_target(self) -> None:
         """Another target is aimed at: what was counted for the last one does not count on."""
-        self._far = self._off = 0
+        self._far = self._off = self._weak = 0
+
+    def take(self, speed: float, pressure_pa: float, flow_m3_h: float) -> None:
+        """Take in a point that was averaged."""
+        self.line.add(pressure_pa, flow_m3_h)
+        self.fan.add(speed, pressure_pa, flow_m3_h)
 
     def look(self, sight: Sight) -> list[Finding]:
         """Return what is noticed now and was not said lately."""
@@ -123,8 +135,9 @@ class Vigil:
             if gross is not None:
                 found.append(gross)
             elif sight.activity in (Activity.AVERAGE, Activity.SETTLE):
-                found += [item for item in (self._moved(sight), self._off_line(sight)) if item is not None]
-        if sight.activity in (Activity.AVERAGE, Activity.ZERO):
+                seen = self._moved(sight), self._off_line(sight) or self._off_fan_law(sight)
+                found += [item for item in seen if item is not None]
+        if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO):
             item = self._restless(sight)
             found += [] if item is None else [item]
         self._last_ns = sight.now_ns
@@ -186,9 +199,20 @@ class Vigil:
             return findings.FLOW_HOSE_OFF
         if pressure > DEAD_PRESSURE_PA and pressure > 0.7 * pressure_before and flow < DEAD_FLOW_SHARE * flow_before:
             return findings.FLOW_HOSE_OFF
-        if sight.held_s > 4.0 and flow < STOPPED_SHARE * flow_before and pressure < STOPPED_SHARE * pressure_before:
+        if (
+            self._kept_speed(sight)
+            and flow < STOPPED_SHARE * flow_before
+            and pressure < STOPPED_SHARE * pressure_before
+        ):
             return findings.FAN_STOPPED
         return None
+
+    def _kept_speed(self, sight: Sight) -> bool:
+        """Tell whether the fan was told to go on as fast as before, for as long as the comparison reaches back."""
+        self._speeds.append((sight.now_ns, sight.speed))
+        while self._speeds[0][0] < sight.now_ns - KEPT_S * NS_PER_S:
+            self._speeds.popleft()
+        return sight.speed > KEPT_SHARE * max(speed for _, speed in self._speeds)
 
     # --- what moved -----------------------------------------------------------------------------------------------
 
@@ -245,6 +269,22 @@ class Vigil:
         self._off = 0
         return lasting(change, 50.0)
 
+    def _off_fan_law(self, sight: Sight) -> Finding | None:
+        if sight.activity is Activity.SETTLE and sight.activity_s < FAN_LAW_BLIND_S:
+            return None
+        pressure, flow = _late(sight.pressure_s, sight.pressure_pa, 2.0), _late(sight.flow_s, sight.flow_m3_h, 2.0)
+        off = self.fan.deviation(sight.motor, pressure, flow)
+        wind = OFF_LINE_SIGMAS * CALM_FLOW_SHARE * GUST_ON_FAN * self._wander_pa / max(pressure, 1.0)
+        if off is None or abs(off) < FAN_LAW_SHARE + wind:
+            self._weak = 0
+            return None
+        self._weak += 1
+        if self._weak < OFF_LINE_LOOKS:
+            return None
+        self.fan.clear()
+        self._weak = 0
+        return fan_differs(off)
+
     def _other_range(self, element_pa: float, flow_m3_h: float, usual_m3_h: float) -> str:
         """Return the range with which the flow would lie on the line, empty for none."""
         fitted = self._ranges.get(self._fitted)
@@ -262,10 +302,12 @@ class Vigil:
 
     def _restless(self, sight: Sight) -> Finding | None:
         still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
-        if still_s < STILL_S:
+        # A step of the target moves the pressure for some seconds and is no unrest.
+        if still_s < (STILL_S + FLUTTER_S if sight.activity is Activity.SETTLE else STILL_S):
             self._dull = 0
             return None
-        return self._noisy(sight) or (self._lifeless(sight) if still_s > LIVELY_S + 0.5 else None)
+        lively = sight.activity is not Activity.SETTLE and still_s > LIVELY_S + 0.5
+        return self._noisy(sight) or (self._lifeless(sight) if lively else None)
 
     def _noisy(self, sight: Sight) -> Finding | None:
         recent = sight.pressure_s >= -FLUTTER_S
@@ -274,7 +316,8 @@ class Vigil:
             return None
         if self._flutter.known() and now > NOISY_TIMES * self._flutter.high + NOISY_PA:
             return None if self._flow_restless(sight) else findings.HOSE_NOISY
-        self._flutter.learn(now)
+        if sight.activity is not Activity.SETTLE:
+            self._flutter.learn(now)
         return None
 
     def _lifeless(self, sight: Sight) -> Finding | None:
