@@ -6,8 +6,8 @@ import json
 from collections.abc import Mapping
 from dataclasses import asdict
 from datetime import UTC, datetime
-from typing import Any
 
+from acquisition.jsontext import table_of, unreadable
 from acquisition.plan import TestPlan
 from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
@@ -36,7 +36,7 @@ def document_text(record: TestPlan | RigSpec | Air) -> str:
 
 def plan_from(text: str) -> TestPlan:
     """Read a plan; raises `InvalidInput`."""
-    table = _table("plan", text)
+    table = table_of("plan", text)
     try:
         limit = table.pop("limit", None)
         return TestPlan(
@@ -51,12 +51,12 @@ def plan_from(text: str) -> TestPlan:
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:
-        raise _unreadable("plan", error) from error
+        raise unreadable("plan", error) from error
 
 
 def rig_from(text: str) -> RigSpec:
     """Read a rig; raises `InvalidInput`."""
-    table = _table("rig", text)
+    table = table_of("rig", text)
     try:
         return RigSpec(
             instruments=tuple(_instrument(item) for item in table.pop("instruments")),
@@ -65,15 +65,15 @@ def rig_from(text: str) -> RigSpec:
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:
-        raise _unreadable("rig", error) from error
+        raise unreadable("rig", error) from error
 
 
 def air_from(text: str) -> Air:
     """Read the air of a run; raises `InvalidInput`."""
     try:
-        return Air(**_table("air", text))
+        return Air(**table_of("air", text))
     except TypeError as error:
-        raise _unreadable("air", error) from error
+        raise unreadable("air", error) from error
 
 
 def _instrument(table: Mapping[str, object]) -> InstrumentSpec:
@@ -83,17 +83,3 @@ def _instrument(table: Mapping[str, object]) -> InstrumentSpec:
         raise TypeError("channels")
     texts = {key: str(value) for key, value in fields.items()}
     return InstrumentSpec(channels=tuple((str(name), Role(role)) for name, role in channels), **texts)
-
-
-def _table(name: str, text: str) -> dict[str, Any]:
-    try:
-        table = json.loads(text)
-    except json.JSONDecodeError as error:
-        raise _unreadable(name, error) from error
-    if not isinstance(table, dict):
-        raise _unreadable(name, TypeError("no table"))
-    return table
-
-
-def _unreadable(name: str, error: Exception) -> InvalidInput:
-    return InvalidInput(f"job file, {name}", "unreadable", f"a {name} that this version knows is needed ({error})")

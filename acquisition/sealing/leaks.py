@@ -7,8 +7,8 @@ import math
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from enum import StrEnum
-from typing import Any
 
+from acquisition.jsontext import table_of, unreadable
 from analysis.errors import InvalidInput
 from analysis.records import Estimate
 from analysis.sealing.change import Change, Sureness
@@ -118,7 +118,7 @@ def leak_text(leak: Leak) -> str:
 
 def leak_from(text: str) -> Leak:
     """Read a leak; raises `InvalidInput`."""
-    table = _table(text, "leak")
+    table = table_of("leak", text)
     try:
         pins = tuple(Pin(**pin) for pin in table.pop("pins", ()))
         return Leak(
@@ -129,7 +129,7 @@ def leak_from(text: str) -> Leak:
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:
-        raise _unreadable("leak", error) from error
+        raise unreadable("leak", error) from error
 
 
 def drop_text(drop: Drop) -> str:
@@ -139,14 +139,14 @@ def drop_text(drop: Drop) -> str:
 
 def drop_from(text: str) -> Drop:
     """Read a drop; raises `InvalidInput`."""
-    table = _table(text, "drop")
+    table = table_of("drop", text)
     try:
         difference = Estimate(**table.pop("difference_m3_h"))
         drop = Drop(difference_m3_h=difference, sureness=Sureness(table.pop("sureness")), **table)
     except (KeyError, TypeError, ValueError) as error:
-        raise _unreadable("drop", error) from error
+        raise unreadable("drop", error) from error
     if not all(map(math.isfinite, (drop.before_m3_h, drop.after_m3_h, drop.smallest_m3_h))):
-        raise _unreadable("drop", ValueError("a number is not finite"))
+        raise unreadable("drop", ValueError("a number is not finite"))
     return drop
 
 
@@ -155,17 +155,3 @@ def _text(table: Mapping[str, object]) -> str:
         return json.dumps(table, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
     except ValueError as error:
         raise InvalidInput("leak", "not finite", "every number must be finite") from error
-
-
-def _table(text: str, name: str) -> dict[str, Any]:
-    try:
-        table = json.loads(text)
-    except json.JSONDecodeError as error:
-        raise _unreadable(name, error) from error
-    if not isinstance(table, dict):
-        raise _unreadable(name, TypeError("no table"))
-    return table
-
-
-def _unreadable(name: str, error: Exception) -> InvalidInput:
-    return InvalidInput(f"job file, {name}", "unreadable", f"a {name} that this version knows is needed ({error})")

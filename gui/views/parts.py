@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
+from PySide6.QtGui import QFont, QFontDatabase, QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.look import Look
@@ -222,3 +222,10 @@ class Lamp(QWidget):
             painter.setBrush(colour)
             painter.drawEllipse(box)
         painter.end()
+
+
+def monospaced(size: int) -> QFont:
+    """Return a font whose letters are equally wide."""
+    font = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
+    font.setPixelSize(size)
+    return font

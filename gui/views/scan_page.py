@@ -10,8 +10,8 @@ from gui.viewmodels.scan import PARITIES, SPEEDS, WIRES, ScanPicture
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Choice, button, column, label, row, set_text, wrapped
+from gui.views.pick_rows import PickRows
 from gui.views.scrolled import scrolled
-from gui.views.teach_page import PickRow
 
 LIST_HEIGHT = 148
 
@@ -29,9 +29,11 @@ class ScanPage(QWidget):
     def __init__(self, quantities: tuple[str, ...]) -> None:
         """Lay it out."""
         super().__init__()
-        self._quantities = quantities
         self._picture: ScanPicture | None = None
-        self.rows: list[PickRow] = []
+        self._picks = PickRows(quantities)
+        self._picks.said.connect(self.said)
+        self._picks.removed.connect(self.removed)
+        self.rows = self._picks.rows
         self.port = Choice()
         self.port.setEditable(True)
         self.port.setAccessibleName("Port of the instrument")
@@ -96,16 +98,7 @@ class ScanPage(QWidget):
         if self.title.text() != picture.title and not self.title.hasFocus():
             self.title.setText(picture.title)
         self.save.setEnabled(picture.ready)
-        while len(self.rows) < len(picture.picks):
-            made = PickRow(len(self.rows), self._quantities)
-            made.said.connect(self.said)
-            made.removed.connect(self.removed)
-            self._picks.addWidget(made)
-            self.rows.append(made)
-        for at, row_view in enumerate(self.rows):
-            row_view.setVisible(at < len(picture.picks))
-            if at < len(picture.picks):
-                row_view.show_pick(picture.picks[at])
+        self._picks.show_picks(picture.picks)
 
     def _show_list(self, picture: ScanPicture) -> None:
         self._results.setVisible(bool(picture.rows) or bool(picture.empty))
@@ -145,8 +138,7 @@ class ScanPage(QWidget):
         self._results.setLayout(results)
         inside.addWidget(self._results)
         inside.addWidget(self.verdict)
-        self._picks = column(GAP_8)
-        inside.addLayout(self._picks)
+        inside.addWidget(self._picks)
         inside.addWidget(label("Name of the profile", "small"))
         inside.addWidget(self.title)
         inside.addWidget(self.save)

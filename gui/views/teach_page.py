@@ -3,22 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontDatabase, QKeyEvent, QMouseEvent, QTextCharFormat, QTextCursor
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QTextCharFormat, QTextCursor
 from PySide6.QtWidgets import QFrame, QLineEdit, QPlainTextEdit, QScrollArea, QTextEdit, QVBoxLayout, QWidget
 
 from gui.look import Look
-from gui.theme import BODY, GAP_4, GAP_8, SMALL
-from gui.viewmodels.teach import PickPicture, TeachPicture
-from gui.views.parts import Choice, button, column, label, row, set_text, wrapped
+from gui.theme import BODY, GAP_8, SMALL
+from gui.viewmodels.teach import TeachPicture
+from gui.views.parts import Choice, button, column, label, monospaced, row, set_text, wrapped
+from gui.views.pick_rows import PickRows
 
 RAW_HEIGHT, SAMPLE_HEIGHT = 150, 44
-
-
-def monospaced(size: int) -> QFont:
-    """Return a font whose letters are equally wide."""
-    font = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
-    font.setPixelSize(size)
-    return font
 
 
 class SampleLine(QPlainTextEdit):
@@ -75,58 +69,6 @@ class SampleLine(QPlainTextEdit):
         super().keyPressEvent(event)
 
 
-class PickRow(QWidget):
-    """A number that was pointed at. `said` carries its place in the list, the field and the text."""
-
-    said = Signal(int, str, str)
-    removed = Signal(int)
-
-    def __init__(self, at: int, quantities: tuple[str, ...]) -> None:
-        """Lay it out."""
-        super().__init__()
-        self.text = label(role="strong")
-        self.text.setFont(monospaced(BODY))
-        self.name = QLineEdit()
-        self.name.setMaximumWidth(80)
-        self.name.setAccessibleName("Name of the channel")
-        self.quantity, self.unit = Choice(), Choice()
-        self.quantity.setAccessibleName("What the number is")
-        self.unit.setAccessibleName("Its unit")
-        for quantity in quantities:
-            self.quantity.addItem(quantity.capitalize(), quantity)
-        self.value = label(role="quiet")
-        self.value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        remove = button("Remove", "slim")
-        remove.clicked.connect(lambda: self.removed.emit(at))
-        self.name.editingFinished.connect(lambda: self.said.emit(at, "name", self.name.text()))
-        self.quantity.activated.connect(lambda: self.said.emit(at, "quantity", str(self.quantity.currentData())))
-        self.unit.activated.connect(lambda: self.said.emit(at, "unit", self.unit.currentText()))
-        for choice in (self.quantity, self.unit):
-            choice.setMinimumContentsLength(5)
-            choice.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        head = row(self.text, self.value, remove)
-        head.setStretch(1, 1)
-        said = row(self.name, self.quantity, self.unit)
-        said.setStretch(1, 2)
-        said.setStretch(2, 1)
-        box = column(GAP_4)
-        box.addLayout(head)
-        box.addLayout(said)
-        self.setLayout(box)
-
-    def show_pick(self, pick: PickPicture) -> None:
-        """Show a moment."""
-        set_text(self.text, pick.text)
-        if self.name.text() != pick.name and not self.name.hasFocus():
-            self.name.setText(pick.name)
-        self.quantity.setCurrentIndex(max(self.quantity.findData(pick.quantity), 0))
-        if tuple(self.unit.itemText(at) for at in range(self.unit.count())) != pick.units:
-            self.unit.clear()
-            self.unit.addItems(list(pick.units))
-        self.unit.setCurrentText(pick.unit)
-        set_text(self.value, pick.value)
-
-
 class TeachPage(QWidget):
     """The page. `pointed` carries a place in the line; `said` a number, a field and a text; `removed` a number."""
 
@@ -138,9 +80,11 @@ class TeachPage(QWidget):
     def __init__(self, look: Look, quantities: tuple[str, ...]) -> None:
         """Lay it out."""
         super().__init__()
-        self._quantities = quantities
         self._shown: TeachPicture | None = None
-        self.rows: list[PickRow] = []
+        self._picks = PickRows(quantities)
+        self._picks.said.connect(self.said)
+        self._picks.removed.connect(self.removed)
+        self.rows = self._picks.rows
         self.port = Choice()
         self.port.setEditable(True)
         self.port.setAccessibleName("Port of the gauge")
@@ -188,16 +132,7 @@ class TeachPage(QWidget):
         if self.title.text() != picture.title and not self.title.hasFocus():
             self.title.setText(picture.title)
         self.save.setEnabled(picture.ready)
-        while len(self.rows) < len(picture.picks):
-            made = PickRow(len(self.rows), self._quantities)
-            made.said.connect(self.said)
-            made.removed.connect(self.removed)
-            self._picks.addWidget(made)
-            self.rows.append(made)
-        for at, view in enumerate(self.rows):
-            view.setVisible(at < len(picture.picks))
-            if at < len(picture.picks):
-                view.show_pick(picture.picks[at])
+        self._picks.show_picks(picture.picks)
 
     def _laid_out(self) -> QVBoxLayout:
         inside = column(GAP_8)
@@ -216,8 +151,7 @@ class TeachPage(QWidget):
         inside.addWidget(self.raw)
         inside.addWidget(self.sample)
         inside.addWidget(self.verdict)
-        self._picks = column(GAP_8)
-        inside.addLayout(self._picks)
+        inside.addWidget(self._picks)
         inside.addWidget(label("Name of the profile", "small"))
         inside.addWidget(self.title)
         inside.addWidget(self.save)
