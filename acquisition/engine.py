@@ -370,7 +370,8 @@ class Engine:
     def _expectation(self, bench: Bench, now_ns: int) -> Expectation:
         """Return by what the guard judges the readings."""
         leak, share = bench.leak_flow_now(now_ns)
-        return Expectation(bench.zero_pa, bench.sign, share, bench.expected_pa(leak) if leak is not None else None)
+        expected_pa = bench.expected_pa(leak) if leak is not None else None
+        return Expectation(bench.zero_pa, bench.sign, share, expected_pa, bench.controller.plant.wind_spread_pa)
 
     def _alarm(self, alarm: Alarm, now_ns: int) -> None:
         """Stop the fan; only a person, or a link that is back on a rig that answers itself, goes on."""

@@ -29,13 +29,15 @@ class Expectation:
 
     `zero_pa` is the zero-flow pressure, None before it was read; `sign` that of the induced pressure of the run;
     `expected_pa` the induced pressure that the leakage line so far gives for the present flow, None before there is a
-    line; `flow_share` the flow as a share of the top of its range.
+    line; `flow_share` the flow as a share of the top of its range; `wind_pa` the spread of 3 s means of the zero-flow
+    pressure.
     """
 
     zero_pa: float | None = None
     sign: int = 1
     flow_share: float = 0.0
     expected_pa: float | None = None
+    wind_pa: float = 0.0
 
 
 class Guard:
@@ -138,6 +140,7 @@ class Guard:
             flow_share=self._known.flow_share,
             expected_pa=self._known.expected_pa,
             fan_linked=linked,
+            wind_pa=self._known.wind_pa,
         )
         found = self._watchdog.look(seen)
         if self._speed <= 0.0:

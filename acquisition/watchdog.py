@@ -20,6 +20,7 @@ FROZEN_S = 1.5
 FROZEN_READINGS = 12
 NO_PRESSURE_PA, NO_PRESSURE_SPEED, NO_PRESSURE_S = 2.0, 0.3, 5.0
 WRONG_SIGN_PA, WRONG_SIGN_S = 3.0, 3.0
+GUST_SIGMAS = 2.5
 COLLAPSE_SHARE, COLLAPSE_FLOW_SHARE, COLLAPSE_S = 0.30, 0.20, 1.0
 OVERFLOW_PA, OVERFLOW_S = 80.0, 1.0
 """Whatever the gauge says: a flow that took so much pressure before may do so again."""
@@ -63,6 +64,8 @@ class Observation:
     flow_share: float
     expected_pa: float | None
     fan_linked: bool
+    wind_pa: float = 0.0
+    """Spread of 3 s means of the zero-flow pressure: how far gusts alone move the pressure."""
 
 
 class _Since:
@@ -147,7 +150,7 @@ class Watchdog:
     def _house_alarm(self, seen: Observation) -> Alarm | None:
         if seen.induced_pa is None:
             return None
-        wrong = seen.induced_pa < -WRONG_SIGN_PA
+        wrong = seen.induced_pa < -(WRONG_SIGN_PA + GUST_SIGMAS * seen.wind_pa)
         if self._wrong_sign.held_s(seen.now_ns, wrong) > WRONG_SIGN_S:
             return Alarm(
                 AlarmKind.WRONG_SIGN,

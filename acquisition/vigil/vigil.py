@@ -273,6 +273,10 @@ class Vigil:
         if sight.activity is Activity.SETTLE and sight.activity_s < FAN_LAW_BLIND_S:
             return None
         pressure, flow = _late(sight.pressure_s, sight.pressure_pa, 2.0), _late(sight.flow_s, sight.flow_m3_h, 2.0)
+        fitted = self._ranges.get(self._fitted)
+        if fitted is not None and len(sight.element_pa) and _late(sight.flow_s, sight.element_pa, 2.0) < fitted.min_pa:
+            # Below its range the flow is not known well enough to judge the fan by.
+            return None
         off = self.fan.deviation(sight.motor, pressure, flow)
         wind = OFF_LINE_SIGMAS * CALM_FLOW_SHARE * GUST_ON_FAN * self._wander_pa / max(pressure, 1.0)
         if off is None or abs(off) < FAN_LAW_SHARE + wind:

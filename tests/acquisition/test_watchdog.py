@@ -101,3 +101,12 @@ def test_a_cap_lowers_what_is_too_high() -> None:
     capped = alarm(30.0, 42.0)
     assert capped is not None
     assert capped.sentence == "The pressure stayed above 40 Pa. The fan was stopped."
+
+
+def test_gusts_that_push_the_pressure_below_zero_are_no_wrong_sign() -> None:
+    gusty = after(3.0, induced_pa=-6.0, expected_pa=None, wind_pa=2.0)
+    assert watch(gusty, until_s=7.0) is None
+    turned = after(3.0, induced_pa=-12.0, expected_pa=None, wind_pa=2.0)
+    barked = watch(turned, until_s=7.0)
+    assert barked is not None
+    assert barked[1].kind is AlarmKind.WRONG_SIGN
