@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QSizePolicy, QWidget
 
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import SPEEDS, RigPicture, SourceCard, factor_words
 from gui.views.parts import button, column, label, row, set_text, wrapped
+from gui.views.scrolled import scrolled
 
 
 class CardButton(QPushButton):
@@ -20,6 +21,7 @@ class CardButton(QPushButton):
         super().__init__()
         self.setCheckable(True)
         self.setProperty("role", "card")
+        self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._title = label(role="strong")
         self._state = label(role="quiet", tone=Tone.GOOD)
         self._words = wrapped("quiet")
@@ -79,7 +81,9 @@ class RigSources(QWidget):
         self.connect_button.clicked.connect(self._connect)
         box = column(GAP_12)
         box.addWidget(self._note("Invented houses that leak, with wind, fan and gauges. They run the real program."))
-        box.addLayout(self._box)
+        self._list = scrolled(self._box, "Simulated houses")
+        # The list takes what room there is up to its own height; the stretch below gets the rest.
+        box.addWidget(self._list, 1000)
         box.addWidget(label("Speed against real time", "small"))
         box.addLayout(speeds)
         box.addWidget(self.connect_button)
@@ -123,6 +127,8 @@ class RigSources(QWidget):
             self._houses.addButton(made, at)
             self._cards.append(made)
             self._box.addWidget(made)
+        heights = [card.sizeHint().height() for card in self._cards]
+        self._list.setMaximumHeight(sum(heights) + GAP_8 * max(len(heights) - 1, 0))
         if self._cards and self._houses.checkedId() < 0:
             connected = next((at for at, card in enumerate(cards) if card.connected), 0)
             self._cards[connected].setChecked(True)
