@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QButtonGroup, QPushButton, QSizePolicy, QWidget
 
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import SPEEDS, RigPicture, SourceCard, factor_words
 from gui.views.parts import button, column, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
+
+LEAST_HEIGHT = 60
 
 
 class CardButton(QPushButton):
@@ -22,6 +25,7 @@ class CardButton(QPushButton):
         self.setCheckable(True)
         self.setProperty("role", "card")
         self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+        self.setMinimumHeight(LEAST_HEIGHT)
         self._title = label(role="strong")
         self._state = label(role="quiet", tone=Tone.GOOD)
         self._words = wrapped("quiet")
@@ -43,12 +47,17 @@ class CardButton(QPushButton):
         set_text(self._words, card.description)
         self.setAccessibleName(f"{card.title}. {card.description}")
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the height that the description needs at this width: a list that has little room scrolls instead."""
+        super().resizeEvent(event)
+        self.setMinimumHeight(self.sizeHint().height())
+
     def sizeHint(self) -> QSize:
         """Leave room for the description."""
         inside = self.layout()
         assert inside is not None
         height = inside.heightForWidth(max(self.width(), 240)) if inside.hasHeightForWidth() else 0
-        return QSize(240, max(height, inside.sizeHint().height(), 76))
+        return QSize(240, max(height, inside.sizeHint().height(), LEAST_HEIGHT))
 
 
 class RigSources(QWidget):

@@ -12,12 +12,15 @@ import pytest
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QColor, QImage, QPalette
 from PySide6.QtWidgets import QLabel
+from pytestqt.qtbot import QtBot
 
 from acquisition.snapshot import EngineState
 from analysis.units import Display, System
 from gui.pictures import take_pictures
 from gui.theme import TEXT_CONTRAST, Mode, contrast
 from gui.viewmodels.moment import Place
+from gui.viewmodels.rig_place import SourceCard
+from gui.views.rig_sources import RigSources
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
@@ -68,6 +71,19 @@ def test_what_is_cut_or_covered_would_be_found(stage: Stage) -> None:
 
 def test_nothing_is_cut_before_anything_is_connected(stage: Stage) -> None:
     assert look_everywhere(stage) == []
+
+
+def test_many_simulated_houses_scroll_and_are_not_squeezed(qtbot: QtBot) -> None:
+    sources = RigSources()
+    qtbot.addWidget(sources)
+    sources.resize(410, 420)
+    sources.show()
+    sources._have([SourceCard(str(at), "Invented house", "300 m³. Invented data.", False) for at in range(12)])
+    QCoreApplication.processEvents()
+    needs = [inside.minimumSize().height() for card in sources._cards if (inside := card.layout()) is not None]
+    assert [card.height() >= need for card, need in zip(sources._cards, needs, strict=True)] == 12 * [True]
+    assert sources._list.height() > 150
+    assert sources.connect_button.geometry().bottom() < 420
 
 
 def test_nothing_is_cut_once_a_test_is_done(stage: Stage, tested: Path) -> None:
