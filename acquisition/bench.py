@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from acquisition.control import STANDARD_PRESSURE_PA, TYPICAL_EXPONENT, PressureController
-from acquisition.leakline import LeakLine
+from acquisition.control import STANDARD_PRESSURE_PA, PressureController
+from acquisition.leakline import TYPICAL_EXPONENT, LeakLine
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress

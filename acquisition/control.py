@@ -15,6 +15,8 @@ import math
 from collections import deque
 from dataclasses import dataclass
 
+from acquisition.leakline import TYPICAL_EXPONENT
+
 FAN_LAG_S = 1.1
 LATENCY_S = 0.25
 GAUGE_LAG_S = 0.25
@@ -29,7 +31,6 @@ PRIOR_WEIGHT = 0.05
 """Ridge of the exponent in ln^2 units: about what two points 20 % apart in pressure weigh."""
 POLYTROPIC = 1.2
 STANDARD_PRESSURE_PA = 101_325.0
-TYPICAL_EXPONENT = 0.65
 CALM_PA = 1.0
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Protocol, assert_never
 
 from acquisition.bench import Bench
-from acquisition.control import TYPICAL_EXPONENT
+from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.rig import Role
 from acquisition.snapshot import Activity, HeldView, Severity
 from acquisition.steadiness import settled, spread_of_means

@@ -11,10 +11,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from acquisition.control import TYPICAL_EXPONENT
 from acquisition.derive import derive_run, derive_test, envelope_pressures, has_readings
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
+from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
 from acquisition.register.validity import check_validity

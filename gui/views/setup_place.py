@@ -5,12 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QFrame,
     QHBoxLayout,
     QLabel,
     QLineEdit,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -18,6 +16,7 @@ from PySide6.QtWidgets import (
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.setup_place import CAUTION, SetupPicture, StateRow
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.scrolled import scrolled
 
 MOST_CHOICES = 4
 
@@ -164,18 +163,9 @@ class SetupPlace(QWidget):
         self.second.returnPressed.connect(self._check)
         sides = QHBoxLayout()
         sides.setSpacing(GAP_12)
-        sides.setContentsMargins(0, 0, 4, 0)
         sides.addLayout(_side(self.safety, self.seals, self.restore), 1)
         sides.addLayout(_side(self.openings, self._second_panel()), 1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        inside.setLayout(sides)
-        self.area = QScrollArea()
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.setWidget(inside)
-        self.area.setAccessibleName("Set-up of the building")
+        self.area = scrolled(sides, "Set-up of the building")
         box = column(0)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addWidget(self.area)

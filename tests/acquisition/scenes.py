@@ -15,6 +15,7 @@ from acquisition.rigfile import read_rig
 from acquisition.snapshot import EngineState, Snapshot
 from analysis.records import Air, Building, Direction
 from drivers.clock import VirtualClock, seconds
+from simulators.house import House
 from simulators.houses import load_house
 from simulators.rig import SimulatedRig
 
@@ -71,10 +72,17 @@ class Scene:
 
 @contextmanager
 def a_scene(
-    clock: VirtualClock, folder: Path, *, seed: int = 1, wind_m_s: float | None = None, auto_answer: bool = True
+    clock: VirtualClock,
+    folder: Path,
+    *,
+    seed: int = 1,
+    wind_m_s: float | None = None,
+    auto_answer: bool = True,
+    built: House | None = None,
+    fans: int = 1,
 ) -> Iterator[Scene]:
-    """Open a house for a test and leave nothing behind."""
-    house = SimulatedRig(load_house("mill-row"), seed, clock, wind_m_s=wind_m_s)
+    """Open a house (`built`, or the one of the demonstration) for a test and leave nothing behind."""
+    house = SimulatedRig(built or load_house("mill-row"), seed, clock, wind_m_s=wind_m_s, fans=fans)
     rig = open_rig(read_rig(house.rig_toml(house.own_ports)), clock, house.open)
     engine = Engine(rig, clock, auto_answer=auto_answer)
     engine.start()

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager
 from dataclasses import replace
 from pathlib import Path
 
@@ -26,25 +25,14 @@ from analysis.records import Air, Building, Direction, FlowRange
 from drivers.clock import VirtualClock, seconds
 from simulators.houses import load_house
 from simulators.rig import SimulatedRig
-from tests.acquisition.scenes import Scene
+from tests.acquisition.scenes import Scene, a_scene
 
 LEAKY = replace(load_house("gable-barn"), n50_per_h=17.0)
 """Invented: at 50 Pa it leaks 8840 m3/h, more than the 7920 m3/h of one fan."""
 
 
-@contextmanager
-def leaky_scene(clock: VirtualClock, folder: Path, fans: int) -> Iterator[Scene]:
-    house = SimulatedRig(LEAKY, 1, clock, wind_m_s=0.0, fans=fans)
-    rig = open_rig(read_rig(house.rig_toml(house.own_ports)), clock, house.open)
-    engine = Engine(rig, clock, auto_answer=True)
-    engine.start()
-    job = Job.create(folder / "fans.airseam", clock, "Leaky Barn")
-    try:
-        clock.wait_until(clock.now_ns() + seconds(3.0))
-        yield Scene(clock, house, rig, engine, job)
-    finally:
-        engine.close()
-        job.close()
+def leaky_scene(clock: VirtualClock, folder: Path, fans: int) -> AbstractContextManager[Scene]:
+    return a_scene(clock, folder, wind_m_s=0.0, built=LEAKY, fans=fans)
 
 
 def test_two_fans_reach_what_one_cannot_and_the_flows_add_up(clock: VirtualClock, tmp_path: Path) -> None:
@@ -58,7 +46,7 @@ def test_two_fans_reach_what_one_cannot_and_the_flows_add_up(clock: VirtualClock
         assert all(run.data.count(Role.FLOW_ELEMENT_2) > 100 for run in scene.job.load(1).runs)
         assert all(item.ok for item in scene.job.verify())
         live = shown.result
-    stored = load_stored_test(tmp_path / "fans.airseam", clock)
+    stored = load_stored_test(tmp_path / "scene.airseam", clock)
     assert stored.result() == live
 
 
