@@ -1,0 +1,101 @@
+"""The job sheet in the window: typing, undo, errors in their place, versions of the building, exports."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from gui.viewmodels.moment import Place
+from tests.gui.conftest import Stage
+from tests.gui.driven import click, key
+
+
+def test_letters_and_spaces_typed_into_a_field_stay_there(stage: Stage) -> None:
+    stage.program.intents.go_to_field("stage")
+    stage.draw()
+    line = stage.program.window.job.fields["stage"].line
+    assert line is not None
+    QTest.keyClicks(line, "ax r 12")
+    assert line.text() == "ax r 12"
+    assert stage.program.screen.place is Place.JOB
+
+
+def test_edits_are_kept_at_once_and_undone_by_key(stage: Stage) -> None:
+    stage.program.intents.go_to_field("volume")
+    stage.draw()
+    line = stage.program.window.job.fields["volume"].line
+    assert line is not None
+    line.setText("310")
+    key(line, Qt.Key.Key_Return)
+    stage.draw()
+    job = stage.program.desk.job
+    assert job is not None
+    assert job.draft().building.volume_m3 == 310.0
+    stage.program.window.setFocus()
+    QTest.keyClick(stage.program.window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    stage.draw()
+    assert job.draft().building.volume_m3 is None
+    assert line.text() == ""
+
+
+def test_a_field_error_is_shown_in_its_place(stage: Stage) -> None:
+    stage.program.intents.go_to_field("volume")
+    stage.program.intents.edit("volume", "many")
+    stage.draw()
+    field = stage.program.window.job.fields["volume"]
+    assert field._message.text().startswith("✗ Internal volume is 'many'")
+    assert field.input.property("wrong") == "true"
+
+
+def test_what_is_still_being_typed_counts_when_the_test_starts(stage: Stage) -> None:
+    stage.connect()
+    stage.program.intents.go_to_field("volume")
+    stage.draw()
+    line = stage.program.window.job.fields["volume"].line
+    assert line is not None
+    line.setText("333")
+    stage.press()
+    job = stage.program.desk.job
+    assert job is not None
+    assert job.tests()[-1].plan.building.volume_m3 == 333.0
+
+
+def test_a_changed_building_becomes_a_version_with_its_reason(stage: Stage, tested: Path) -> None:
+    job = stage.open_copy(tested)
+    stage.connect()
+    stage.program.intents.edit("volume", "310")
+    stage.program.intents.edit("reason", "the attic was measured again")
+    stage.draw()
+    stage.press()
+    opened = stage.program.desk.job
+    assert opened is not None
+    assert opened is job
+    assert [version.reason for version in job.building_versions] == ["as first entered", "the attic was measured again"]
+    click(stage, "Do not test")
+
+
+def test_a_missing_item_leads_to_its_field(stage: Stage, tested: Path) -> None:
+    stage.open_copy(tested)
+    stage.program.intents.go_to(Place.REPORT)
+    stage.draw()
+    stage.program.window.report.missing._group.button(0).click()
+    stage.draw()
+    assert stage.program.screen.place is Place.JOB
+    assert QApplication.focusWidget() is stage.program.window.job.fields["tester"].input
+
+
+def test_tables_and_test_are_exported(stage: Stage, tested: Path, tmp_path: Path) -> None:
+    job, number = stage.open_copy(tested), stage.program.desk.shown_number()
+    assert number == 1
+    told: list[str] = []
+    out = tmp_path / "out"
+    out.mkdir()
+    stage.program.screen.pages.save_csv(job, out, told.append, told.append)
+    stage.program.screen.pages.save_json(job, number, tmp_path / "test.json", told.append, told.append)
+    assert json.loads((tmp_path / "test.json").read_text("utf-8"))["format"] == "airseam-test-1"
+    assert list(out.glob("*.csv"))
+    assert all(line.endswith(".") and "could not" not in line for line in told)
