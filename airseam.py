@@ -13,7 +13,7 @@ import os
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -391,7 +391,10 @@ def prepare_job(path: Path, building: Building, air: Air) -> None:
 
 def wishes_of(options: argparse.Namespace) -> Wishes:
     """Return what the options of a test ask for."""
+    from acquisition.commands.printing import limits_of
+    from acquisition.kinds import TestKind
     from acquisition.preparation import Wishes
+    from acquisition.told.verdicts import STAGE
     from analysis.records import Direction
 
     values = {name: value for name, value in vars(options).items() if value is not None}
@@ -400,7 +403,24 @@ def wishes_of(options: argparse.Namespace) -> Wishes:
     directions = None
     if options.direction is not None:
         directions = tuple(Direction) if options.direction == "both" else (Direction(options.direction),)
-    return Wishes(building, air, options.method, options.stage, directions, options.schedule, options.hose_check)
+    own = limits_of([text for text in options.limit if "=" in text])
+    published = limits_of([text for text in options.limit if "=" not in text])
+    if len(own) > 1:
+        raise InvalidInput("--limit", options.limit, "a stage has one limit of its own; others are named by their id")
+    return Wishes(
+        building=building,
+        air=air,
+        method=options.method,
+        kind=None if options.kind is None else TestKind(options.kind),
+        stage=options.stage,
+        limit=replace(own[0], id=STAGE) if own else None,
+        published=tuple(limit.id for limit in published),
+        directions=directions,
+        place=options.place,
+        zone=options.zone,
+        schedule=options.schedule,
+        hose_check=options.hose_check,
+    )
 
 
 def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:

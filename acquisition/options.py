@@ -109,7 +109,19 @@ def _test(test: argparse.ArgumentParser) -> None:
     test.add_argument(
         "--minutes", type=_above_zero, default=10.0, metavar="M", help="how long each is held (%(default)g)"
     )
-    test.add_argument("--stage", metavar="TEXT", help="state of the building, such as 'membrane up'")
+    test.add_argument(
+        "--kind", choices=("code", "quality", "finding"), help="why it is made; code unless the stage says otherwise"
+    )
+    test.add_argument("--stage", metavar="TEXT", help="how far the building is; its kind and limits are remembered")
+    test.add_argument(
+        "--limit",
+        action="append",
+        default=[],
+        metavar="L",
+        help="a limit of this stage: id of `airseam limits`, or n50_per_h=1.5",
+    )
+    test.add_argument("--place", metavar="ID", help="whose codes hold there, such as US or DE")
+    test.add_argument("--zone", metavar="Z", help="climate zone of the place")
     test.add_argument("--report", type=Path, metavar="PDF", help="write the report too")
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")

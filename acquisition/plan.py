@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
+from acquisition.kinds import TestKind
 from analysis.effective import QUANTITIES
 from analysis.errors import InvalidInput
 from analysis.limits import shipped_limits
@@ -50,6 +51,7 @@ class TestPlan:
     building: Building
     air: Air
     method: str = "iso9972"
+    kind: TestKind = TestKind.CODE
     stage: str = ""
     limit: Limit | None = None
     directions: tuple[Direction, ...] = (Direction.DEPRESSURIZE,)

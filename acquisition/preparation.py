@@ -7,11 +7,14 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from acquisition.job import Job
+from acquisition.kinds import TestKind
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec, Role
+from acquisition.stages import at_stage, kept
 from analysis.errors import InvalidInput
+from analysis.limits import shipped_limits
 from analysis.methods import method_of
-from analysis.records import Air, Building, Direction
+from analysis.records import Air, Building, Direction, Limit
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,8 +27,13 @@ class Wishes:
     building: Mapping[str, Any] = field(default_factory=dict)
     air: Mapping[str, Any] = field(default_factory=dict)
     method: str | None = None
+    kind: TestKind | None = None
     stage: str | None = None
+    limit: Limit | None = None
+    published: tuple[str, ...] = ()
     directions: tuple[Direction, ...] | None = None
+    place: str | None = None
+    zone: str | None = None
     schedule: str | None = None
     hose_check: bool | None = None
 
@@ -38,6 +46,7 @@ def prepare(
     `building` and `air` are what is known of the site; a job that was prepared before keeps its own. Raises
     `InvalidInput` for a method that there is not, and for a temperature that nobody gave and nothing measures.
     """
+    _note_place(job, wishes)
     draft = job.draft()
     prepared = job.building is not None
     if air is None and not prepared:
@@ -46,11 +55,15 @@ def prepare(
     weather = draft.air if prepared or air is None else air
     if wishes.method is not None and method_of(wishes.method).id != draft.method:
         draft = draft.by_method(wishes.method)
+    if wishes.stage is not None:
+        draft = at_stage(job.stages, draft, wishes.stage)
     plan = replace(
         draft,
         building=replace(known, **wishes.building),
         air=replace(weather, **wishes.air),
-        stage=draft.stage if wishes.stage is None else wishes.stage,
+        kind=wishes.kind or draft.kind,
+        limit=wishes.limit or draft.limit,
+        published=wishes.published or draft.published,
         directions=wishes.directions or draft.directions,
         hose_check=draft.hose_check if wishes.hose_check is None else wishes.hose_check,
     )
@@ -58,8 +71,20 @@ def prepare(
         plan = plan.on_schedule(wishes.schedule)
     if plan.building != job.building:
         job.add_building(plan.building, "as given for an automatic test")
+    job.set_stages(kept(job.stages, plan))
     job.set_draft(plan)
     return plan
+
+
+def _note_place(job: Job, wishes: Wishes) -> None:
+    """Keep where the codes come from; raises `InvalidInput` for a place or climate zone that is not known."""
+    if wishes.place is None and wishes.zone is None:
+        return
+    place = shipped_limits().place(job.details.place if wishes.place is None else wishes.place)
+    if wishes.zone is not None and wishes.zone not in place.zones:
+        known = ", ".join(place.zones) or "there are none"
+        raise InvalidInput("--zone", wishes.zone, f"a zone of {place.title} is needed: {known}")
+    job.edit_details(replace(job.details, place=place.id, zone=wishes.zone or ""))
 
 
 def _check_air(wishes: Wishes, spec: RigSpec) -> None:

@@ -140,7 +140,11 @@ class Desk:
 
     def sheet(self) -> Sheet | None:
         """Return the job sheet."""
-        return sheet_of(self.job.details, self.job.draft(), self._reason) if self.job is not None else None
+        return (
+            sheet_of(self.job.details, self.job.draft(), self.job.stages, self._reason)
+            if self.job is not None
+            else None
+        )
 
     def tested_building(self) -> Building | None:
         """Return the building as the last test of the job had it."""
@@ -228,6 +232,8 @@ class Desk:
             return
         if sheet.details != job.details:
             job.edit_details(sheet.details)
+        if sheet.stages != job.stages:
+            job.set_stages(sheet.stages)
         if sheet.plan != job.draft():
             job.set_draft(sheet.plan)
         self._reason = sheet.reason

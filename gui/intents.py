@@ -201,14 +201,10 @@ class Intents(QObject):
             self._screen.touch()
 
     def _look_in(self, place: str) -> None:
-        if self._screen.sheet is not None:
-            self._screen.sheet.choice.go_to(place)
-            self._screen.touch()
+        self.edit("place", place)
 
     def _look_in_zone(self, zone: str) -> None:
-        if self._screen.sheet is not None:
-            self._screen.sheet.choice.zone = zone
-            self._screen.touch()
+        self.edit("zone", zone)
 
     def _tick_limit(self, limit_id: str, on: bool) -> None:
         sheet = self._screen.sheet

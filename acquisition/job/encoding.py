@@ -8,8 +8,10 @@ from dataclasses import asdict
 from datetime import UTC, datetime
 
 from acquisition.jsontext import table_of, unreadable
+from acquisition.kinds import TestKind
 from acquisition.plan import TestPlan
 from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.stages import StageGoals
 from analysis.errors import InvalidInput
 from analysis.meaning import Surroundings
 from analysis.records import Air, Building, Direction, FlowRange, Kit, Limit
@@ -25,7 +27,7 @@ def utc_from(text: str) -> datetime:
     return datetime.fromisoformat(text).astimezone(UTC)
 
 
-def document_text(record: TestPlan | RigSpec | Air) -> str:
+def document_text(record: TestPlan | RigSpec | Air | StageGoals) -> str:
     """Return JSON with sorted keys and no blanks; raises `InvalidInput` for a number that JSON cannot hold."""
     try:
         return json.dumps(asdict(record), sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
@@ -42,6 +44,7 @@ def plan_from(text: str) -> TestPlan:
         return TestPlan(
             building=Building(**table.pop("building")),
             air=Air(**table.pop("air")),
+            kind=TestKind(table.pop("kind", TestKind.CODE)),
             limit=None if limit is None else Limit(**limit),
             directions=tuple(Direction(item) for item in table.pop("directions")),
             targets_pa=tuple(float(item) for item in table.pop("targets_pa")),

@@ -31,6 +31,7 @@ from acquisition.job.verify import verify_file, verify_result, verify_run
 from acquisition.job.writer import Writer
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec
+from acquisition.stages import Stages
 from acquisition.version import PROGRAM_VERSION
 from analysis.errors import InvalidInput
 from analysis.records import Air, Building
@@ -165,6 +166,16 @@ class Job:
         """Keep the next test as it is being prepared."""
         self._check_writable()
         self._ledger.set_draft(plan)
+
+    @property
+    def stages(self) -> Stages:
+        """What is remembered of each stage."""
+        return self._ledger.stages
+
+    def set_stages(self, stages: Stages) -> None:
+        """Keep what is remembered of each stage."""
+        self._check_writable()
+        self._ledger.set_stages(stages)
 
     def tests(self) -> tuple[TestRecord, ...]:
         """Return all tests, oldest first."""

@@ -24,6 +24,7 @@ from acquisition.plan import TestPlan
 from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.series import WindowRecord
 from acquisition.snapshot import Flag
+from acquisition.stages import Stages
 from acquisition.version import PROGRAM_VERSION
 from analysis.records import Air, Direction
 
@@ -46,6 +47,7 @@ class Contents:
     details: JobDetails
     buildings: list[BuildingVersion] = field(default_factory=list)
     draft: TestPlan | None = None
+    stages: Stages = ()
     edits: list[Edit] = field(default_factory=list)
     tests: dict[int, TestRecord] = field(default_factory=dict)
     runs: dict[int, RunRecord] = field(default_factory=dict)
@@ -71,6 +73,11 @@ class Ledger:
     def draft(self) -> TestPlan | None:
         """The test being prepared."""
         return self._contents.draft
+
+    @property
+    def stages(self) -> Stages:
+        """What is remembered of the stages."""
+        return self._contents.stages
 
     @property
     def buildings(self) -> tuple[BuildingVersion, ...]:
@@ -130,6 +137,18 @@ class Ledger:
         with self._lock:
             self._contents.draft = plan
             self._post("INSERT OR REPLACE INTO draft (id, plan) VALUES (1, ?)", (text,))
+
+    def set_stages(self, stages: Stages) -> None:
+        """Replace what is remembered of the stages."""
+        with self._lock:
+            known = {item.stage: item for item in self._contents.stages}
+            self._contents.stages = stages
+            for item in stages:
+                if known.pop(item.stage, None) != item:
+                    row = (item.stage, document_text(item))
+                    self._post("INSERT OR REPLACE INTO stage_goals VALUES (?, ?)", row)
+            for gone in known:
+                self._post("DELETE FROM stage_goals WHERE stage = ?", (gone,))
 
     def begin_test(self, plan: TestPlan, rig: RigSpec, utc: datetime) -> TestRecord:
         """Add a test that is being recorded."""

@@ -27,6 +27,7 @@ from acquisition.job.records import (
 from acquisition.rig import Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, Severity
+from acquisition.stages import goals_from
 from acquisition.steps import WindowKind
 from analysis.records import Building, Direction
 from drivers.reading import Quality
@@ -61,6 +62,7 @@ def read_contents(db: sqlite3.Connection) -> Contents:
             )
         ],
         draft=None if draft is None else plan_from(draft[0]),
+        stages=tuple(goals_from(text) for (text,) in db.execute("SELECT document FROM stage_goals ORDER BY rowid")),
         edits=[
             Edit(utc_from(utc), *rest)
             for utc, *rest in db.execute("SELECT utc, subject, field, old, new FROM edit ORDER BY id")

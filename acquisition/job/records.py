@@ -38,6 +38,12 @@ class JobDetails:
     client: str = ""
     tester: str = ""
     note: str = ""
+    number: str = ""
+    """The office's number of the job."""
+    place: str = ""
+    """Id of the place whose codes hold there."""
+    zone: str = ""
+    """Climate zone of that place."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from acquisition.rig import RigSpec, Role
+from acquisition.stages import stage_names
 from analysis.errors import InvalidInput
 from analysis.methods import method_of
 from analysis.records import Building, TestResult
 from analysis.units import Display
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
-from gui.viewmodels.published import PublishedChoice, PublishedPicture, published_picture
-from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of
+from gui.viewmodels.published import PublishedPicture, published_picture
+from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of, remembering
 
 MEASURED = {"indoor": Role.INDOOR, "outdoor": Role.OUTDOOR, "barometer": Role.BAROMETER}
 
@@ -53,13 +54,12 @@ class JobSheetModel:
         """Begin with the sheet of a job; `tested` is the building as it was last tested."""
         self.sheet = sheet
         self.tested = tested
-        self.choice = PublishedChoice()
         self._history: History[Sheet] = History()
         self._wrong: dict[str, tuple[str, str]] = {}
 
     def follow(self, sheet: Sheet) -> None:
         """Take over what was changed elsewhere (a simulated house fills an empty job)."""
-        if (sheet.details, sheet.plan) != (self.sheet.details, self.sheet.plan):
+        if (sheet.details, sheet.plan, sheet.stages) != (self.sheet.details, self.sheet.plan, self.sheet.stages):
             self.sheet = sheet
 
     @property
@@ -79,7 +79,7 @@ class JobSheetModel:
             self._wrong.pop(field_id, None)
             return False
         try:
-            changed = field.typed(self.sheet, text, display)
+            changed = remembering(self.sheet, field.typed(self.sheet, text, display))
         except InvalidInput as error:
             self._wrong[field_id] = (text, f"{str(error)[:1].upper()}{str(error)[1:]}.")
             return False
@@ -117,7 +117,7 @@ class JobSheetModel:
                 for field in FIELDS
                 if self._shows(field.id)
             ),
-            published=published_picture(self.sheet.plan.published, self.choice, display),
+            published=published_picture(self.sheet.plan.published, self.sheet.details, display),
             undo=self.undo_label,
             redo=self.redo_label,
         )
@@ -158,6 +158,8 @@ class JobSheetModel:
         )
 
     def _choices(self, field: Field) -> tuple[tuple[str, str], ...]:
+        if field.id == "stage":
+            return tuple((name, name) for name in stage_names(self.sheet.stages))
         if field.id != "preparation":
             return field.choices
         return (("", "Not said"), *method_of(self.sheet.plan.method).preparations.items())
@@ -167,6 +169,10 @@ class JobSheetModel:
             return volume_worth(self.sheet, result, display)
         if MEASURED.get(field_id) in measured:
             return "The rig measures this; the value here counts where it does not read."
+        if field_id == "kind" and not self.sheet.plan.kind.certified:
+            return "Its report carries no certificate number; leaks come first."
+        if field_id == "stage" and any(item.stage == self.sheet.plan.stage for item in self.sheet.stages):
+            return "Kind, limits and state of the building are remembered for each stage."
         if field_id == "targets":
             return "Highest first: it shows a loose seal at once."
         return ""

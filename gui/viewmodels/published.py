@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from acquisition.job import JobDetails
 from acquisition.told.limits import limit_source, limit_words
 from analysis.limits import PublishedLimit, shipped_limits
 from analysis.limits.entry import ANYWHERE
@@ -33,31 +34,20 @@ class PublishedPicture:
     items: tuple[LimitItem, ...]
 
 
-@dataclass(slots=True)
-class PublishedChoice:
-    """Where the person looks for limits."""
-
-    place: str = ANYWHERE
-    zone: str = ALL_ZONES
-
-    def go_to(self, place: str) -> None:
-        """Look in another place, in all of its zones."""
-        self.place, self.zone = place, ALL_ZONES
-
-
-def published_picture(ticked: tuple[str, ...], choice: PublishedChoice, display: Display) -> PublishedPicture:
+def published_picture(ticked: tuple[str, ...], details: JobDetails, display: Display) -> PublishedPicture:
     """Return the limits of the place that is looked at; those that are ticked already stand in front, wherever from."""
     catalogue = shipped_limits()
-    place = catalogue.place(choice.place)
-    here = catalogue.at(choice.place, choice.zone or None)
+    known = {item.id for item in catalogue.places}
+    place = catalogue.place(details.place if details.place in known else ANYWHERE)
+    here = catalogue.at(place.id, details.zone if details.zone in place.zones else None)
     chosen = [item for item in catalogue.limits if item.id in ticked]
     others = [item for item in here if item.id not in ticked]
     zones = [(ALL_ZONES, f"{place.zone_title}: all"), *((zone, f"Zone {zone}") for zone in place.zones)]
     return PublishedPicture(
         places=tuple((item.id, item.title) for item in catalogue.places),
-        place=choice.place,
+        place=place.id,
         zones=tuple(zones) if place.zones else (),
-        zone=choice.zone,
+        zone=details.zone,
         items=tuple(_item(item, display, ticked=item.id in ticked) for item in (*chosen, *others)),
     )
 

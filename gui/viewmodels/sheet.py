@@ -8,8 +8,10 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from acquisition.job import JobDetails
+from acquisition.kinds import TestKind
 from acquisition.plan import OWN_SCHEDULE, SCHEDULES, TestPlan
 from acquisition.report.names import KINDS
+from acquisition.stages import Stages, at_stage, kept
 from acquisition.told.titles import method_title
 from analysis.errors import InvalidInput
 from analysis.methods import method_ids, method_of
@@ -31,17 +33,33 @@ DIRECTIONS = {
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """What is typed. `limit_quantity` stays chosen while no limit is set; `reason` says why the building changed."""
+    """What is typed, and what is remembered of each stage.
+
+    `limit_quantity` stays chosen while no limit is set; `reason` says why the building changed.
+    """
 
     details: JobDetails
     plan: TestPlan
+    stages: Stages = ()
     limit_quantity: str = DEFAULT_LIMIT
     reason: str = ""
 
 
-def sheet_of(details: JobDetails, plan: TestPlan, reason: str = "") -> Sheet:
+def sheet_of(details: JobDetails, plan: TestPlan, stages: Stages = (), reason: str = "") -> Sheet:
     """Return the sheet of a job."""
-    return Sheet(details, plan, plan.limit.quantity if plan.limit is not None else DEFAULT_LIMIT, reason)
+    return Sheet(details, plan, stages, limit_quantity_of(plan, DEFAULT_LIMIT), reason)
+
+
+def limit_quantity_of(plan: TestPlan, otherwise: str) -> str:
+    """Return what the limit of a plan is on."""
+    return plan.limit.quantity if plan.limit is not None else otherwise
+
+
+def remembering(before: Sheet, after: Sheet) -> Sheet:
+    """Return an edited sheet that remembers of its stage what the edit changed."""
+    if after.plan.stage != before.plan.stage:
+        after = replace(after, stages=kept(after.stages, before.plan))
+    return replace(after, stages=kept(after.stages, after.plan))
 
 
 class Kind(StrEnum):
@@ -49,6 +67,7 @@ class Kind(StrEnum):
 
     TEXT = "text"
     LONG = "long text"
+    PROPOSED = "text with proposals"
     NUMBER = "number"
     CHOICE = "choice"
 
@@ -233,6 +252,21 @@ def _number(field_id: str, group: str, label: str, path: str, quantity: Quantity
     return Field(field_id, group, label, Kind.NUMBER, path, quantity, low, high, above_low, optional, hint)
 
 
+def _write_kind(sheet: Sheet, text: str, _: Display) -> Sheet:
+    return with_value(sheet, "plan.kind", TestKind(text))
+
+
+def _write_stage(sheet: Sheet, text: str, _: Display) -> Sheet:
+    plan = at_stage(sheet.stages, sheet.plan, " ".join(text.split()))
+    return replace(sheet, plan=plan, limit_quantity=limit_quantity_of(plan, sheet.limit_quantity))
+
+
+def _write_place(sheet: Sheet, text: str, _: Display) -> Sheet:
+    # The zones of one place say nothing in another.
+    zone = sheet.details.zone if text == sheet.details.place else ""
+    return replace(sheet, details=replace(sheet.details, place=text, zone=zone))
+
+
 def _read_published(sheet: Sheet, _: Display) -> str:
     return " ".join(sheet.plan.published)
 
@@ -274,7 +308,10 @@ FIELDS: tuple[Field, ...] = (
     _number("height", BUILDING, "Height", "plan.building.height_m", Quantity.LENGTH, 0, 500, above_low=True),
     _number("altitude", BUILDING, "Altitude above the sea", "plan.building.altitude_m", Quantity.LENGTH, -500, 6000,
             optional=False),
-    Field("stage", TEST, "Stage", path="plan.stage", hint="What is built and what is not, in a few words"),
+    Field("kind", TEST, "Kind of test", Kind.CHOICE, "plan.kind", write=_write_kind,
+          choices=tuple((kind.value, kind.words) for kind in TestKind)),
+    Field("stage", TEST, "Stage", Kind.PROPOSED, "plan.stage", write=_write_stage,
+          hint="How far the building is, in a few words"),
     Field("method", TEST, "Method", Kind.CHOICE, "plan.method", write=_write_method,
           choices=tuple((method, method_title(method)) for method in method_ids())),
     Field("directions", TEST, "Directions", Kind.CHOICE, read=_read_directions, write=_write_directions,
@@ -305,7 +342,10 @@ FIELDS: tuple[Field, ...] = (
     Field("site", PEOPLE, "Site", path="details.site"),
     Field("client", PEOPLE, "Client", path="details.client"),
     Field("tester", PEOPLE, "Tester", path="details.tester"),
+    Field("number", PEOPLE, "Job number", path="details.number"),
     Field("note", PEOPLE, "Note", Kind.LONG, "details.note"),
+    Field("place", PUBLISHED, "Place of the codes", path="details.place", write=_write_place),
+    Field("zone", PUBLISHED, "Climate zone", path="details.zone"),
     Field("published", PUBLISHED, "Limits of codes and programmes", read=_read_published, write=_write_published),
     _number("kit_gauge", KIT, "Pressure gauge", "plan.kit.gauge", Quantity.SHARE, 0, 0.2, optional=False),
     _number("kit_element", KIT, "Flow element", "plan.kit.flow_element", Quantity.SHARE, 0, 0.3, optional=False),

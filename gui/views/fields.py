@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.sheet import Kind
-from gui.views.parts import Choice, column, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Choice, Proposals, column, label, row, set_text, set_tone, wrapped
 
 LONG_HEIGHT = 84
 UNIT_WIDTH = 28
@@ -101,6 +101,16 @@ class FieldView(QWidget):
             self.choice.setMinimumContentsLength(8)
             self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             self.choice.activated.connect(self._commit)
+            return self.choice
+        if kind is Kind.PROPOSED:
+            self.choice = Proposals()
+            self.line = self.choice.lineEdit()
+            assert self.line is not None
+            self.show_choices(choices)
+            self.choice.setMinimumContentsLength(8)
+            self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            self.choice.activated.connect(self._commit)
+            self.line.editingFinished.connect(self._commit)
             return self.choice
         if kind is Kind.LONG:
             self.long = QPlainTextEdit()

@@ -22,7 +22,7 @@ from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 from gui.views.rooms_page import RoomsPage
 
-WIDE = {"name", "stage", "targets", "schedule", "site", "note", "reason"}
+WIDE = {"name", "kind", "stage", "targets", "schedule", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
 COLUMNS = ((BUILDING, PEOPLE, KIT, SEASON), (TEST, PUBLISHED, AIR))
 

@@ -136,6 +136,16 @@ class Choice(QComboBox):
         painter.end()
 
 
+class Proposals(Choice):
+    """A line to type in, with texts to take instead."""
+
+    def __init__(self) -> None:
+        """Make it empty."""
+        super().__init__()
+        self.setEditable(True)
+        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+
+
 class Panel(QFrame):
     """A panel with a title, a note at the right of it, and a column below."""
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+from acquisition.job import JobDetails
 from analysis.limits import shipped_limits
 from analysis.records import Limit
 from gui.theme import Tone
 from gui.viewmodels.details import Detail, corrections_picture, detail_picture
 from gui.viewmodels.moment import Place
 from gui.viewmodels.outcome import outcome_picture
-from gui.viewmodels.published import PublishedChoice, published_picture, ticked_text
+from gui.viewmodels.published import published_picture, ticked_text
 from gui.viewmodels.shown import Reading, seen_by
 from tests.gui.conftest import Stage
 from tests.gui.fakes import PLAN, SI, moment, shown
@@ -58,11 +59,9 @@ def test_a_reading_that_gives_no_result_says_why() -> None:
 
 
 def test_the_limits_of_a_place_are_listed_and_the_ticked_ones_stand_in_front() -> None:
-    choice = PublishedChoice()
-    choice.go_to("US")
-    assert len(published_picture((), choice, SI).zones) == 10
-    choice.zone = "7"
-    picture = published_picture(("geg-26",), choice, SI)
+    details = JobDetails("Mill Row 8", place="US")
+    assert len(published_picture((), details, SI).zones) == 10
+    picture = published_picture(("geg-26",), replace(details, zone="7"), SI)
     assert picture.items[0].id == "geg-26"
     assert picture.items[0].ticked
     assert {item.id for item in picture.items[1:]} == {item.id for item in shipped_limits().at("US", "7")}

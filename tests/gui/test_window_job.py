@@ -9,6 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from acquisition.kinds import TestKind
+from analysis.records import Limit
 from gui.viewmodels.moment import Place
 from tests.gui.conftest import Stage
 from tests.gui.driven import click, key
@@ -99,3 +101,36 @@ def test_tables_and_test_are_exported(stage: Stage, tested: Path, tmp_path: Path
     assert json.loads((tmp_path / "test.json").read_text("utf-8"))["format"] == "airseam-test-1"
     assert list(out.glob("*.csv"))
     assert all(line.endswith(".") and "could not" not in line for line in told)
+
+
+def test_limit_and_kind_are_remembered_for_each_stage_and_come_back_with_it(stage: Stage) -> None:
+    edit = stage.program.intents.edit
+    for field, text in (("stage", "shell closed"), ("kind", "finding"), ("limit", "3")):
+        edit(field, text)
+    for field, text in (("stage", "finished"), ("kind", "code"), ("limit", "1.5")):
+        edit(field, text)
+    edit("stage", "shell closed")
+    stage.program.intents.go_to(Place.JOB)
+    stage.draw()
+    job = stage.program.desk.job
+    assert job is not None
+    assert (job.draft().kind, job.draft().limit) == (TestKind.FINDING, Limit("stage", "n50_per_h", 3.0))
+    assert "no certificate number" in stage.program.window.job.fields["kind"]._message.text()
+    offered = stage.program.window.job.fields["stage"].choice
+    assert offered is not None
+    assert [offered.itemText(at) for at in range(3)] == ["shell closed", "finished", "services in"]
+    stage.program.intents.undo()
+    assert job.draft().limit == Limit("stage", "n50_per_h", 1.5)
+
+
+def test_the_climate_zone_is_kept_with_the_job_and_logged(stage: Stage) -> None:
+    stage.program.intents.go_to(Place.JOB)
+    limits = stage.program.window.job.limits
+    limits.place_chosen.emit("US")
+    limits.zone_chosen.emit("5")
+    stage.draw()
+    job = stage.program.desk.job
+    assert job is not None
+    assert (job.details.place, job.details.zone) == ("US", "5")
+    assert limits.zone.currentData() == "5"
+    assert [(edit.field, edit.new) for edit in job.edits[-2:]] == [("place", "US"), ("zone", "5")]
