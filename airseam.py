@@ -86,7 +86,8 @@ def pictures(options: argparse.Namespace) -> int:
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
     from acquisition.engine import Engine
-    from acquisition.holding import HeldInTurn, held_plan
+    from acquisition.heldinturn import HeldInTurn
+    from acquisition.holding import held_plan
     from acquisition.leading import lead
     from acquisition.openrig import open_rig
     from acquisition.preparation import prepare

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Generator, Sequence
+from collections.abc import Generator
 from dataclasses import replace
-from typing import TYPE_CHECKING
 
 from acquisition.multipoint import DO_NOT_TEST, SAFETY, turn
 from acquisition.plan import TestPlan
@@ -29,10 +28,6 @@ from acquisition.steps import (
     Wish,
 )
 from analysis.records import Direction
-
-if TYPE_CHECKING:
-    from acquisition.engine import Engine
-    from acquisition.snapshot import Snapshot
 
 HOLD_ZERO_S = 30.0
 HOLD_SETTLE_S = 45.0
@@ -110,25 +105,3 @@ def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: boo
 def held_plan(plan: TestPlan, target_pa: float) -> TestPlan:
     """Return the plan that holds a pressure, its sign that of the direction."""
     return replace(plan, hold=True, directions=(direction_of(target_pa),), targets_pa=(abs(target_pa),))
-
-
-class HeldInTurn:
-    """Pressures that are held one after the other, each for as long, without anybody there."""
-
-    def __init__(self, engine: Engine, targets_pa: Sequence[float], seconds: float) -> None:
-        """Hold the first of the targets at the beginning; the others follow."""
-        self._engine = engine
-        self._next = list(targets_pa[1:])
-        self._seconds = seconds
-        self._wished = False
-
-    def look(self, shown: Snapshot) -> None:
-        """Ask for the next pressure, or for the end, when the time is over."""
-        if shown.held is None or shown.held.seconds < self._seconds:
-            self._wished = False
-        elif not self._wished:
-            self._wished = True
-            if self._next:
-                self._engine.hold_at(self._next.pop(0))
-            else:
-                self._engine.end_hold()
