@@ -85,6 +85,8 @@ class RigSpec:
     simulated: bool = False
     time_factor: float = 1.0
     further: tuple[FurtherFan, ...] = ()
+    typed: bool = False
+    """Whether there was no rig: pressures and flows were typed from a hand-written record."""
 
     @property
     def fitted_range(self) -> FlowRange:

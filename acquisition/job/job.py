@@ -11,6 +11,7 @@ from typing import Self, TypeVar
 
 from acquisition.job.encoding import utc_text
 from acquisition.job.house import House, HouseContents, read_house
+from acquisition.job.issues import IssueContents, Issues, read_issues
 from acquisition.job.leaks import LeakRegister, RegisterContents, read_register
 from acquisition.job.ledger import Contents, Ledger
 from acquisition.job.loading import StoredReading, compute_digest, read_contents, read_readings, read_test
@@ -27,7 +28,7 @@ from acquisition.job.records import (
 )
 from acquisition.job.results import result_text
 from acquisition.job.schema import create_database, open_database
-from acquisition.job.verify import verify_file, verify_result, verify_run
+from acquisition.job.verify import verify_file, verify_issue, verify_result, verify_run
 from acquisition.job.writer import Writer
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec
@@ -55,6 +56,7 @@ class Job:
         contents: Contents,
         house: HouseContents,
         register: RegisterContents,
+        issues: IssueContents,
         *,
         read_only: bool,
     ) -> None:
@@ -66,6 +68,7 @@ class Job:
         self._ledger = Ledger(contents, writer)
         self._house = House(house, writer)
         self._leaks = LeakRegister(register, writer)
+        self._issues = Issues(issues, writer)
 
     @classmethod
     def create(cls, path: Path, clock: Clock, name: str) -> Self:
@@ -75,7 +78,7 @@ class Job:
         about = [("format", "airseam-job-1"), ("created_utc", utc_text(clock.utc())), ("program", PROGRAM_VERSION)]
         writer.post("INSERT INTO about VALUES (?, ?)", about)
         writer.post("INSERT INTO details VALUES (?, ?)", [("name", name)])
-        kept = Contents(JobDetails(name)), HouseContents(), RegisterContents()
+        kept = Contents(JobDetails(name)), HouseContents(), RegisterContents(), IssueContents()
         job = cls(path, clock, writer, *kept, read_only=False)
         if not writer.flush():
             sentence = writer.alarm(clock.now_ns())
@@ -95,12 +98,12 @@ class Job:
         connection = open_database(path, read_only=read_only)
         try:
             contents, house = read_contents(connection), read_house(connection)
-            register = read_register(connection)
+            register, issues = read_register(connection), read_issues(connection)
         except (sqlite3.Error, ValueError, TypeError) as error:
             connection.close()
             raise InvalidInput("job file", str(path), f"it is damaged ({error})") from error
         writer = Writer(connection, clock, path)
-        job = cls(path, clock, writer, contents, house, register, read_only=read_only)
+        job = cls(path, clock, writer, contents, house, register, issues, read_only=read_only)
         if not read_only:
             job._seal_interrupted()
             writer.start()
@@ -135,6 +138,16 @@ class Job:
         """Return the same to change; raises `InvalidInput` where the job is open for reading only."""
         self._check_writable()
         return self._leaks
+
+    @property
+    def issues(self) -> Issues:
+        """The reports that were issued, to look at."""
+        return self._issues
+
+    def edit_issues(self) -> Issues:
+        """Return the same to add to; raises `InvalidInput` where the job is open for reading only."""
+        self._check_writable()
+        return self._issues
 
     @property
     def edits(self) -> tuple[Edit, ...]:
@@ -221,6 +234,7 @@ class Job:
         for record in self.tests():
             found += [self._read(partial(verify_run, run=run)) for run in self.runs(record.id)]
             found.append(self._read(partial(verify_result, record=record)))
+        found += [self._read(partial(verify_issue, issue=issue)) for issue in self._issues.all]
         return tuple(found)
 
     def alarm(self) -> str:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import math
 import sqlite3
 
+from acquisition.job.issues import Issue
 from acquisition.job.loading import compute_digest, read_test
 from acquisition.job.records import RunRecord, TestRecord, Verification
 from acquisition.job.results import result_text
@@ -50,6 +52,15 @@ def verify_result(db: sqlite3.Connection, record: TestRecord) -> Verification:
     if where:
         return Verification(subject, False, f"The readings give another result than the stored one: {where}.")
     return Verification(subject, True, "The readings give the stored result.")
+
+
+def verify_issue(db: sqlite3.Connection, issue: Issue) -> Verification:
+    """Compute the digest of an issued report anew and compare; raises `sqlite3.Error`."""
+    subject = f"issued report {issue.mark.number or issue.id}, revision {issue.mark.revision}"
+    (content,) = db.execute("SELECT pdf FROM issue WHERE id = ?", (issue.id,)).fetchone()
+    if hashlib.sha256(content).hexdigest() == issue.sha256:
+        return Verification(subject, True, f"The file is the one that was issued, digest {issue.sha256[:16]}.")
+    return Verification(subject, False, "The file is not the one that was issued.")
 
 
 def first_difference(stored: object, computed: object, where: str = "") -> str:

@@ -5,12 +5,16 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 
 from acquisition.derive import derive_point, has_readings
 from acquisition.job import Job, JobDetails, LoadedRun, LoadedTest, RecordState
+from acquisition.job.issues import IssueMark
 from acquisition.job.results import analyse_record
+from acquisition.office import Letterhead
+from acquisition.register.records import Register
+from acquisition.report.casefile import CaseFile, case_file
 from acquisition.rig import RigSpec
 from acquisition.setup import said_of_setup
 from acquisition.snapshot import Flag, Severity
@@ -63,6 +67,7 @@ class ReportContent:
     test_number: int | None = None
     rig: RigSpec | None = None
     flags: tuple[Flag, ...] = ()
+    file: CaseFile = field(default_factory=CaseFile)
     setup: tuple[str, ...] = ()
     """How the building was set up, as far as that was noted before the test, in sentences."""
     program: str = PROGRAM_VERSION
@@ -71,6 +76,16 @@ class ReportContent:
     def simulated(self) -> bool:
         """Whether the readings come from a simulated house."""
         return self.rig is not None and self.rig.simulated
+
+    @property
+    def typed(self) -> bool:
+        """Whether the points were typed from a hand-written record."""
+        return self.rig is not None and self.rig.typed
+
+    @property
+    def from_job(self) -> bool:
+        """Whether there is a job to issue it from."""
+        return self.test_number is not None
 
     @property
     def date(self) -> datetime:
@@ -90,8 +105,18 @@ class ReportContent:
         return hashlib.sha256(self.test_json()).hexdigest()
 
 
-def content_of(job: Job, test_id: int) -> ReportContent:
-    """Return the content of a report on a recorded test; raises `InvalidInput` where it has no result."""
+def content_of(
+    job: Job,
+    test_id: int,
+    *,
+    office: Letterhead | None = None,
+    register: Register | None = None,
+    mark: IssueMark | None = None,
+) -> ReportContent:
+    """Return the content of a report on a recorded test; raises `InvalidInput` where it has no result.
+
+    Without a `mark` it is a draft.
+    """
     loaded = job.load(test_id)
     record = loaded.record
     test = loaded.test()
@@ -107,6 +132,15 @@ def content_of(job: Job, test_id: int) -> ReportContent:
         state=record.state,
         test_number=record.id,
         rig=record.rig,
+        file=case_file(
+            job,
+            record.plan.kind,
+            record.rig,
+            record.started.date(),
+            office=office,
+            register=register,
+            mark=mark,
+        ),
         flags=tuple(flag for flag in loaded.flags if flag.severity is not Severity.NOTE),
         setup=said_of_setup(record.plan, job.house.entries, record.started),
         program=record.program,

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import math
-from datetime import UTC, datetime
+from datetime import UTC
 
 from acquisition.report import wording
+from acquisition.report.annex import annex_parts, leak_parts
+from acquisition.report.certificate import certificate_words, code_of, stamps, utc_words
 from acquisition.report.content import ReportContent
 from acquisition.report.facts import fact_groups
 from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text
+from acquisition.report.photos import LOGO
 from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
@@ -26,18 +29,22 @@ def report_document(content: ReportContent, display: Display) -> Json:
     """Return everything that the page prints, as JSON."""
     building = printable(content.test.building.name) or wording.NO_NAME
     verdicts = content.result.verdicts
+    kind = content.file.kind
     return {
         "title": wording.TITLE,
+        "heading": _heading(content),
         "building": building,
         "author": printable(content.details.tester) or wording.PROGRAM,
         "date": list(content.date.astimezone(UTC).timetuple()[:6]),
-        "mark": wording.SIMULATED if content.simulated else "",
+        "stamps": stamps(content),
+        "office": _office(content),
         "lines": _lines(content),
         "hero": _hero(content, display),
         "verdict": _verdict(verdicts[0], content, display) if verdicts else None,
         "further": [_verdict(item, content, display) for item in verdicts[1:]],
         "no-limit": wording.NO_LIMIT,
         "validity": _validity(content),
+        "certificate": certificate_words(content, display),
         "facts": fact_groups(content, display),
         "figure-head": "Leakage curve with the 95 % band of the line",
         "figure-alt": _figure_alt(content, display),
@@ -47,20 +54,42 @@ def report_document(content: ReportContent, display: Display) -> Json:
         "checked": wording.checked_sentence(content.result.method),
         "deviations": {"head": "Deviations and gaps", "items": deviations(content, display)},
         "cautions": {"head": "Limits of this report", "items": list(wording.CAUTIONS)},
-        "proof": {"head": "Proof", **proof(content)},
+        "proof": {"head": "Proof", "code": code_of(content)[1], **proof(content)},
+        "leaks": leak_parts(content, display),
+        "leaks-first": not kind.certified,
+        "annex": annex_parts(content, display),
         "attachments": [
             {"name": "test.json", "description": "The test in the format airseam-test-1"},
             {"name": "result.json", "description": "The result in the format airseam-result-1"},
         ],
-        "footer": f"{_short(building)}  ·  {wording.TITLE}  ·  {wording.PROGRAM} {content.program}",
+        "footer-name": building,
+        "footer": f"{_short(building)}  ·  {_heading(content)}  ·  {wording.PROGRAM} {content.program}",
     }
 
 
-def utc_words(moment: datetime, until: datetime | None = None) -> str:
-    """Return a date and time for people, in UTC."""
-    start = moment.astimezone(UTC)
-    end = "" if until is None else f" to {until.astimezone(UTC):%H:%M}"
-    return f"{start.day} {wording.MONTHS[start.month - 1]} {start.year}, {start:%H:%M}{end} UTC"
+def _heading(content: ReportContent) -> str:
+    """Return what the report is called, with its number and revision where it was issued."""
+    kind, mark = content.file.kind, content.file.mark
+    if not content.from_job:
+        return wording.TITLE
+    title = wording.CERTIFICATE if kind.certified else wording.FINDING_REPORT
+    if mark is None:
+        return title
+    number = f" {printable(mark.number)}" if mark.number else ""
+    revision = f", revision {mark.revision}" if mark.revision else ""
+    return f"{title}{number}{revision}"
+
+
+def _office(content: ReportContent) -> Json | None:
+    office = content.file.office
+    if office is None:
+        return None
+    return {
+        "name": printable(office.name),
+        "lines": [printable(line) for line in office.address],
+        "closing": printable(office.closing),
+        "logo": LOGO if office.logo else "",
+    }
 
 
 def _short(text: str) -> str:
@@ -68,13 +97,13 @@ def _short(text: str) -> str:
 
 
 def _lines(content: ReportContent) -> list[list[str]]:
-    """Return the lines under the name: what and when, then who."""
+    """Return the lines under the name: where and at which stage, then when and under which numbers."""
     stage, site = printable(content.test.stage), printable(content.details.site)
     number = "" if content.test_number is None else f"Test {content.test_number}"
     when = "Date not recorded" if content.started is None else utc_words(content.started, content.ended)
-    client, tester = printable(content.details.client), printable(content.details.tester)
-    what = (f"Stage: {stage}" if stage else "", site, when, number)
-    who = (f"Client: {client}" if client else "", f"Tester: {tester}" if tester else "")
+    job = printable(content.details.number)
+    what = (site, f"Stage: {stage}" if stage else "")
+    who = (when, number, f"Job {job}" if job else "")
     return [line for line in ([part for part in parts if part] for parts in (what, who)) if line]
 
 

@@ -9,10 +9,12 @@ from typing import Literal
 
 import typst
 
+from acquisition.report.certificate import code_of
 from acquisition.report.content import ReportContent
 from acquisition.report.curves import report_curves
 from acquisition.report.document import report_document
 from acquisition.report.figure import leakage_figure
+from acquisition.report.photos import LOGO, wrapped
 from acquisition.report.typeface import FOLDER
 from analysis.units import Display, Quantity, System, unit_symbol
 
@@ -22,10 +24,10 @@ Units = Literal["SI", "US"] | Display
 ARCHIVAL = ("a-3a", "ua-1")
 """PDF/A-3 with accessible structure, and PDF/UA-1: the typesetter refuses to make a file that breaks them."""
 
-HEIGHT_TWO_MM, HEIGHT_ONE_MM, HEIGHT_TIGHT_MM = 74.0, 62.0, 56.0
-"""Of the figure: with two directions, with one, with one that has to be set closer to stay on its page."""
+HEIGHT_TWO_MM, HEIGHT_ONE_MM = 66.0, 62.0
+"""Of the figure: with two directions, with one."""
 
-_COUNTING_PPI = 8.0
+TEMPLATES = ("words.typ", "certificate.typ", "technical.typ", "annex.typ")
 
 # The typesetter takes a project of several files as a mapping, which its type hints do not say.
 _typeset: Callable[..., object] = typst.compile
@@ -63,22 +65,20 @@ def _set(sources: dict[str, bytes], content: ReportContent, **options: object) -
 
 
 def _sources(content: ReportContent, display: Display) -> dict[str, bytes]:
-    """Return the files of the page; one direction is set closer when it would not stay on one page."""
-    if len(content.runs) > 1:
-        return _files(content, display, HEIGHT_TWO_MM, tight=False)
-    sources = _files(content, display, HEIGHT_ONE_MM, tight=False)
-    if len(_set(sources, content, format="png", ppi=_COUNTING_PPI)) == 1:
-        return sources
-    return _files(content, display, HEIGHT_TIGHT_MM, tight=True)
-
-
-def _files(content: ReportContent, display: Display, height_mm: float, *, tight: bool) -> dict[str, bytes]:
-    curves = report_curves(content, display)
-    document = {**report_document(content, display), "tight": tight}
-    return {
-        "main.typ": files(__package__).joinpath("page.typ").read_bytes(),
-        "data.json": json.dumps(document, ensure_ascii=False).encode(),
-        "figure.svg": leakage_figure(curves, f"envelope flow, {unit_symbol(Quantity.FLOW, display)}", height_mm),
+    """Return the files of the report."""
+    height_mm = HEIGHT_TWO_MM if len(content.runs) > 1 else HEIGHT_ONE_MM
+    axis = f"envelope flow, {unit_symbol(Quantity.FLOW, display)}"
+    sources = {
+        "main.typ": files(__package__).joinpath("report.typ").read_bytes(),
+        **{name: files(__package__).joinpath(name).read_bytes() for name in TEMPLATES},
+        "data.json": json.dumps(report_document(content, display), ensure_ascii=False).encode(),
+        "figure.svg": leakage_figure(report_curves(content, display), axis, height_mm),
+        "code.svg": code_of(content)[0],
         "test.json": content.test_json(),
         "result.json": content.result_json(),
+        **{photo.file: wrapped(photo.content) for photo in content.file.photos},
     }
+    office = content.file.office
+    if office is not None and office.logo:
+        sources[LOGO] = wrapped(office.logo)
+    return sources

@@ -27,7 +27,7 @@ def test_a_test_runs_from_one_press_to_the_saved_report(stage: Stage, tmp_path: 
     assert window.test.result._figure.text().startswith("1.7")
     stage.press()
     assert stage.program.screen.place is Place.REPORT
-    assert len(window.report.preview._pages) == 1
+    assert len(window.report.preview._pages) == 3
     assert window.next_bar.primary.text() == "Save the report"
     stage.press()
     dialog = stage.program.intents.files.dialog

@@ -54,10 +54,10 @@ def recorded_job(path: Path) -> Job:
     return job
 
 
-def test_one_direction_is_one_page_and_says_everything() -> None:
+def test_one_direction_is_a_certificate_and_a_technical_page() -> None:
     made = content(OUT, limit=2.0)
     reader = PdfReader(io.BytesIO(report_pdf(made)))
-    assert len(reader.pages) == 1
+    assert len(reader.pages) == 2
     text = text_of(report_pdf(made))
     for words in (
         "Mill Row 8",
@@ -89,10 +89,14 @@ def test_one_direction_is_one_page_and_says_everything() -> None:
     assert "Simulated" not in text
 
 
-def test_two_directions_carry_the_checks_over_to_a_second_page() -> None:
+def test_the_certificate_is_the_first_page_and_speaks_plainly() -> None:
     pages = PdfReader(io.BytesIO(report_pdf(content(OUT, IN)))).pages
-    assert len(pages) == 2
-    assert "Results with 95 % intervals" in pages[0].extract_text()
+    first = " ".join(pages[0].extract_text().split())
+    assert "By ISO 9972:2015: a fan drew air out of the building and then blew air into the building" in first
+    assert "20 pressure differences from 12 to 60 Pa" in first
+    assert "of air pass through the leaks of the building: all its air is exchanged 1.69 times an hour" in first
+    assert "Results with 95 % intervals" not in first
+    assert "Results with 95 % intervals" in pages[1].extract_text()
     assert "Checks of the method" in pages[1].extract_text()
     assert "Page 2 of 2" in pages[1].extract_text()
 
@@ -103,7 +107,7 @@ def test_two_directions_carry_the_checks_over_to_a_second_page() -> None:
 def test_the_verdict_is_a_word(limit: float, words: str) -> None:
     made = content(OUT, limit=limit)
     assert words in text_of(report_pdf(made))
-    assert len(report_pages(made, 8)) == 1
+    assert len(report_pages(made, 8)) == 2
 
 
 def test_without_a_limit_the_report_says_so() -> None:
@@ -207,7 +211,7 @@ def test_a_report_from_a_job_shows_rig_digest_struck_points_and_that_the_house_i
     assert len(made.runs[0].rows) == len(TARGETS_PA)
     assert len(made.runs[0].result.induced_pa) == len(TARGETS_PA) - 1
     assert report_pdf(content_of(job, 1)) == pdf
-    assert len(report_pages(made, 8)) == 1
+    assert len(report_pages(made, 8)) == 3
     job.close()
     again = Job.open(tmp_path / "x.airseam", VirtualClock(START + timedelta(days=400)), read_only=True)
     assert report_pdf(content_of(again, 1)) == pdf
@@ -255,7 +259,6 @@ def test_a_test_without_points_has_no_report(tmp_path: Path) -> None:
 def test_nothing_runs_into_the_margin(make: Callable[[], ReportContent], units: str) -> None:
     made = make()
     pages = report_pages(made, 72, "US" if units == "US" else "SI")
-    assert len(pages) == len(made.runs)
     for page in pages:
         picture = matplotlib.image.imread(io.BytesIO(page))[:, :, :3]
         # A4 is 595 by 842 points (ISO 216: 210 by 297 mm).
@@ -275,7 +278,7 @@ def test_what_is_not_known_is_named() -> None:
     assert "extrapolated" in text
 
 
-def test_a_full_record_of_one_direction_still_is_one_page(tmp_path: Path) -> None:
+def test_a_full_record_of_one_direction_still_has_one_technical_page(tmp_path: Path) -> None:
     job = recorded_job(tmp_path / "x.airseam")
     note = "Scaffold in front of the north wall; the attic hatch was taped by the owner; rain until noon."
     details = JobDetails("Mill Row 8", "Mill Lane 8, Hollow End", "A. Nobody and daughters", "T. Nobody", note)
@@ -290,7 +293,7 @@ def test_a_full_record_of_one_direction_still_is_one_page(tmp_path: Path) -> Non
         for i in range(3)
     )
     full = replace(made, details=details, flags=(*flags, *flags))
-    assert len(report_pages(full, 8)) == 1
+    assert len(report_pages(full, 8)) == 3
     text = text_of(report_pdf(full))
     assert note in text
     assert text.count("Noticed:") == 3

@@ -1,0 +1,110 @@
+"""The annex: equipment with its calibration, uncertainty, leaks, photos, what was edited."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from acquisition.report import wording
+from acquisition.report.casefile import ReportPhoto
+from acquisition.report.content import ReportContent
+from acquisition.report.names import BLANK, Json
+from acquisition.report.typeface import printable
+from acquisition.told.budget import budget_table
+from acquisition.told.sealing import leak_table
+from acquisition.told.table import Table
+from analysis.units import Display
+
+
+def leak_parts(content: ReportContent, display: Display) -> list[Json]:
+    """Return the list of leaks and their photos."""
+    file = content.file
+    if not file.leaks:
+        return []
+    parts = [section(leak_table(file.leaks, file.drops, display), (0, 3, 0, 1, 2))]
+    photos = [photo for photo in file.photos if photo.leak is not None]
+    return [*parts, *_pictures("Photos of the leaks", photos)]
+
+
+def annex_parts(content: ReportContent, display: Display) -> list[Json]:
+    """Return everything else, each part only where there is something to say."""
+    parts: list[Json] = []
+    if content.result.budgets:
+        parts.append(section(budget_table(content.result, display), (3, 1, 1)))
+    if content.file.equipment:
+        parts.append(_equipment(content))
+    parts += _pictures("Photos of the openings", [photo for photo in content.file.photos if photo.leak is None])
+    if content.file.edits:
+        parts.append(_edits(content))
+    return parts
+
+
+def section(table: Table, widths: Sequence[int]) -> Json:
+    """Return a table for the page; a width of 0 takes what its texts need."""
+    return {
+        "head": printable(table.title),
+        "heads": [printable(head) for head in table.heads],
+        "widths": list(widths),
+        "text-columns": table.text_columns,
+        "rows": [{"cells": [printable(cell) for cell in row.cells], "note": printable(row.note)} for row in table.rows],
+        "notes": [printable(note) for note in table.notes],
+        "empty": table.empty,
+    }
+
+
+def _pictures(head: str, photos: Sequence[ReportPhoto]) -> list[Json]:
+    if not photos:
+        return []
+    items = [
+        {
+            "file": photo.file,
+            "alt": f"Photo: {printable(photo.about)}",
+            "words": printable(photo.about),
+            "note": f"{photo.taken}, SHA-256 of the original {photo.sha256[:16]}…",
+        }
+        for photo in photos
+    ]
+    return [{"head": head, "photos": items}]
+
+
+def _equipment(content: ReportContent) -> Json:
+    return {
+        "head": "Equipment and calibration on the day of the test",
+        "heads": ["What", "Number", "Calibrated", "Due", "Status"],
+        "widths": [3, 2, 2, 1, 2],
+        "text-columns": 5,
+        "rows": [
+            {
+                "cells": [
+                    printable(text) or BLANK
+                    for text in (line.what.capitalize(), line.serial, line.calibrated, line.due, line.status)
+                ],
+                "note": "",
+            }
+            for line in content.file.equipment
+        ],
+        "notes": [],
+        "empty": "",
+    }
+
+
+def _edits(content: ReportContent) -> Json:
+    return {
+        "head": "What was edited in the job",
+        "heads": ["When, UTC", "What", "Before", "After"],
+        "widths": [0, 1, 2, 2],
+        "text-columns": 4,
+        "rows": [
+            {
+                "cells": [
+                    f"{edit.utc:%Y-%m-%d %H:%M}",
+                    printable(f"{edit.subject}, {edit.field}"),
+                    printable(edit.old) or BLANK,
+                    printable(edit.new) or BLANK,
+                ],
+                "note": "",
+            }
+            for edit in content.file.edits
+        ],
+        "notes": [wording.EDITS],
+        "empty": "",
+    }
