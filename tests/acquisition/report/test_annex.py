@@ -162,7 +162,8 @@ def test_tags_attachments_and_standards_are_what_a_general_library_finds(job: Jo
     relations = {str(item.get_object()["/AFRelationship"]) for item in catalog["/AF"]}
     assert relations == {"/Data"}
     assert "<pdfaid:part>3</pdfaid:part>" in catalog["/Metadata"].get_object().get_data().decode()
-    for page in reader.pages:
+    pages: list[Any] = list(reader.pages)
+    for page in pages:
         assert page["/Tabs"] == "/S"
         assert page.extract_text().strip()
 
