@@ -12,19 +12,18 @@ pressure in the direction of the run.
 from __future__ import annotations
 
 import math
-from collections import deque
 from dataclasses import dataclass
 
+from acquisition.lags import FAN_LAG_S, GAUGE_LAG_S, LATENCY_S, FanLags, StepModel
 from acquisition.leakline import TYPICAL_EXPONENT
 
-FAN_LAG_S = 1.1
-LATENCY_S = 0.25
-GAUGE_LAG_S = 0.25
 LOWEST_SPEED = 0.06
 HIGHEST_SPEED = 1.0
 QUANTUM = 0.002
 SLEW_PER_S = 0.6
 GENTLE_SLEW_PER_S = 0.10
+MOST_FALL = 0.25
+"""A fan is told at most so much less than it turns: it coasts as it likes, and a leaky house would fall too far."""
 START_SPEED = 0.08
 PRIOR_EXPONENT = 0.58
 PRIOR_WEIGHT = 0.05
@@ -97,25 +96,6 @@ class SpeedCurve:
         return math.exp(self._level + self.exponent * math.log(max(pressure_pa, 1e-9)))
 
 
-class _Model:
-    """What the linearised pressure should do: latency, the lag of the fan, the lag of the building."""
-
-    def __init__(self, value: float) -> None:
-        self._delay: deque[tuple[float, float]] = deque()
-        self._time_s = 0.0
-        self._delayed = value
-        self._fan = value
-        self.value = value
-
-    def step(self, command: float, dt_s: float, building_lag_s: float) -> None:
-        self._time_s += dt_s
-        self._delay.append((self._time_s + LATENCY_S, command))
-        while self._delay and self._delay[0][0] <= self._time_s:
-            self._delayed = self._delay.popleft()[1]
-        self._fan += (self._delayed - self._fan) * (1 - math.exp(-dt_s / FAN_LAG_S))
-        self.value += (self._fan - self.value) * (1 - math.exp(-dt_s / (building_lag_s + GAUGE_LAG_S)))
-
-
 class PressureController:
     """Brings the building to a target and holds it there.
 
@@ -131,7 +111,9 @@ class PressureController:
         self.target_pa: float | None = None
         self._held: float | None = None
         self._integral = 0.0
-        self._model = _Model(0.0)
+        self._model = StepModel(0.0)
+        self._lags = FanLags()
+        self._fan_lag_s = FAN_LAG_S
         self._lag_s = 1.0
         self._motor = 0.0
         self._gentle = True
@@ -175,11 +157,15 @@ class PressureController:
         self.target_pa = target_pa
         self._held = None
         self._integral = 0.0
-        self._model = _Model(self.curve.speed(standing_pa))
+        standing = self.curve.speed(standing_pa)
+        self._fan_lag_s = self._lags.lag_s(up=target_pa > standing_pa)
+        self._model = StepModel(standing, self._fan_lag_s)
+        self._lags.begin(standing)
 
     def hold(self) -> None:
         """Freeze the fan where feed-forward and integral have brought it."""
         if self.target_pa is not None:
+            self._lags.learn()
             self._held = _quantised(self.curve.speed(self.target_pa) + self._integral)
 
     def raise_gently(self, dt_s: float) -> None:
@@ -215,11 +201,12 @@ class PressureController:
         change = gain / reset_s * error + (self.command - output) / reset_s
         self._integral = min(max(self._integral + change * dt_s, -0.3), 0.3)
         self._model.step(self.command - (output - wanted), dt_s, self._lag_s)
+        self._lags.watch(reached, self.command, dt_s, self._lag_s)
 
     def _push(self) -> float:
         """Model feedback that brings fan and building, two lags in series, to a damping of 0.9."""
-        lag = self._lag_s
-        return min(max(((1.4 + lag) / 1.8) ** 2 / (1.4 * lag) - 1.0, 0.0), 2.5)
+        fan, lag = self._fan_lag_s, self._lag_s + GAUGE_LAG_S + LATENCY_S
+        return min(max(((fan + lag) / 1.8) ** 2 / (fan * lag) - 1.0, 0.0), 2.5)
 
     def _tuning(self) -> tuple[float, float]:
         """Return gain and reset time by the SIMC rule for two lags and a dead time, the shorter lag split by half."""
@@ -231,7 +218,8 @@ class PressureController:
 
     def _move(self, wanted: float, dt_s: float, slew_per_s: float) -> None:
         step = slew_per_s * dt_s
-        limited = min(max(wanted, self.command - SLEW_PER_S * dt_s), self.command + step)
+        lowest = max(self.command - SLEW_PER_S * dt_s, self._motor - MOST_FALL)
+        limited = min(max(wanted, lowest), self.command + step)
         self.command = _quantised(min(max(limited, LOWEST_SPEED), HIGHEST_SPEED))
         self._motor += (self.command - self._motor) * (1 - math.exp(-dt_s / FAN_LAG_S))
 
