@@ -24,7 +24,7 @@ from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
 from acquisition.procedures import procedure_of
-from acquisition.progress import TestProgress
+from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rig import Role
 from acquisition.sight import sight_of
@@ -158,6 +158,12 @@ class Engine:
     def snapshot(self) -> Snapshot:
         """Return the newest snapshot."""
         return self._snapshot
+
+    @property
+    def run(self) -> RunInProgress | None:
+        """The run that is being recorded, to look at: its readings grow while somebody does. None between runs."""
+        bench = self._bench
+        return None if bench is None else bench.progress.current
 
     def close(self) -> None:
         """End a running test, bring the fan to its safe state, confirm it, close the rig."""

@@ -352,7 +352,7 @@ class Holding(Timed):
             if len(self._flows) == HELD_MEAN_S and self._first is None:
                 self._first = sum(self._flows) / HELD_MEAN_S
         flow = sum(self._flows) / len(self._flows) if self._flows else None
-        bench.held = HeldView(held_s, flow, self._first)
+        bench.held = HeldView(held_s, flow, self._first, self._start_ns or 0)
         if bench.wish is None:
             return None
         wish, bench.wish = bench.wish, None

@@ -45,7 +45,10 @@ class WindowRecord:
 
 
 class Series:
-    """Stamped values of one role that grow at the end; usable or not by their quality."""
+    """Stamped values of one role that grow at the end; usable or not by their quality.
+
+    One thread adds, any may look.
+    """
 
     def __init__(self) -> None:
         """Start empty."""
@@ -70,14 +73,16 @@ class Series:
 
     def inside(self, start_ns: int, end_ns: int) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
         """Return two masks of shape (n,): in `[start_ns, end_ns)` and usable; in there and not usable."""
-        times = self._time_ns[: self._count]
+        # Asked once: another thread may be adding readings, which only ever grow behind this many.
+        count = self._count
+        times = self._time_ns[:count]
         inside = (times >= start_ns) & (times < end_ns)
-        usable = self._usable[: self._count]
+        usable = self._usable[:count]
         return inside & usable, inside & ~usable
 
     def at(self, mask: NDArray[np.bool_]) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
         """Return copies of the stamps and values where `mask` is true."""
-        return self._time_ns[: self._count][mask], self._value[: self._count][mask]
+        return self._time_ns[: len(mask)][mask], self._value[: len(mask)][mask]
 
 
 class RunData:

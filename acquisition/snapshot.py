@@ -88,6 +88,8 @@ class HeldView:
     seconds: float
     flow_m3_h: float | None = None
     first_m3_h: float | None = None
+    began_ns: int = 0
+    """Stamp on the clock of the engine from which on it was held."""
 
     @property
     def change(self) -> float | None:

@@ -11,6 +11,7 @@ from acquisition.rig import Role
 from acquisition.snapshot import Snapshot
 from drivers.clock import NS_PER_S
 from gui.desk import Desk
+from gui.hunt_drawing import HuntDrawing
 from gui.intents import Intents
 from gui.screen import Screen
 from gui.viewmodels.details import corrections_picture, detail_picture
@@ -68,6 +69,7 @@ class Bridge(QObject):
             Place.SETUP: self._draw_setup,
             Place.RIG: self._draw_rig,
             Place.TEST: self._draw_test,
+            Place.HUNT: HuntDrawing(desk, screen, window).draw,
             Place.REPORT: self._draw_report,
         }
         intents.gone.connect(self.stop)
@@ -114,6 +116,7 @@ class Bridge(QObject):
             shown=self._seen(self._desk.shown(snapshot)),
             report_saved=screen.pages.saved,
             closing=screen.closing,
+            sealing=self._desk.hunting.sealing,
             health=self._health(snapshot),
         )
 

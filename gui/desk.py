@@ -6,7 +6,6 @@ Every command returns at once. What goes wrong becomes a notice, one sentence fo
 from __future__ import annotations
 
 import logging
-import math
 from collections import deque
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
@@ -15,7 +14,7 @@ from pathlib import Path
 
 from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
-from acquisition.holding import held_plan
+from acquisition.holding import direction_of, held_plan
 from acquisition.job import Entry, Job, LoadedTest, PreparationKind, RecordState, TestRecord
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
@@ -28,12 +27,10 @@ from drivers.clock import Clock
 from drivers.transport import TransportOpener
 from gui.connection import Connection
 from gui.errands import Errands
+from gui.hunting import Hunting
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
-
-FIRST_HELD_PA, LOWEST_HELD_PA, HIGHEST_HELD_PA = 50.0, 4.0, 75.0
-"""Where holding a pressure begins, and between which pressures it can be moved: the fan is stopped at 80 Pa."""
 
 log = logging.getLogger(__name__)
 
@@ -70,6 +67,7 @@ class Desk:
         self._told_flags = 0
         self._told_fault: BaseException | None = None
         self._notice_number = 0
+        self.hunting = Hunting(errands, self.tell, self._news)
         self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
 
     # --- what is so -----------------------------------------------------------------------------------------------
@@ -157,9 +155,10 @@ class Desk:
         """Look after what has ended, failed or been noticed since the last call."""
         self.errands.collect()
         engine = self.engine
-        if engine is None:
+        snapshot = engine.snapshot() if engine is not None else None
+        self.hunting.tend(self.job, engine, self._clock, snapshot)
+        if engine is None or snapshot is None:
             return
-        snapshot = engine.snapshot()
         busy = engine.busy
         if self._was_busy and not busy and snapshot.state is EngineState.IDLE:
             self._was_busy, self._fresh = False, snapshot.result is not None
@@ -171,6 +170,9 @@ class Desk:
         if engine.fault is not None and engine.fault is not self._told_fault:
             self._told_fault = engine.fault
             self.tell(Severity.ALARM, snapshot.last_error or "The test ended by a fault of the program.")
+
+    def _news(self) -> None:
+        self.changed += 1
 
     def tell(self, severity: Severity, sentence: str) -> None:
         """Add a notice."""
@@ -296,6 +298,10 @@ class Desk:
         """Return the time of day on the clock of the job."""
         return self._clock.utc()
 
+    def now_ns(self) -> int:
+        """Return the stamp that a reading of this moment would have."""
+        return self._clock.now_ns()
+
     def choose_test(self, number: int) -> None:
         """Show another test of the job."""
         self._chosen = number
@@ -362,15 +368,15 @@ class Desk:
 
     # --- test -------------------------------------------------------------------------------------------------------
 
-    def start_test(self, *, hold: bool = False) -> bool:
-        """Begin a test by the sheet of the job, or hold a pressure in its first direction."""
+    def start_test(self, hold_pa: float | None = None) -> bool:
+        """Begin a test by the sheet of the job, or hold a pressure, its sign that of the direction."""
         engine, rig, job = self.engine, self.connection.rig, self.job
         if engine is None or rig is None or job is None or engine.busy:
             return False
         plan = job.draft()
         self._keep_building(job, plan)
-        if hold:
-            plan = held_plan(plan, plan.directions[0].sign * FIRST_HELD_PA)
+        if hold_pa is not None:
+            plan = held_plan(plan, hold_pa)
         try:
             plan = obeying(plan, gate_of(job.house.entries, self._clock.utc()))
             recorder = job.record(plan, rig.spec)
@@ -378,6 +384,8 @@ class Desk:
         except InvalidInput as error:
             self.tell(Severity.ATTENTION, f"The test cannot start: {error}.")
             return False
+        if hold_pa is not None and plan.directions[0] is not direction_of(hold_pa):
+            self.tell(Severity.ATTENTION, "The safety answers do not allow to depressurize: the house is pressurized.")
         self._live_test, self._chosen = recorder.test_id, None
         self._was_busy, self._fresh, self._told_flags = True, False, 0
         self.changed += 1
@@ -389,26 +397,6 @@ class Desk:
             first = job.building is None
             job.add_building(plan.building, "as first entered" if first else self._reason or "no reason given")
         self._reason = ""
-
-    def hold_by(self, step_pa: float) -> None:
-        """Raise or lower the pressure that is held."""
-        snapshot = self.snapshot()
-        if self.engine is None or snapshot is None or snapshot.held is None or snapshot.target_pa is None:
-            return
-        sign = math.copysign(1.0, snapshot.target_pa)
-        wanted = min(max(abs(snapshot.target_pa) + step_pa, LOWEST_HELD_PA), HIGHEST_HELD_PA)
-        self.engine.hold_at(sign * wanted)
-
-    def hold_other_way(self) -> None:
-        """Hold the same pressure in the other direction."""
-        snapshot = self.snapshot()
-        if self.engine is not None and snapshot is not None and snapshot.held is not None:
-            self.engine.hold_at(-(snapshot.target_pa or FIRST_HELD_PA))
-
-    def end_hold(self) -> None:
-        """End holding a pressure."""
-        if self.engine is not None:
-            self.engine.end_hold()
 
     def answer(self, ask_id: str, choice: str) -> None:
         """Answer a question of the test."""

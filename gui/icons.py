@@ -22,6 +22,8 @@ def icon_path(place: Place) -> QPainterPath:
             return _fan()
         case Place.TEST:
             return _line_with_points()
+        case Place.HUNT:
+            return _glass()
         case Place.REPORT:
             return _sheet()
 
@@ -76,6 +78,15 @@ def _line_with_points() -> QPainterPath:
     _strokes(path, ((4, 3.5), (4, 20), (20.5, 20)), ((7, 16.5), (19.5, 5.5)))
     for x, y in ((8.6, 15.1), (13.2, 11), (17.8, 7)):
         path.addEllipse(QPointF(x, y), 1.5, 1.5)
+    return path
+
+
+def _glass() -> QPainterPath:
+    path = QPainterPath()
+    path.addEllipse(QRectF(3.5, 3.5, 12, 12))
+    _strokes(path, ((14, 14), (20.5, 20.5)))
+    path.moveTo(6.5, 10)
+    path.cubicTo(8, 8, 11, 11.5, 12.5, 9.2)
     return path
 
 

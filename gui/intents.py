@@ -15,6 +15,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
 from gui.house_intents import HouseIntents
+from gui.hunt_intents import HuntIntents
 from gui.register_intents import RegisterIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
@@ -35,7 +36,6 @@ from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import RIG_SUFFIX, Window
 
 MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
-HOLD_STEP_PA = 5.0
 JOB_PATTERN = f"Jobs (*{SUFFIX})"
 
 
@@ -57,6 +57,7 @@ class Intents(QObject):
         self.rig = RigIntents(desk, screen, window, settings, self.files)
         self.teach = TeachIntents(desk, screen, window, self.files)
         self.house = HouseIntents(desk, screen, window, self.files)
+        self.hunt = HuntIntents(desk, screen, window, actions)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self._connect_frame()
         self._connect_places()
@@ -113,13 +114,19 @@ class Intents(QObject):
                 self._desk.pause()
             case Verb.GO_ON:
                 self._desk.go_on()
+            case Verb.HOLD:
+                self.hunt.begin()
+            case Verb.SEAL_STARTS:
+                self.hunt.seal_starts()
+            case Verb.SEAL_DONE:
+                self.hunt.seal_done()
             case Verb.END_HOLD:
-                self._desk.end_hold()
+                self._desk.hunting.end_hold()
 
     def finish_typing(self) -> None:
         """Take what is still being typed."""
         focus = QApplication.focusWidget()
-        typed_in = (self._window.job, self._window.rig)
+        typed_in = (self._window.job, self._window.rig, self._window.hunt)
         if focus is not None and any(place.isAncestorOf(focus) for place in typed_in):
             focus.clearFocus()
 
@@ -127,22 +134,12 @@ class Intents(QObject):
         """Stop the fan."""
         self._desk.stop_fan()
 
-    def hold(self) -> None:
-        """Hold a pressure instead of a test, and show it."""
-        self.start_test(hold=True)
-
-    def _hold_more(self) -> None:
-        self._desk.hold_by(HOLD_STEP_PA)
-
-    def _hold_less(self) -> None:
-        self._desk.hold_by(-HOLD_STEP_PA)
-
-    def start_test(self, *, hold: bool = False) -> None:
+    def start_test(self) -> None:
         """Begin a test and show it."""
         self._screen.direction, self._screen.strike = None, None
         self._window.test.trace.touched = False
         self._window.test.flow.touched = False
-        if self._desk.start_test(hold=hold):
+        if self._desk.start_test():
             self.go_to(Place.TEST)
 
     def go_to(self, place: Place) -> None:
@@ -215,6 +212,8 @@ class Intents(QObject):
         """Take the last edit back: of the rig in its place, else of the job sheet."""
         if self._screen.place is Place.RIG:
             self._edited_in_rig().undo()
+        elif self._screen.place is Place.HUNT:
+            self._desk.hunting.undo()
         elif self.house.typing_rooms:
             self.house.undo()
         elif self._screen.sheet is not None and self._screen.sheet.undo():
@@ -344,10 +343,16 @@ class Intents(QObject):
         Palette(self._window, commands).show()
 
     def _toggle_full_screen(self) -> None:
+        if self._screen.place is Place.HUNT:
+            self.hunt.toggle_afar()
         if self._window.isFullScreen():
             self._window.showNormal()
         else:
             self._window.showFullScreen()
+
+    def _show_all(self) -> None:
+        self._window.test.show_all()
+        self._window.hunt.trace.show_all()
 
     def _residuals(self) -> None:
         self._show_page(RESIDUALS)
@@ -395,6 +400,7 @@ class Intents(QObject):
         window.job.undo.clicked.connect(self.undo)
         window.job.redo.clicked.connect(self.redo)
         window.test.prompt.chosen.connect(self.prompted)
+        window.hunt.prompt.chosen.connect(self.prompted)
         window.test.points.strike_asked.connect(self._ask_strike)
         window.test.points.restore_asked.connect(self._desk.restore)
         window.test.points.direction_asked.connect(self._choose_direction)
@@ -407,7 +413,7 @@ class Intents(QObject):
         window.report.save.clicked.connect(self.files.save_report)
         window.report.csv.clicked.connect(self.files.export_csv)
         window.report.json.clicked.connect(self.files.export_json)
-        for plot in (window.test.flow, window.test.residuals, window.test.trace):
+        for plot in (window.test.flow, window.test.residuals, window.test.trace, window.hunt.trace):
             plot.save_asked.connect(self.files.save_plot)
 
     def _connect_actions(self) -> None:
@@ -421,14 +427,9 @@ class Intents(QObject):
             (actions.save, self.files.save_report),
             (actions.csv, self.files.export_csv),
             (actions.json, self.files.export_json),
-            (actions.hold, self.hold),
-            (actions.hold_more, self._hold_more),
-            (actions.hold_less, self._hold_less),
-            (actions.hold_other_way, self._desk.hold_other_way),
-            (actions.hold_end, self._desk.end_hold),
             (actions.residuals, self._residuals),
             (actions.corrections, self._corrections),
-            (actions.all, window.test.show_all),
+            (actions.all, self._show_all),
             (actions.strike, window.test.points.toggle_chosen),
             (actions.swap_units, self._swap_units),
             (actions.next_mode, self._next_mode),

@@ -9,6 +9,7 @@ from analysis.units import Display
 from gui.report_pages import ReportPages
 from gui.viewmodels.details import Detail
 from gui.viewmodels.field_check import FieldCheckModel
+from gui.viewmodels.hunt import HuntChoices
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
@@ -45,6 +46,7 @@ class Screen:
     check: FieldCheckModel = field(default_factory=FieldCheckModel)
     detail: Detail = Detail.CHECKS
     corrections: bool = False
+    hunt: HuntChoices = field(default_factory=HuntChoices)
     reading: Reading = field(default_factory=Reading)
     version: int = 0
 

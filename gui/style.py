@@ -64,6 +64,7 @@ QLabel[role="next"] {{ font-size: {NEXT}px; }}
 QLabel[role="figure"] {{ font-size: {FIGURE}px; font-weight: 600; }}
 QLabel[role="stop-word"] {{ color: {theme.on_stop}; font-size: {BODY + 1}px; font-weight: 700; }}
 QLabel[role="stop-key"] {{ color: {theme.on_stop}; font-size: {SMALL}px; }}
+QLabel[role="result-words"] {{ font-size: {FIGURE}px; font-weight: 600; }}
 QLabel[role="result"] {{ font-size: {RESULT}px; font-weight: 700; }}
 {tones}
 """
@@ -111,6 +112,7 @@ QLineEdit, QComboBox, QPlainTextEdit {{ background: {theme.ground}; border: 1px 
     border-radius: {BUTTON_CORNER}px; padding: 0 10px; min-height: {TARGET_HEIGHT - 2}px;
     selection-background-color: {theme.primary}; selection-color: {theme.on_primary};
     placeholder-text-color: {quiet}; }}
+QLineEdit[role="slim"], QLineEdit[role="slim"]:focus {{ min-height: 28px; padding: 0 6px; }}
 QPlainTextEdit {{ padding: 8px 6px; }}
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: 2px solid {theme.primary}; padding: 0 9px;
     min-height: {TARGET_HEIGHT - 4}px; }}

@@ -13,6 +13,7 @@ from gui.look import Look
 from gui.theme import GAP_16
 from gui.viewmodels.moment import Place
 from gui.viewmodels.rig_sheet import profile_choices
+from gui.views.hunt_place import HuntPlace
 from gui.views.job_place import JobPlace
 from gui.views.keys_page import KeysPage
 from gui.views.next_bar import NextBar
@@ -54,6 +55,7 @@ class Window(QMainWindow):
         self.setup = SetupPlace()
         self.rig = RigPlace(look, profile_choices())
         self.test = TestPlace(look)
+        self.hunt = HuntPlace(look)
         self.report = ReportPlace()
         self.keys = KeysPage()
         self.places: dict[Place, QWidget] = {
@@ -61,6 +63,7 @@ class Window(QMainWindow):
             Place.SETUP: self.setup,
             Place.RIG: self.rig,
             Place.TEST: self.test,
+            Place.HUNT: self.hunt,
             Place.REPORT: self.report,
         }
         self.stack = QStackedWidget()

@@ -93,6 +93,16 @@ class LeakRegister:
             sql = "INSERT INTO sealing_mark (utc, t_ns, kind, leak, text) VALUES (?, ?, ?, ?, ?)"
             self._writer.post(sql, (row,), urgent=True)
 
+    def take_back(self, mark: SealingMark, utc: datetime) -> None:
+        """Let a mark that was set by mistake no longer count; it stays in the file."""
+        with self._lock:
+            if mark not in self._contents.marks:
+                return
+            self._contents.marks.remove(mark)
+            row = (utc_text(utc), utc_text(mark.utc), mark.t_ns)
+            sql = "INSERT INTO sealing_mark_taken_back (utc, mark_utc, mark_t_ns) VALUES (?, ?, ?)"
+            self._writer.post(sql, (row,), urgent=True)
+
     def measured(self, number: int, drop: Drop, utc: datetime) -> None:
         """Keep what sealing a leak brought; raises `InvalidInput` where the leak is not there."""
         with self._lock:
@@ -122,9 +132,7 @@ def read_register(db: sqlite3.Connection) -> RegisterContents:
         leaks={number: leak_from(text) for number, text in db.execute("SELECT number, document FROM leak ORDER BY id")},
         marks=[
             SealingMark(utc_from(utc), t_ns, SealingMarkKind(kind), leak, text)
-            for utc, t_ns, kind, leak, text in db.execute(
-                "SELECT utc, t_ns, kind, leak, text FROM sealing_mark ORDER BY id"
-            )
+            for utc, t_ns, kind, leak, text in db.execute("SELECT utc, t_ns, kind, leak, text FROM sealing_mark_now")
         ],
         drops={
             number: drop_from(text) for number, text in db.execute("SELECT leak, document FROM leak_drop ORDER BY id")

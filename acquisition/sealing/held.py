@@ -20,7 +20,7 @@ from analysis.sealing.change import Change, change_at
 from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled_trace, through_leaks
 from analysis.sealing.unrest import Unrest, unrest_of
 from analysis.sealing.watch import Step, steps_in
-from analysis.sealing.windanswer import calmed_crosswise, wind_answer
+from analysis.sealing.windanswer import WindAnswer, calmed_crosswise, wind_answer
 from drivers.clock import NS_PER_S
 
 Floats = NDArray[np.float64]
@@ -83,10 +83,11 @@ def held_look(
         return None
     levelling = Levelling(direction, zero_pa, building.volume_m3, exponent, pressure_of(air, building), held_pa)
     times_ns, taps_pa = times_ns[begin:], taps_pa[begin:]
-    flow = _leak_flow(direction, air, data, times_ns, fitted, building, exponent)
+    flow = leak_flow(direction, air, data, times_ns, fitted, building, exponent)
     raw = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
-    trace, unrest, steps = _understood(raw, levelling)
-    return HeldLook(levelling, trace, unrest, steps, _sealed(trace, unrest, marks))
+    answer, unrest, steps = understood(raw, levelling)
+    trace = answer.calmed(raw)
+    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks))
 
 
 def _held_from(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> int | None:
@@ -100,7 +101,7 @@ def _held_from(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) 
     return None
 
 
-def _leak_flow(
+def leak_flow(
     direction: Direction, air: Air, data: RunData, times_ns: NDArray[np.int64], fitted: Fitted, building: Building,
     exponent: float,
 ) -> Floats:  # fmt: skip
@@ -121,20 +122,20 @@ def _leak_flow(
     return flow
 
 
-def _understood(raw: Trace, levelling: Levelling) -> tuple[Trace, Unrest | None, tuple[Step, ...]]:
-    """Return the trace without the wind, its unrest and its steps; what is quiet is what lies between the steps."""
+def understood(raw: Trace, levelling: Levelling) -> tuple[WindAnswer, Unrest | None, tuple[Step, ...]]:
+    """Return how the flow answers to the wind, what unrest is left then, and the steps; quiet is what lies between."""
     steps: tuple[Step, ...] = ()
-    trace, unrest = raw, unrest_of([raw], mostly=True)
+    answer, unrest = WindAnswer(), unrest_of([raw], mostly=True)
     for _ in range(ROUNDS):
         if unrest is None:
             break
-        steps = steps_in(trace, unrest)
+        steps = steps_in(answer.calmed(raw), unrest)
         quiet = _between(raw, steps)
         learnt = unrest_of(calmed_crosswise(quiet, levelling))
         if learnt is None:
             break
-        trace, unrest = wind_answer(quiet, levelling).calmed(raw), learnt
-    return trace, unrest, steps
+        answer, unrest = wind_answer(quiet, levelling), learnt
+    return answer, unrest, steps
 
 
 def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
@@ -143,7 +144,7 @@ def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
     return [span for span in spans if len(span.flow_m3_h)]
 
 
-def _sealed(trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
+def sealed_looks(trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
     """Return a look at each seal that was marked as done; it began at the mark before it that says so."""
     looks: list[SealedLook] = []
     started_s: float | None = None

@@ -18,12 +18,13 @@ LONGEST_TEXT = 400
 
 
 class LeakStatus(StrEnum):
-    """How far a leak has come. LEFT: it stays as it is, on purpose."""
+    """How far a leak has come. LEFT: it stays as it is, on purpose. WITHDRAWN: it was entered by mistake."""
 
     FOUND = "found"
     SEALED = "sealed"
     VERIFIED = "verified"
     LEFT = "left"
+    WITHDRAWN = "withdrawn"
 
 
 class HowFound(StrEnum):

@@ -8,10 +8,10 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("Esc", "Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost."),
             ("Space", "Press the big button at the bottom right: it does what the sentence beside it says."),
-            ("1 2 3 4 5", "Go to Job, Set-up, Rig, Test, Report."),
+            ("1 2 3 4 5 6", "Go to Job, Set-up, Rig, Test, Hunt, Report."),
             ("F1", "Show this sheet, and go back."),
             ("Ctrl+K", "Find a command by its words."),
-            ("F11", "Whole screen, and back."),
+            ("F11", "Whole screen, in Hunt few huge figures, and back."),
         ),
     ),
     (
@@ -26,13 +26,20 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
         "Test",
         (
-            ("H, Shift+H", "Hold a pressure instead of a test, and end it."),
-            ("+, -, D", "Hold 5 Pa more or less, or the same pressure in the other direction."),
             ("R", "Show how far the points lie off the line, and back."),
             ("C", "Show every correction from the readings to the line, and back."),
             ("X", "Strike the point that is chosen in the table, or restore it."),
             ("A", "Show all in the plots."),
             ("Wheel, drag", "Zoom and move a plot. The right button saves it as PNG, SVG or CSV."),
+        ),
+    ),
+    (
+        "Hunt",
+        (
+            ("H, Shift+H", "Hold a pressure, and end it."),
+            ("+, -, Shift+D", "Hold 5 Pa more or less, or the same pressure in the other direction."),
+            ("S, D", "Sealing starts, sealing is done: half a minute later stands here what it brought."),
+            ("M", "Count the change from this moment on."),
         ),
     ),
     (

@@ -23,6 +23,7 @@ class Place(StrEnum):
     SETUP = "setup"
     RIG = "rig"
     TEST = "test"
+    HUNT = "hunt"
     REPORT = "report"
 
     @property
@@ -85,6 +86,8 @@ class Moment:
     shown: ShownTest | None = None
     report_saved: bool = False
     closing: bool = False
+    sealing: str = ""
+    """Name of the leak that is being sealed, empty while none is."""
     health: Mapping[str, tuple[Fact, ...]] = field(default_factory=dict)
     """What is known of the health of each instrument, by its name."""
 

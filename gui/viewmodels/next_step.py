@@ -23,6 +23,9 @@ class Verb(StrEnum):
     START = "start"
     ANSWER = "answer"
     PAUSE = "pause"
+    HOLD = "hold"
+    SEAL_STARTS = "seal starts"
+    SEAL_DONE = "seal done"
     END_HOLD = "end hold"
     GO_ON = "go on"
     OPEN_REPORT = "open report"
@@ -50,7 +53,7 @@ def next_step(moment: Moment) -> NextStep:
     if moment.closing or moment.rig.state is RigState.CLOSING:
         return NextStep("Stopping: the fan is brought to its safe state.", "Please wait", Verb.NOTHING)
     if snapshot is not None and snapshot.state is not EngineState.IDLE:
-        return _during(snapshot, moment.place)
+        return _during(snapshot, moment)
     if moment.job is None:
         return NextStep("Open a job (Ctrl+O) or make a new one: it keeps every reading.", "New job", Verb.NEW_JOB)
     if moment.place is Place.REPORT and moment.shown is not None and moment.shown.result is not None:
@@ -66,17 +69,27 @@ def next_step(moment: Moment) -> NextStep:
     return _before(moment, moment.job)
 
 
-def _during(snapshot: Snapshot, place: Place) -> NextStep:
-    ask = snapshot.ask
+def _during(snapshot: Snapshot, moment: Moment) -> NextStep:
+    ask, place = snapshot.ask, moment.place
     if snapshot.state is EngineState.ASKING and ask is not None:
-        if place is not Place.TEST:  # nobody answers a question that is not on the screen
+        if place not in (Place.TEST, Place.HUNT):  # nobody answers a question that is not on the screen
             return NextStep("The test asks something and waits for you.", "Go to the test", Verb.GO_TO_TEST, ask.id)
         return NextStep(_IN_SHORT.get(ask.id, ask.text), ask.choices[0], Verb.ANSWER, ask.id)
     if snapshot.state is EngineState.PAUSED:
         return NextStep(snapshot.paused_reason, "Go on", Verb.GO_ON)
     if snapshot.held is not None:
         held = f"Holding {snapshot.target_pa or 0.0:.0f} Pa".replace("-", "−")
-        return NextStep(f"{held}: + and − move it, D turns it round.", "End the hold", Verb.END_HOLD)
+        if place is not Place.HUNT:
+            return NextStep(f"{held}: marks, leaks and figures are in Hunt.", "End the hold", Verb.END_HOLD)
+        if moment.sealing:
+            return NextStep(
+                f"{held}. {moment.sealing} is being sealed: press D when it is done.",
+                "Seal is done (D)",
+                Verb.SEAL_DONE,
+            )
+        return NextStep(
+            f"{held}. Press S when sealing starts, D when it is done.", "Mark sealing (S)", Verb.SEAL_STARTS
+        )
     return NextStep(snapshot.sentence, "Pause test", Verb.PAUSE)
 
 
@@ -105,6 +118,9 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
     if job.plan.building.volume_m3 is None and moment.place is not Place.JOB:
         text = "The building's volume is missing: without it there is no air change rate."
         return NextStep(text, "Enter the volume", Verb.GO_TO_VOLUME)
+    if moment.place is Place.HUNT:
+        text = "Close windows and outside doors, open inside doors, then hold a pressure and look for leaks."
+        return NextStep(text, "Hold the pressure", Verb.HOLD)
     return NextStep(_ready(moment, job), "Start the test", Verb.START)
 
 

@@ -7,6 +7,7 @@ from PySide6.QtGui import QAction
 from acquisition.plan import SCHEDULES
 from acquisition.snapshot import Activity, EngineState
 from gui.viewmodels.details import Detail, detail_picture
+from gui.viewmodels.moment import Place
 from gui.viewmodels.next_step import Verb, next_step
 from gui.viewmodels.outcome import outcome_picture
 from tests.gui.conftest import Stage
@@ -42,6 +43,9 @@ def test_a_pressure_is_held_moved_and_ended_by_keys(stage: Stage) -> None:
     stage.press()
     stage.until(lambda now: now.held is not None and now.held.seconds > 2)
     assert stage.snapshot().target_pa == -50.0
+    assert next_step(stage.program.bridge.moment(stage.snapshot())).verb is Verb.SEAL_STARTS
+    stage.program.screen.go_to(Place.TEST)
+    stage.draw()
     step = next_step(stage.program.bridge.moment(stage.snapshot()))
     assert step.verb is Verb.END_HOLD
     assert "Holding −50 Pa" in step.sentence

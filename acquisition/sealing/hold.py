@@ -1,0 +1,242 @@
+"""A pressure that is being held: what leaks this moment, what changed since a mark, what each seal brought so far.
+
+The readings of each look are added to the trace, so that a look costs as much after two hours as after five minutes.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from acquisition.derive import derive_zero, pressure_of, taps_read, taps_together
+from acquisition.job.leaks import SealingMark, SealingMarkKind
+from acquisition.plan import TestPlan
+from acquisition.progress import RunInProgress
+from acquisition.rig import RigSpec
+from acquisition.sealing.held import SealedLook, leak_flow, sealed_looks, understood
+from acquisition.steps import WindowKind
+from analysis.records import Estimate
+from analysis.sealing.change import (
+    AFTER_S,
+    FEWEST_AFTER_S,
+    FEWEST_BEFORE_S,
+    LONGEST_AFTER_S,
+    TOO_WINDY_SHARE,
+    Change,
+    judged,
+    smallest_m3_h,
+)
+from analysis.sealing.levelled import Levelling, Trace, levelled_trace
+from analysis.sealing.unrest import SHORTEST_S, Unrest, Windows
+from analysis.sealing.watch import Step, StepKind
+from analysis.student import COVERAGE
+from drivers.clock import NS_PER_S
+
+USUAL_REFERENCE_PA, LOWEST_LEVELLED_PA = 50.0, 30.0
+"""Flows are brought to 50 Pa, but not from below 30 Pa: that far the exponent is not known well enough (our choice)."""
+JUDGED_S = 1800.0
+"""The wind is learnt from the last half hour: what it was long ago says little, and a look stays quick."""
+AGAIN_S = 12.0
+"""Seconds that are levelled again with each look, for the change of pressure at the end of the trace."""
+NEWEST_S = 10
+BEFORE_MARK_S = 60
+FARTHEST_S = 900
+"""From so far apart on two means wander no further from each other than the record shows."""
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """The flow between two changes, at the reference pressure in m3/h."""
+
+    start_s: float
+    end_s: float
+    flow_m3_h: Estimate
+
+
+@dataclass(frozen=True, slots=True)
+class HoldLook:
+    """What a held pressure says now; times are seconds of the clock of the run, flows m3/h at the reference pressure.
+
+    `unrest`, and all that follows from it, is None before a quiet minute. `since` is the change from the minute before
+    `since_s` to now.
+    """
+
+    levelling: Levelling
+    held_pa: float
+    trace: Trace
+    unrest: Unrest | None
+    now_m3_h: Estimate | None
+    since: Change | None
+    since_s: float
+    smallest_m3_h: float | None
+    steps: tuple[Step, ...]
+    sealed: tuple[SealedLook, ...]
+    levels: tuple[Level, ...]
+    final: tuple[SealedLook, ...]
+    """Those of `sealed` of which nothing more will be learnt."""
+
+    @property
+    def windy(self) -> bool:
+        """Whether the wind hides what a seal usually brings."""
+        now, least = self.now_m3_h, self.smallest_m3_h
+        return now is not None and least is not None and least > TOO_WINDY_SHARE * now.value
+
+
+class HoldWatch:
+    """Follows one stretch in which one pressure is held in one direction."""
+
+    def __init__(
+        self, run: RunInProgress, target_pa: float, began_ns: int, plan: TestPlan, rig: RigSpec, exponent: float
+    ) -> None:
+        """Begin at a stamp of the run's clock; raises `InvalidInput` where the run has no zero-flow pressure."""
+        self._run = run
+        self._plan = plan
+        self._fitted = rig.fitted_ranges
+        self._next_ns = began_ns
+        self._began_ns = began_ns
+        self.held_pa = abs(target_pa)
+        zeros = [window for window in tuple(run.windows) if window.kind is WindowKind.ZERO_BEFORE]
+        zero_pa = derive_zero(run.data, zeros[-1]).mean_pa if zeros else 0.0
+        building = plan.building
+        self._levelling = Levelling(
+            run.direction,
+            zero_pa,
+            building.volume_m3,
+            exponent,
+            pressure_of(plan.air, building),
+            USUAL_REFERENCE_PA if self.held_pa >= LOWEST_LEVELLED_PA else self.held_pa,
+        )
+        taps = len(taps_read(run.data))
+        self._raw = Trace(float(began_ns // NS_PER_S), np.zeros(0), np.zeros((0, taps)))
+        self._settled: dict[SealingMark, SealedLook] = {}
+        self._old_steps: tuple[Step, ...] = ()
+
+    def look(self, marks: Sequence[SealingMark], since: SealingMark | None = None) -> HoldLook:
+        """Return what is to be said now; `since` is the mark from which the change is counted, None: the beginning."""
+        self._take()
+        recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
+        answer, unrest, steps = understood(recent, self._levelling)
+        trace = answer.calmed(self._raw)
+        # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
+        known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
+        older = [step for step in self._old_steps if step.at_s < known_s]
+        steps = self._old_steps = (*older, *(step for step in steps if step.at_s >= known_s))
+        sealed = self._sealed(trace, unrest, marks)
+        since_s = self._since_s(since, sealed, marks)
+        return HoldLook(
+            levelling=self._levelling,
+            held_pa=self.held_pa,
+            trace=trace,
+            unrest=unrest,
+            now_m3_h=None if unrest is None else newest(trace, unrest),
+            since=None if unrest is None else change_since(trace, unrest, since_s),
+            since_s=since_s,
+            smallest_m3_h=None if unrest is None else smallest_m3_h(unrest),
+            steps=steps,
+            sealed=sealed,
+            levels=() if unrest is None else levels_of(trace, unrest, steps, sealed),
+            final=tuple(self._settled.values()),
+        )
+
+    def _take(self) -> None:
+        """Bring the readings since the last look into the trace, the last seconds of it once more."""
+        from_ns = max(self._next_ns - round(AGAIN_S * NS_PER_S), self._began_ns)
+        data = self._run.data
+        times_ns, taps_pa = taps_together(data, taps_read(data), from_ns, 2**62)
+        if not len(times_ns) or taps_pa.shape[1] != self._raw.apart_pa.shape[1]:
+            return
+        flow = leak_flow(
+            self._run.direction, self._plan.air, data, times_ns, self._fitted, self._plan.building,
+            self._levelling.exponent,
+        )  # fmt: skip
+        newer = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, self._levelling)
+        # The first second of a piece is not whole, and its change of pressure knows nothing of what came before.
+        keep_s = newer.start_s if from_ns == self._began_ns else newer.start_s + AGAIN_S / 2
+        newer = newer.span(keep_s, math.floor(times_ns[-1] / NS_PER_S))
+        older = self._raw.span(self._raw.start_s, newer.start_s)
+        gap = round(newer.start_s - older.end_s) if len(older.flow_m3_h) else 0
+        begin_s = older.start_s if len(older.flow_m3_h) else newer.start_s
+        self._raw = Trace(
+            begin_s,
+            np.concatenate([older.flow_m3_h, np.full(gap, np.nan), newer.flow_m3_h]),
+            np.concatenate([older.apart_pa, np.full((gap, older.apart_pa.shape[1]), np.nan), newer.apart_pa]),
+        )
+        self._next_ns = int(times_ns[-1])
+
+    def _sealed(self, trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
+        """Return the seals of this stretch; what was learnt of one for good stays as it was told then."""
+        here = [mark for mark in marks if mark.t_ns >= self._began_ns]
+        self._settled = {mark: look for mark, look in self._settled.items() if mark in here}
+        looks = sealed_looks(trace, unrest, here)
+        starts = [mark.t_ns / NS_PER_S for mark in here if mark.kind is SealingMarkKind.STARTS]
+        for look in looks:
+            over = trace.end_s >= look.done_s + LONGEST_AFTER_S or any(
+                at_s > look.done_s and trace.end_s >= at_s for at_s in starts
+            )
+            if over and look.mark not in self._settled and unrest is not None:
+                self._settled[look.mark] = look
+        return tuple(self._settled.get(look.mark, look) for look in looks)
+
+    def _since_s(self, since: SealingMark | None, sealed: Sequence[SealedLook], marks: Sequence[SealingMark]) -> float:
+        if since is not None and since.t_ns >= self._began_ns:
+            return since.t_ns / NS_PER_S
+        first_s = self._raw.start_s + BEFORE_MARK_S
+        begun = [mark.t_ns / NS_PER_S for mark in marks if mark.kind is SealingMarkKind.STARTS]
+        edges = [*(at for at in begun if at >= self._raw.start_s), *(look.started_s for look in sealed)]
+        return min([first_s, *edges])
+
+
+def newest(trace: Trace, unrest: Unrest) -> Estimate | None:
+    """Return the flow of the last seconds, how far such a mean wanders around it."""
+    last = trace.between(trace.end_s - NEWEST_S, trace.end_s)
+    if not len(last):
+        return None
+    half = unrest.limit_m3_h(Windows(BEFORE_MARK_S, NEWEST_S), COVERAGE)
+    value = float(last.mean())
+    return Estimate(value, value - half, value + half)
+
+
+def change_since(trace: Trace, unrest: Unrest, since_s: float) -> Change | None:
+    """Return the change from the minute before a moment to the last half minute, None where one of them is empty."""
+    before = trace.between(since_s - BEFORE_MARK_S, since_s)
+    after = trace.between(max(trace.end_s - AFTER_S, since_s), trace.end_s)
+    if len(before) < FEWEST_BEFORE_S or len(after) < FEWEST_AFTER_S:
+        return None
+    gap = min(max(round(trace.end_s - AFTER_S - since_s), 0), FARTHEST_S)
+    return judged(float(before.mean()), float(after.mean()), Windows(len(before), len(after), gap), unrest, COVERAGE)
+
+
+def levels_of(trace: Trace, unrest: Unrest, steps: Sequence[Step], sealed: Sequence[SealedLook]) -> tuple[Level, ...]:
+    """Return the flow between the changes, each with how far such a mean wanders."""
+    edges = [(look.started_s, look.done_s) for look in sealed]
+    known = list(edges)
+    edges += [
+        (step.at_s, step.at_s)
+        for step in steps
+        if step.kind is not StepKind.PASSING and not any(one - 20.0 <= step.at_s <= two + 20.0 for one, two in known)
+    ]
+    edges.sort()
+    levels = []
+    begin_s = trace.start_s
+    for start_s, done_s in [*edges, (trace.end_s, trace.end_s)]:
+        flow = trace.between(begin_s, start_s)
+        if len(flow) >= FEWEST_AFTER_S:
+            length = min(len(flow), FARTHEST_S)
+            half = unrest.limit_m3_h(Windows(length, length), COVERAGE) / math.sqrt(2.0)
+            value = float(flow.mean())
+            levels.append(Level(begin_s, start_s, Estimate(value, value - half, value + half)))
+        begin_s = max(done_s, begin_s)
+    return tuple(levels)
+
+
+def seconds_to_learn(look: HoldLook | None) -> int:
+    """Return how long the wind has to be watched yet before anything can be told."""
+    if look is None:
+        return int(SHORTEST_S)
+    if look.unrest is not None:
+        return 0
+    known = int(np.count_nonzero(np.isfinite(look.trace.flow_m3_h)))
+    return max(int(SHORTEST_S) - known, 1)

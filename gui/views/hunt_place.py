@@ -1,0 +1,177 @@
+"""The Hunt place: hold a pressure, see what leaks and what changed, and below what the chosen tab shows."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLineEdit, QPushButton, QStackedWidget, QWidget
+
+from analysis.records import Direction
+from gui.look import Look
+from gui.plots.hunt_plot import HuntPlot
+from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16
+from gui.viewmodels.hunt import HuntPicture, HuntTab
+from gui.viewmodels.hunt_trace import HuntTrace
+from gui.viewmodels.prompt import Prompt
+from gui.views.hunt_figures import AfarPanel, FlowPanel, SincePanel
+from gui.views.parts import button, column, label, row
+from gui.views.prompt_panel import PromptPanel
+
+PRESETS_PA = (15, 25, 50, 60)
+LOW, WIDE = 620, 1100
+"""Below this height, and this width, not everything has room."""
+EMPTY = "The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them."
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class HuntPlacePicture:
+    """Everything in the place. `target` and `direction` are what would be held next, or are held."""
+
+    figures: HuntPicture
+    trace: HuntTrace | None
+    prompt: Prompt | None
+    tab: HuntTab
+    tabs: tuple[str, ...]
+    afar: bool
+    target_pa: float
+    direction: Direction
+    decimal_mark: str
+
+
+class HoldControls(QWidget):
+    """Pressure, direction, start and end. `target_chosen` carries Pa without a sign, `typed` what was typed."""
+
+    target_chosen = Signal(float)
+    typed = Signal(str)
+    direction_chosen = Signal(object)
+
+    def __init__(self) -> None:
+        """Make it."""
+        super().__init__()
+        self._presets = QButtonGroup(self)
+        self._ways = QButtonGroup(self)
+        line = row(gap=GAP_4)
+        for at, pressure in enumerate(PRESETS_PA):
+            view = _tab(f"{pressure} Pa")
+            self._presets.addButton(view, at)
+            line.addWidget(view)
+        self.entry = QLineEdit()
+        self.entry.setProperty("role", "slim")
+        self.entry.setAccessibleName("Pressure to hold, Pa")
+        self.entry.setPlaceholderText("Pa")
+        self.entry.setFixedWidth(64)
+        line.addWidget(self.entry)
+        line.addSpacing(GAP_8)
+        for at, way in enumerate(Direction):
+            view = _tab(way.value)
+            self._ways.addButton(view, at)
+            line.addWidget(view)
+        line.addStretch(1)
+        self.afar = _tab("From afar (F11)")
+        self.end = button("End the hold", "slim")
+        self.begin = button("Hold", "slim")
+        for part in (self.afar, self.begin, self.end):
+            line.addWidget(part)
+        self.setLayout(line)
+        self._presets.idClicked.connect(lambda at: self.target_chosen.emit(float(PRESETS_PA[at])))
+        self._ways.idClicked.connect(lambda at: self.direction_chosen.emit(list(Direction)[at]))
+        self.entry.returnPressed.connect(lambda: self.typed.emit(self.entry.text()))
+
+    def show_choice(self, target_pa: float, direction: Direction, *, holding: bool, afar: bool) -> None:
+        """Show what is chosen."""
+        self._presets.setExclusive(False)
+        for at, pressure in enumerate(PRESETS_PA):
+            self._presets.button(at).setChecked(pressure == target_pa)
+        self._presets.setExclusive(True)
+        self._ways.button(list(Direction).index(direction)).setChecked(True)
+        if not self.entry.hasFocus():
+            self.entry.setText("" if target_pa in PRESETS_PA else f"{target_pa:g}")
+        self.begin.setVisible(not holding)
+        self.end.setVisible(holding)
+        self.afar.setChecked(afar)
+
+
+class HuntPlace(QWidget):
+    """The place. `tab_chosen` carries what is to stand below the figures."""
+
+    tab_chosen = Signal(object)
+
+    def __init__(self, look: Look) -> None:
+        """Lay it out."""
+        super().__init__()
+        self.prompt = PromptPanel()
+        self.controls = HoldControls()
+        self.flow = FlowPanel(look)
+        self.since = SincePanel(look)
+        self.trace = HuntPlot(look)
+        self.afar = AfarPanel(look)
+        self.pages = QStackedWidget()
+        self.pages.addWidget(self.trace)
+        self.tabs = QButtonGroup(self)
+        tabs = row(gap=GAP_4)
+        for at, tab in enumerate(HuntTab):
+            view = _tab(tab.word)
+            self.tabs.addButton(view, at)
+            tabs.addWidget(view)
+        self.keys = label("S sealing starts · D done · N note · L new leak · M count from here", "small")
+        tabs.addStretch(1)
+        tabs.addWidget(self.keys)
+        figures = QHBoxLayout()
+        figures.setSpacing(GAP_12)
+        figures.addWidget(self.flow, 58)
+        figures.addWidget(self.since, 42)
+        near = column(GAP_8)
+        near.addLayout(figures, 50)
+        near.addLayout(tabs)
+        near.addWidget(self.pages, 50)
+        self._near = QWidget()
+        self._near.setLayout(near)
+        self.views = QStackedWidget()
+        self.views.addWidget(self._near)
+        self.views.addWidget(self.afar)
+        box = column(GAP_8)
+        box.setContentsMargins(GAP_16, GAP_12, GAP_16 + 4, GAP_12)
+        box.addWidget(self.prompt)
+        box.addWidget(self.controls)
+        box.addWidget(self.views, 1)
+        self.setLayout(box)
+        self.tabs.idClicked.connect(lambda at: self.tab_chosen.emit(list(HuntTab)[at]))
+
+    def show_picture(self, picture: HuntPlacePicture) -> None:
+        """Show a moment."""
+        self.prompt.show_prompt(picture.prompt)
+        self._make_room()
+        figures = picture.figures
+        self.controls.show_choice(picture.target_pa, picture.direction, holding=figures.holding, afar=picture.afar)
+        self.views.setCurrentIndex(1 if picture.afar else 0)
+        if picture.afar:
+            self.afar.show_picture(figures)
+            return
+        self.flow.show_picture(figures)
+        self.since.show_picture(figures)
+        for at, (tab, words) in enumerate(zip(HuntTab, picture.tabs, strict=True)):
+            view = self.tabs.button(at)
+            view.setChecked(tab is picture.tab)
+            if view.text() != words:
+                view.setText(words)
+        self.pages.setCurrentIndex(list(HuntTab).index(picture.tab))
+        if picture.tab is HuntTab.TRACE:
+            self.trace.show_picture(picture.trace, picture.decimal_mark, EMPTY)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave out what has no room."""
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """On a low screen a question takes the room of what stands below the figures."""
+        self.keys.setVisible(self.width() >= WIDE)
+        self.pages.setVisible(not (self.height() < LOW and self.prompt.prompt is not None))
+
+
+def _tab(words: str) -> QPushButton:
+    made = button(words, "tab")
+    made.setCheckable(True)
+    return made
