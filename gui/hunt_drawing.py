@@ -8,7 +8,7 @@ from analysis.units import Display
 from drivers.clock import NS_PER_S
 from gui.desk import Desk
 from gui.screen import Screen
-from gui.viewmodels.hunt import HuntFacts, HuntTab, hunt_picture, listed
+from gui.viewmodels.hunt import HuntFacts, HuntTab, hunt_picture
 from gui.viewmodels.hunt_trace import HuntTrace, hunt_trace
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.prompt import running_prompt
@@ -29,7 +29,7 @@ class HuntDrawing:
     def draw(self, moment: Moment) -> None:
         """Draw the place."""
         choices, hunting, job = self._screen.hunt, self._desk.hunting, self._desk.job
-        leaks = listed(job.leaks.leaks) if job is not None else {}
+        leaks = job.leaks.leaks if job is not None else {}
         session = hunting.session
         counted = session.counted_from if session is not None else None
         facts = HuntFacts(

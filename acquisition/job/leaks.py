@@ -10,7 +10,7 @@ from enum import StrEnum
 
 from acquisition.job.encoding import utc_from, utc_text
 from acquisition.job.writer import Writer
-from acquisition.sealing.leaks import Drop, Leak, drop_from, drop_text, leak_from, leak_text
+from acquisition.sealing.leaks import Drop, Leak, LeakStatus, drop_from, drop_text, leak_from, leak_text
 from analysis.errors import InvalidInput
 
 
@@ -54,9 +54,10 @@ class LeakRegister:
 
     @property
     def leaks(self) -> dict[int, Leak]:
-        """The leaks by their number, as they are now."""
+        """The leaks by their number, as they are now, without those that were entered by mistake."""
         with self._lock:
-            return dict(self._contents.leaks)
+            kept = self._contents.leaks.items()
+            return {number: leak for number, leak in kept if leak.status is not LeakStatus.WITHDRAWN}
 
     @property
     def marks(self) -> tuple[SealingMark, ...]:

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from acquisition.sealing.held import SealedLook
 from acquisition.sealing.hold import HoldLook, seconds_to_learn
-from acquisition.sealing.leaks import Leak, LeakStatus
+from acquisition.sealing.leaks import Leak
 from acquisition.sealing.way import at_50_pa, target_flow_m3_h
 from acquisition.snapshot import EngineState, Snapshot
 from analysis.hole import hole_cm2_per_m3_h
@@ -280,11 +280,6 @@ def leak_name(number: int | None, leaks: Mapping[int, Leak]) -> str:
     """Return what a leak is called."""
     leak = leaks.get(number) if number is not None else None
     return "Unnamed" if leak is None else f"{number} {leak.place}"
-
-
-def listed(leaks: Mapping[int, Leak]) -> dict[int, Leak]:
-    """Return the leaks that were not entered by mistake."""
-    return {number: leak for number, leak in leaks.items() if leak.status is not LeakStatus.WITHDRAWN}
 
 
 def signed(difference: Estimate, display: Display) -> str:
