@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from acquisition.job import Job
     from acquisition.openrig import OpenRig, RigSource
     from acquisition.preparation import Wishes
+    from acquisition.register import Register
     from acquisition.rig import RigSpec
     from acquisition.snapshot import Snapshot
     from analysis.records import Air, Building
@@ -89,7 +90,6 @@ def test(options: argparse.Namespace) -> int:
     from acquisition.heldinturn import HeldInTurn
     from acquisition.holding import held_plan
     from acquisition.leading import lead
-    from acquisition.openrig import open_rig
     from acquisition.preparation import prepare
     from acquisition.setup import gate_of, obeying
     from acquisition.terminal import attend
@@ -97,7 +97,8 @@ def test(options: argparse.Namespace) -> int:
     wishes = wishes_of(options)
     site = site_of(options)
     auto = site.spec.simulated or options.yes
-    engine = Engine(open_rig(site.spec, site.clock, site.opener), site.clock, auto_answer=auto)
+    rig = opened_rig(site, options.register)
+    engine = Engine(rig, site.clock, auto_answer=auto)
     led = None if site.hear is None else lead(engine, site.clock, site.hear)
     try:
         with opened_job(options.job, site) as job:
@@ -107,7 +108,7 @@ def test(options: argparse.Namespace) -> int:
             plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
             with phone_page(options, site.clock, turns.look) as look:
-                outcome = attend(engine, site.clock, plan, lambda: job.record(plan, site.spec), auto=auto, watch=look)
+                outcome = attend(engine, site.clock, plan, lambda: job.record(plan, rig.spec), auto=auto, watch=look)
             engine.close()
             shown = outcome.snapshot
             if options.report is not None and shown.result is not None:
@@ -284,6 +285,34 @@ def site_of(options: argparse.Namespace) -> Site:
     spec = load_rig(Path(options.rig))
     clock = WallClock() if spec.time_factor == 1.0 else ScaledClock(spec.time_factor)
     return Site(spec, clock, Openers(clock).open)
+
+
+def opened_rig(site: Site, register: Path | None) -> OpenRig:
+    """Open the rig of a site, and say which of its calibrations are not in order."""
+    from acquisition.openrig import open_rig
+    from acquisition.register import due_of_rig, in_use
+
+    known = registered(register)
+    rig = open_rig(site.spec, site.clock, site.opener)
+    rig.equip(known)
+    for status in due_of_rig(in_use(rig.spec), site.clock.utc().astimezone().date()):
+        print(f"airseam: {status.sentence}", file=sys.stderr)
+    return rig
+
+
+def registered(path: Path | None) -> Register:
+    """Return the equipment register: that of the user is left alone where it cannot be used, another has to be good."""
+    from acquisition.register import Register, load_register, register_path
+
+    if path is not None and not path.exists():
+        raise InvalidInput("--register", str(path), "a register file is needed")
+    try:
+        return load_register(path or register_path())
+    except InvalidInput as error:
+        if path is not None:
+            raise
+        print(f"airseam: the equipment register is not used: {error}", file=sys.stderr)
+        return Register()
 
 
 def simulated_rig(

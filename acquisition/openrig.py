@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from acquisition.register import Register, equipped
 from acquisition.rig import RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.records import Air, Building, Direction
@@ -26,6 +27,7 @@ class OpenRig:
         self._gauges = tuple(gauges)
         self._fans = tuple(fans)
         self._roles = {channel: role for role, channel in spec.role_channels().items()}
+        self._corrections = spec.corrections_by_channel()
         self.batteries: dict[str, float] = {}
         """Charge (0..1) that instruments report of themselves, by name; a new dictionary with each change."""
         self._battery_channels = {
@@ -56,10 +58,26 @@ class OpenRig:
         """Return the readings since the last call of this, for the watchdog, which does not wait for the engine."""
         return self._in_roles([reading for take in self._watched for reading in take()])
 
+    def equip(self, register: Register) -> None:
+        """Take over what the equipment register knows of these instruments; before readings are taken."""
+        self.spec = equipped(self.spec, register)
+        self._corrections = self.spec.corrections_by_channel()
+
     def _in_roles(self, readings: Sequence[Reading]) -> list[tuple[Role, Reading]]:
-        batch = [(self._roles[reading.channel], reading) for reading in readings if reading.channel in self._roles]
+        batch = [
+            (self._roles[reading.channel], self._corrected(reading))
+            for reading in readings
+            if reading.channel in self._roles
+        ]
         batch.sort(key=lambda pair: pair[1].monotonic_ns)
         return batch
+
+    def _corrected(self, reading: Reading) -> Reading:
+        """Return a reading as the certificate of its gauge corrects it: everything behind sees the true pressure."""
+        correction = self._corrections.get(reading.channel)
+        if correction is None:
+            return reading
+        return replace(reading, value=correction.true_pa(reading.value), shown=reading.value)
 
     @property
     def rate_hz(self) -> float:

@@ -122,6 +122,9 @@ def _test(test: argparse.ArgumentParser) -> None:
     )
     test.add_argument("--place", metavar="ID", help="whose codes hold there, such as US or DE")
     test.add_argument("--zone", metavar="Z", help="climate zone of the place")
+    test.add_argument(
+        "--register", type=Path, metavar="FILE", help="equipment register with the calibrations (that of the user)"
+    )
     test.add_argument("--report", type=Path, metavar="PDF", help="write the report too")
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 
+from acquisition.correction import Correction
 from acquisition.fitted import Fitted
 from analysis.records import FlowRange
 
@@ -39,6 +41,8 @@ TAPS = (Role.ENVELOPE, Role.ENVELOPE_2, Role.ENVELOPE_3, Role.ENVELOPE_4)
 ZONES = (Role.ZONE_1, Role.ZONE_2, Role.ZONE_3, Role.ZONE_4)
 FAN_FLOWS = ((Role.FLOW, Role.FLOW_ELEMENT), (Role.FLOW_2, Role.FLOW_ELEMENT_2))
 """What tells the flow of each fan: the flow itself where there is such a channel, else its flow element."""
+PRESSURES = (*TAPS, *ZONES, Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2)
+"""What is corrected by the calibration of a gauge."""
 INDOORS = (Role.INDOOR, Role.INDOOR_2, Role.INDOOR_3)
 OUTDOORS = (Role.OUTDOOR, Role.OUTDOOR_2)
 """Of several thermometers in one air the mean counts."""
@@ -68,12 +72,27 @@ class FurtherFan:
 
 
 @dataclass(frozen=True, slots=True)
+class CalibrationNote:
+    """The calibration of an instrument or a flow range (`of`, its name in the rig), as the equipment register had it.
+
+    `due` holds the first day on which it is overdue by the name of the scheme, the usual one without a name; it is
+    empty, and `calibrated` None, where the register has no calibration.
+    """
+
+    of: str
+    calibrated: date | None
+    due: tuple[tuple[str, date], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class RigSpec:
     """A rig as its file describes it; stored with every test as used.
 
     `fan` names the instrument that drives the fan, empty for a fan by hand. `fitted` names the flow range in use.
     `shutter` says that the fan closes by itself at rest, so that nobody has to cover it. `time_factor` other than 1 is
     for simulated rigs only. `further` are fans that get the same command as the first one; their flows add up.
+    `calibrations` and `corrections` (whose channels are `INSTRUMENT.CHANNEL`) come from the equipment register when
+    the rig is opened; a rig file has neither.
     """
 
     name: str
@@ -87,6 +106,8 @@ class RigSpec:
     further: tuple[FurtherFan, ...] = ()
     typed: bool = False
     """Whether there was no rig: pressures and flows were typed from a hand-written record."""
+    calibrations: tuple[CalibrationNote, ...] = ()
+    corrections: tuple[Correction, ...] = ()
 
     @property
     def fitted_range(self) -> FlowRange:
@@ -115,3 +136,7 @@ class RigSpec:
             for instrument in self.instruments
             for channel, role in instrument.channels
         }
+
+    def corrections_by_channel(self) -> dict[str, Correction]:
+        """The correction of each channel that has one, by `INSTRUMENT.CHANNEL`."""
+        return {item.channel: item for item in self.corrections}

@@ -21,7 +21,8 @@ class Reading:
     `channel` is `INSTRUMENT.CHANNEL` with the names of the rig file and the profile. `monotonic_ns` is the middle of
     request and reply for a polled instrument; for a free-running one the arrival of the frame, less its time on the
     wire.
-    `sequence` counts the readings of the channel from 0 without gaps, so that a lost one can be proved.
+    `sequence` counts the readings of the channel from 0 without gaps, so that a lost one can be proved. `shown` is what
+    the instrument showed where its calibration has corrected `value` since, None where nothing has.
     """
 
     channel: str
@@ -31,3 +32,9 @@ class Reading:
     round_trip_s: float
     quality: Quality
     sequence: int
+    shown: float | None = None
+
+    @property
+    def as_shown(self) -> float:
+        """What the instrument showed."""
+        return self.value if self.shown is None else self.shown

@@ -253,6 +253,7 @@ class Bridge(QObject):
             rig.spec,
             rig.problem(),
             latest,
+            self._intents.register.today(),
         )
         place.show_picture(picture)
         place.own.editor.show_sheet(rig)

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 
 from acquisition.engine import Engine
 from acquisition.openrig import OpenRig, RigSource, open_rig
+from acquisition.register import DueState, Register, due_of_rig, in_use
 from acquisition.rig import RigSpec
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
@@ -45,6 +46,8 @@ class Connection:
         """The clock of real instruments."""
         self.opener = opener
         """Opens ports by their addresses."""
+        self.register: Callable[[], Register] = Register
+        """The equipment register of the user, asked when a rig is opened."""
         self._errands = errands
         self._tell = tell
         self._connected = connected
@@ -99,6 +102,13 @@ class Connection:
 
         self._errands.run(engine.close, gone, failed)
 
+    def _tell_due(self, spec: RigSpec, clock: Clock) -> None:
+        """Say which calibrations have run out; those that soon will are shown in the place alone."""
+        found = due_of_rig(in_use(spec), clock.utc().astimezone().date())
+        late = [status.sentence for status in found if status.state is DueState.OVERDUE]
+        if late:
+            self._tell(Severity.ATTENTION, " ".join(late))
+
     def accept_identity(self, link: str) -> None:
         """Go on with the instrument that now answers on a link."""
         if self.engine is not None:
@@ -111,6 +121,8 @@ class Connection:
 
         def opened(pair: tuple[OpenRig, Clock]) -> None:
             self.rig, clock = pair
+            self.rig.equip(self.register())
+            self._tell_due(self.rig.spec, clock)
             self._state, self._source = RigState.CONNECTED, source.id if source is not None else ""
             self.engine = Engine(self.rig, clock)
             self._connected(clock, source)

@@ -35,6 +35,7 @@ class RegisterIntents(QObject):
         self._window = window
         self._files = files
         self._path = Path()
+        desk.connection.register = lambda: screen.register.register
         self._connect()
 
     def open(self, path: Path) -> None:

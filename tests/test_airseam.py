@@ -10,6 +10,7 @@ import sys
 from collections.abc import Sequence
 from contextlib import closing
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -17,6 +18,7 @@ import pytest
 
 import airseam
 from acquisition.job import Entry, Job, PreparationKind
+from acquisition.register import Calibration, Equipment, Register, save_register
 from analysis.records import Direction, Limit
 from drivers.clock import WallClock
 from simulators.houses import load_house
@@ -268,3 +270,14 @@ def test_safety_answers_in_the_job_hold_for_the_command_line(
     job.close()
     assert run("test", "--rig", "sim:mill-row", "--job", path, "--json") == 2
     assert "No test possible" in capsys.readouterr().err
+
+
+def test_a_test_begins_with_what_has_run_out(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    register = tmp_path / "register.toml"
+    gauge = Equipment("g", "gauge", "Blue gauge", "SG-0012", calibration=Calibration(date(2020, 1, 31)))
+    save_register(Register((gauge,)), register)
+    job = short_job(tmp_path / "j.airseam")
+    assert run("test", "--rig", "sim:mill-row", "--job", job, "--register", register) == 0
+    assert "airseam: Gauge: calibration overdue since 2021-01-31, " in capsys.readouterr().err
+    assert run("test", "--rig", "sim:mill-row", "--job", job, "--register", tmp_path / "none.toml") == 2
+    assert "a register file is needed" in capsys.readouterr().err

@@ -5,12 +5,14 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from dataclasses import asdict
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
+from typing import Any
 
+from acquisition.correction import Correction
 from acquisition.jsontext import table_of, unreadable
 from acquisition.kinds import TestKind
 from acquisition.plan import TestPlan
-from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.rig import CalibrationNote, FurtherFan, InstrumentSpec, RigSpec, Role
 from acquisition.stages import StageGoals
 from analysis.errors import InvalidInput
 from analysis.meaning import Surroundings
@@ -30,7 +32,14 @@ def utc_from(text: str) -> datetime:
 def document_text(record: TestPlan | RigSpec | Air | StageGoals) -> str:
     """Return JSON with sorted keys and no blanks; raises `InvalidInput` for a number that JSON cannot hold."""
     try:
-        return json.dumps(asdict(record), sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+        return json.dumps(
+            asdict(record),
+            sort_keys=True,
+            ensure_ascii=False,
+            separators=(",", ":"),
+            allow_nan=False,
+            default=_day_text,
+        )
     except ValueError as error:
         name = type(record).__name__
         raise InvalidInput(name, "not finite", "every number must be finite") from error
@@ -65,6 +74,8 @@ def rig_from(text: str) -> RigSpec:
             instruments=tuple(_instrument(item) for item in table.pop("instruments")),
             ranges=tuple(FlowRange(**item) for item in table.pop("ranges")),
             further=tuple(FurtherFan(**item) for item in table.pop("further", ())),
+            calibrations=tuple(_calibration(item) for item in table.pop("calibrations", ())),
+            corrections=tuple(_correction(item) for item in table.pop("corrections", ())),
             **table,
         )
     except (KeyError, TypeError, ValueError) as error:
@@ -86,3 +97,24 @@ def _instrument(table: Mapping[str, object]) -> InstrumentSpec:
         raise TypeError("channels")
     texts = {key: str(value) for key, value in fields.items()}
     return InstrumentSpec(channels=tuple((str(name), Role(role)) for name, role in channels), **texts)
+
+
+def _day_text(value: object) -> str:
+    if isinstance(value, date):
+        return value.isoformat()
+    raise ValueError(type(value).__name__)
+
+
+def _calibration(table: Mapping[str, Any]) -> CalibrationNote:
+    day = table["calibrated"]
+    due = tuple((str(scheme), date.fromisoformat(text)) for scheme, text in table["due"])
+    return CalibrationNote(table["of"], None if day is None else date.fromisoformat(day), due)
+
+
+def _correction(table: Mapping[str, Any]) -> Correction:
+    return Correction(
+        table["channel"],
+        date.fromisoformat(table["calibrated"]),
+        tuple((float(shown), float(true)) for shown, true in table["table"]),
+        tuple(float(factor) for factor in table["polynomial"]),
+    )

@@ -5,10 +5,11 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
+from acquisition.correction import Correction
 from acquisition.derive import derive_point, derive_zero, has_readings
 from acquisition.job.job import Job
 from acquisition.job.loading import StoredReading
@@ -142,7 +143,8 @@ def _readme(test_id: int, started: datetime, name: str) -> str:
     when = started.astimezone(UTC).strftime("%Y-%m-%d %H:%M:%S")
     return (
         f"# Airseam {PROGRAM_VERSION}: {name} of test {test_id} begun {when} UTC. SI units. "
-        "Pressures are indoor minus outdoor. Times in s count from the begin of the run. Text is UTF-8."
+        "Pressures are indoor minus outdoor, corrected where the rig has a correction. "
+        "Times in s count from the begin of the run. Text is UTF-8."
     )
 
 
@@ -163,10 +165,11 @@ def _roles(loaded: LoadedTest) -> list[Role]:
 
 def _samples(job: Job, loaded: LoadedTest) -> Iterator[Row]:
     """Yield one row for all readings of one instant."""
-    roles = _roles(loaded)
+    roles, corrections = _roles(loaded), loaded.record.rig.corrections_by_channel()
     for run in loaded.runs:
         instant: dict[Role, StoredReading] = {}
-        for reading in job.readings(run.record.id):
+        for stored in job.readings(run.record.id):
+            reading = _corrected(stored, corrections.get(stored.channel))
             earlier = next(iter(instant.values()), reading)
             if reading.role in instant or reading.t_ns != earlier.t_ns:
                 yield _sample(run, roles, instant)
@@ -174,6 +177,13 @@ def _samples(job: Job, loaded: LoadedTest) -> Iterator[Row]:
             instant[reading.role] = reading
         if instant:
             yield _sample(run, roles, instant)
+
+
+def _corrected(reading: StoredReading, correction: Correction | None) -> StoredReading:
+    """Return a reading with the true pressure in the place of the one that the gauge showed."""
+    if correction is None or reading.value is None:
+        return reading
+    return replace(reading, value=correction.true_pa(reading.value))
 
 
 def _sample(run: LoadedRun, roles: Sequence[Role], instant: dict[Role, StoredReading]) -> Row:

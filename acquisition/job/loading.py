@@ -24,7 +24,7 @@ from acquisition.job.records import (
     StrikeRecord,
     TestRecord,
 )
-from acquisition.rig import Role
+from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, Severity
 from acquisition.stages import goals_from
@@ -88,7 +88,7 @@ def read_test(db: sqlite3.Connection, record: TestRecord) -> LoadedTest:
     )
     return LoadedTest(
         record=record,
-        runs=tuple(_load_run(db, run, strikes) for run in _runs(db) if run.test_id == record.id),
+        runs=tuple(_load_run(db, run, strikes, record.rig) for run in _runs(db) if run.test_id == record.id),
         marks=tuple(
             MarkRecord(t_ns, utc_from(utc), kind, text)
             for t_ns, utc, kind, text in db.execute(
@@ -175,16 +175,19 @@ def _runs(db: sqlite3.Connection) -> Iterator[RunRecord]:
         )
 
 
-def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecord, ...]) -> LoadedRun:
-    data = RunData()
+def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecord, ...], rig: RigSpec) -> LoadedRun:
+    data, corrections = RunData(), rig.corrections_by_channel()
     rows = db.execute(
-        "SELECT role, t_ns, value, quality = ? FROM reading JOIN series ON series.id = reading.series"
+        "SELECT role, channel, t_ns, value, quality = ? FROM reading JOIN series ON series.id = reading.series"
         " WHERE series.run = ? ORDER BY reading.id",
         (Quality.GOOD.value, run.id),
     )
     roles = {role.value: role for role in Role}
-    for role, t_ns, value, good in rows:
-        data.append_value(roles[role], t_ns, math.nan if value is None else value, bool(good))
+    for role, channel, t_ns, shown, good in rows:
+        value = math.nan if shown is None else shown
+        if channel in corrections:
+            value = corrections[channel].true_pa(value)
+        data.append_value(roles[role], t_ns, value, bool(good))
     # The newest judgement of each window holds.
     reasons = {strike.window_id: strike.reason if strike.struck else None for strike in strikes}
     windows = tuple(replace(item, struck_reason=reasons.get(item.id)) for item in _windows(db, run.id))

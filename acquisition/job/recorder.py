@@ -161,7 +161,8 @@ class Recorder:
         key = (role, reading.channel)
         if key not in run.series:
             run.series[key] = self._ledger.add_series(run.record.id, role, reading.channel)
-        value = None if math.isnan(reading.value) else float(reading.value)
+        # The file keeps what was shown; the correction stands in the rig, and is done again when the job is read.
+        value = None if math.isnan(reading.as_shown) else float(reading.as_shown)
         rest = (reading.round_trip_s, reading.quality.value, reading.sequence)
         run.data.append(reading, role)
         run.digest.reading(role.value, reading.channel, reading.monotonic_ns, reading.utc_ns, value, *rest)

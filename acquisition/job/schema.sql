@@ -103,7 +103,8 @@ CREATE TABLE series (
 ) STRICT;
 
 -- Every reading. sequence counts the readings of the channel without gaps, so that a lost one shows. round_trip_s is the
--- time between request and reply, 0 for an instrument that sends by itself. quality: good, or over range.
+-- time between request and reply, 0 for an instrument that sends by itself. quality: good, or over range. value is what
+-- the instrument showed: a channel named in corrections of test.rig is corrected as it says before it is averaged.
 CREATE TABLE reading (
     id INTEGER PRIMARY KEY,
     series INTEGER NOT NULL REFERENCES series (id),

@@ -6,6 +6,7 @@ import math
 from collections.abc import Mapping
 from datetime import date, datetime
 
+from acquisition.correction import Correction, check_correction
 from acquisition.register.curves import Curve, Polynomial, PowerLaw, Table, check_curve
 from acquisition.register.records import (
     KINDS,
@@ -36,7 +37,7 @@ def read_register(table: Content) -> Register:
 
 
 def _equipment(table: Content, where: str) -> Equipment:
-    _known(table, ("id", "kind", "title", "serial", "profile", "note", "calibration", "range"), where)
+    _known(table, ("id", "kind", "title", "serial", "profile", "note", "calibration", "range", "correction"), where)
     kind = _text(table, "kind", where)
     if kind not in KINDS:
         raise InvalidInput(f"{where}.kind", kind, f"one of these is needed: {', '.join(KINDS)}")
@@ -54,7 +55,34 @@ def _equipment(table: Content, where: str) -> Equipment:
         calibration=_calibration(table, where),
         ranges=ranges,
         note=_text(table, "note", where, ""),
+        corrections=_corrections(table, where),
     )
+
+
+def _corrections(holder: Content, where: str) -> tuple[Correction, ...]:
+    found = []
+    for n, table in enumerate(_tables(holder, "correction", where)):
+        place = f"{where}.correction[{n}]"
+        _known(table, ("channel", "calibrated", "table", "polynomial"), place)
+        rows, numbers = _list(table, "table", place), _list(table, "polynomial", place)
+        points = tuple(_pair(row, f"{place}.table[{at}]", "[shown Pa, true Pa]") for at, row in enumerate(rows))
+        factors = tuple(_number(item, f"{place}.polynomial[{at}]") for at, item in enumerate(numbers))
+        item = Correction(_text(table, "channel", place, ""), _day(table, "calibrated", place), points, factors)
+        check_correction(item, place)
+        found.append(item)
+    channels = [item.channel for item in found]
+    for channel in channels:
+        if channels.count(channel) > 1 or (channel and "" in channels):
+            allowed = "one for all channels, or one for each, is needed"
+            raise InvalidInput(f"{where}.correction.channel", channel, allowed)
+    return tuple(found)
+
+
+def _list(table: Content, key: str, where: str) -> list[object]:
+    rows = table.get(key, [])
+    if not isinstance(rows, list):
+        raise InvalidInput(f"{where}.{key}", rows, "a list of numbers is needed")
+    return rows
 
 
 def _range(table: Content, where: str) -> RangeEntry:
@@ -85,9 +113,9 @@ def _curve(table: Content, where: str) -> Curve:
     return PowerLaw(*numbers)
 
 
-def _pair(row: object, where: str) -> tuple[float, float]:
+def _pair(row: object, where: str, words: str = "[Pa, m3/h]") -> tuple[float, float]:
     if not isinstance(row, list) or len(row) != 2:
-        raise InvalidInput(where, row, "a pair [Pa, m3/h] is needed")
+        raise InvalidInput(where, row, f"a pair {words} is needed")
     return _number(row[0], where), _number(row[1], where)
 
 
@@ -98,16 +126,25 @@ def _calibration(holder: Content, where: str) -> Calibration | None:
     where = f"{where}.calibration"
     if not isinstance(table, dict):
         raise InvalidInput(where, table, "a table is needed")
-    _known(table, ("calibrated", "due", "months", "certificate", "laboratory"), where)
-    months = _number(table.get("months", USUAL_MONTHS), f"{where}.months", above=0.0)
-    if months != int(months) or months > LONGEST_MONTHS:
-        raise InvalidInput(f"{where}.months", months, f"a whole number of 1 to {LONGEST_MONTHS} is needed")
+    _known(table, ("calibrated", "due", "months", "certificate", "laboratory", "schemes"), where)
+    months = _months(table.get("months", USUAL_MONTHS), f"{where}.months")
+    schemes = table.get("schemes", {})
+    if not isinstance(schemes, dict):
+        raise InvalidInput(f"{where}.schemes", schemes, "a table of scheme = months is needed")
+    own = tuple((name, _months(value, f"{where}.schemes.{name}")) for name, value in schemes.items())
     calibrated = _day(table, "calibrated", where)
     due = _day(table, "due", where) if "due" in table else None
     if due is not None and due < calibrated:
         raise InvalidInput(f"{where}.due", due.isoformat(), "a day after the calibration is needed")
     certificate, laboratory = (_text(table, key, where, "") for key in ("certificate", "laboratory"))
-    return Calibration(calibrated, due, int(months), certificate, laboratory)
+    return Calibration(calibrated, due, months, certificate, laboratory, own)
+
+
+def _months(value: object, field: str) -> int:
+    months = _number(value, field, above=0.0)
+    if months != int(months) or months > LONGEST_MONTHS:
+        raise InvalidInput(field, months, f"a whole number of 1 to {LONGEST_MONTHS} is needed")
+    return int(months)
 
 
 def _check(table: Content, where: str) -> FieldCheck:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import date
 
+from acquisition.correction import Correction
 from acquisition.register.curves import Curve, as_flow_range
 from analysis.errors import InvalidInput
 from analysis.records import FlowRange
@@ -18,8 +19,8 @@ USUAL_MONTHS = 12
 class Calibration:
     """When it was calibrated and until when that is good.
 
-    `due` stands for itself; without it the calibration is good for `months`. `certificate` is the file beside the
-    register, empty for none.
+    `due` stands for itself; without it the calibration is good for `months`. `schemes` holds the months of those that
+    set their own, by name. `certificate` is the file beside the register, empty for none.
     """
 
     calibrated: date
@@ -27,11 +28,18 @@ class Calibration:
     months: int = USUAL_MONTHS
     certificate: str = ""
     laboratory: str = ""
+    schemes: tuple[tuple[str, int], ...] = ()
 
     @property
     def due_date(self) -> date:
         """The first day on which it is overdue."""
         return self.due if self.due is not None else months_later(self.calibrated, self.months)
+
+    @property
+    def due_dates(self) -> tuple[tuple[str, date], ...]:
+        """The first overdue day of the usual term, whose name is empty, and of each scheme."""
+        named = ((name, months_later(self.calibrated, months)) for name, months in self.schemes)
+        return (("", self.due_date), *named)
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +60,10 @@ class RangeEntry:
 
 @dataclass(frozen=True, slots=True)
 class Equipment:
-    """One thing that is owned. `id` is unique in the register; `serial` is what it answers, or its plate says."""
+    """One thing that is owned. `id` is unique in the register; `serial` is what it answers, or its plate says.
+
+    `corrections` are a gauge's own calibration, by the channel of its profile, empty for all its pressures.
+    """
 
     id: str
     kind: str
@@ -62,6 +73,7 @@ class Equipment:
     calibration: Calibration | None = None
     ranges: tuple[RangeEntry, ...] = ()
     note: str = ""
+    corrections: tuple[Correction, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from pathlib import Path
 
 from platformdirs import user_data_path
 
+from acquisition.correction import Correction
 from acquisition.register.curves import PowerLaw, Table
 from acquisition.register.reading import read_register
 from acquisition.register.records import Calibration, FieldCheck, RangeEntry, Register
@@ -94,6 +95,8 @@ def write_register(register: Register) -> str:
         lines += _calibration(item.calibration, "equipment.calibration")
         for entry in item.ranges:
             lines += _range(entry)
+        for correction in item.corrections:
+            lines += _correction(correction)
     for check in register.checks:
         lines += _check(check)
     return "\n".join(lines) + "\n"
@@ -114,6 +117,16 @@ def _range(entry: RangeEntry) -> list[str]:
     return lines + _calibration(entry.calibration, "equipment.range.calibration")
 
 
+def _correction(correction: Correction) -> list[str]:
+    lines = ["", "[[equipment.correction]]", f"channel = {_quoted(correction.channel)}"]
+    lines.append(f"calibrated = {_day(correction.calibrated)}")
+    if correction.table:
+        lines.append(f"table = [{', '.join(f'[{shown!r}, {true!r}]' for shown, true in correction.table)}]")
+    if correction.polynomial:
+        lines.append(f"polynomial = [{', '.join(map(repr, correction.polynomial))}]")
+    return lines
+
+
 def _calibration(calibration: Calibration | None, table: str) -> list[str]:
     if calibration is None:
         return []
@@ -121,6 +134,9 @@ def _calibration(calibration: Calibration | None, table: str) -> list[str]:
     if calibration.due is not None:
         lines.append(f"due = {_day(calibration.due)}")
     lines += [f"{key} = {_quoted(getattr(calibration, key))}" for key in ("certificate", "laboratory")]
+    if calibration.schemes:
+        pairs = ", ".join(f"{_quoted(name)} = {months}" for name, months in calibration.schemes)
+        lines.append(f"schemes = {{ {pairs} }}")
     return lines
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import PurePath
 
+from acquisition.register.ofrig import range_words
 from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.names import Json
@@ -64,7 +65,7 @@ def _equipment(content: ReportContent) -> list[list[Cell]]:
     if content.rig is None:
         return [["Rig", wording.NOT_RECORDED]]
     instruments: list[list[Cell]] = [
-        [printable(item.name).capitalize(), _instrument(item)] for item in content.rig.instruments
+        [printable(item.name).capitalize(), _instrument(item, content.rig)] for item in content.rig.instruments
     ]
     return [
         ["Rig", printable(content.rig.name)],
@@ -78,13 +79,29 @@ def _fitted(rig: RigSpec) -> list[list[Cell]]:
     rows: list[list[Cell]] = []
     for number, item in enumerate(rig.fitted_ranges.ranges, 1):
         of_fan = f" of fan {number}" if rig.further else ""
-        rows += [[f"Flow range{of_fan}", _flow_range(item)], [f"Calibration{of_fan}", _calibration(item)]]
+        words = f"{_flow_range(item)}{_calibrated(rig, range_words(item))}"
+        rows += [[f"Flow range{of_fan}", words], [f"Calibration{of_fan}", _calibration(item)]]
     return rows
 
 
-def _instrument(item: InstrumentSpec) -> str:
+def _instrument(item: InstrumentSpec, rig: RigSpec) -> str:
     serial = f", number {printable(item.serial)}" if item.serial else ""
-    return f"{printable(PurePath(item.profile).stem)}{serial}"
+    words = f"{printable(PurePath(item.profile).stem)}{serial}{_calibrated(rig, item.name)}"
+    for correction in rig.corrections:
+        of, _, channel = correction.channel.rpartition(".")
+        if of == item.name:
+            day = correction.calibrated.isoformat()
+            words += f"; {printable(channel)} corrected by certificate of {day}: {printable(correction.words)}"
+    return words
+
+
+def _calibrated(rig: RigSpec, of: str) -> str:
+    """Return the day of a calibration and until when it is good, as the register had it."""
+    note = next((note for note in rig.calibrations if note.of == of), None)
+    if note is None or note.calibrated is None:
+        return ""
+    due = ", ".join(f"{day.isoformat()} by {printable(name)}" if name else day.isoformat() for name, day in note.due)
+    return f", calibrated {note.calibrated.isoformat()}, due {due}"
 
 
 def _flow_range(item: FlowRange) -> str:

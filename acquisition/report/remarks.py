@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.register import DueState, due_of_rig, in_use
 from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.names import BLANK, Json, check_value
@@ -19,6 +20,7 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
         items.append(f"Measured in one direction only ({content.runs[0].run.direction}).")
     for run in content.runs:
         items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
+    items += _overdue(content)
     if any(check.ok is None for run in content.runs for check in run.result.checks):
         items.append("Not checked: what is marked with a question mark in the list of checks.")
     items += [printable(sentence) for sentence in content.setup]
@@ -28,6 +30,14 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
     if unseen := method_of(content.result.method).not_in_record:
         items.append(f"Not in the record of readings: {'; '.join(unseen)}.")
     return items
+
+
+def _overdue(content: ReportContent) -> list[str]:
+    """Return the calibrations that had run out on the day of the test."""
+    if content.rig is None or content.started is None:
+        return []
+    found = due_of_rig(in_use(content.rig), content.started.astimezone().date())
+    return [printable(status.sentence) for status in found if status.state is DueState.OVERDUE]
 
 
 def proof(content: ReportContent) -> Json:

@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from datetime import date, datetime
+from datetime import date
 from typing import TypeVar
 
+from acquisition.correction import Correction
 from acquisition.register import Calibration, Equipment, RangeEntry
 from acquisition.register.curves import Curve, Polynomial, PowerLaw, Table, check_curve
 from acquisition.register.reading import LONGEST_MONTHS
 from acquisition.register.records import USUAL_MONTHS
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
+from gui.viewmodels.correction_draft import correction_text, read_corrections
+from gui.viewmodels.typed import day_of, figure
 
 Texts = dict[str, str]
 T = TypeVar("T")
@@ -27,7 +30,7 @@ NUMBERS_WORDS = {
     "root": "c0; c1; c2 … in m³/h",
     "table": "Pa m³/h; Pa m³/h; …",
 }
-CALIBRATION_FIELDS = ("calibrated", "due", "months", "certificate", "laboratory")
+CALIBRATION_FIELDS = ("calibrated", "due", "months", "certificate", "laboratory", "schemes")
 RANGE_FIELDS = ("name", "curve", "numbers", "min_pa", "max_pa", "density", *CALIBRATION_FIELDS)
 USUAL_DENSITY = "1.2041"
 """kg/m³: dry air at 20 °C and 101 325 Pa."""
@@ -42,15 +45,17 @@ def texts_of(item: Equipment) -> Texts:
     """Return the texts that stand in the fields of an item."""
     texts = {key: str(getattr(item, key)) for key in ("title", "kind", "serial", "profile", "note")}
     texts |= _calibration_texts(item.calibration, "")
+    days = [correction.calibrated.isoformat() for correction in item.corrections[:1]]
+    texts |= {"correction": correction_text(item.corrections), "corrected_on": "".join(days)}
     for at, entry in enumerate(item.ranges):
         curve, numbers = _curve_texts(entry.curve)
         texts |= {
             range_key(at, "name"): entry.name,
             range_key(at, "curve"): curve,
             range_key(at, "numbers"): numbers,
-            range_key(at, "min_pa"): _figure(entry.min_pa),
-            range_key(at, "max_pa"): _figure(entry.max_pa),
-            range_key(at, "density"): _figure(entry.reference_density_kg_m3),
+            range_key(at, "min_pa"): figure(entry.min_pa),
+            range_key(at, "max_pa"): figure(entry.max_pa),
+            range_key(at, "density"): figure(entry.reference_density_kg_m3),
             **_calibration_texts(entry.calibration, f"range.{at}."),
         }
     return texts
@@ -87,6 +92,7 @@ def read_item(id_: str, texts: Mapping[str, str], mark: str) -> tuple[Equipment 
     reader = _Reader(texts, mark)
     title = reader.read("title", reader.name)
     calibration = reader.calibration("")
+    corrections = reader.corrections(calibration.calibrated if calibration is not None else None)
     ranges = [reader.range(at) for at in range(range_count(texts))]
     names = [entry.name if entry is not None else "" for entry in ranges]
     for at, name in enumerate(names):
@@ -96,7 +102,7 @@ def read_item(id_: str, texts: Mapping[str, str], mark: str) -> tuple[Equipment 
         return None, reader.wrong
     kept = tuple(entry for entry in ranges if entry is not None)
     plain = {key: " ".join(texts[key].split()) for key in ("kind", "serial", "profile", "note")}
-    return Equipment(id_, title=title, calibration=calibration, ranges=kept, **plain), {}
+    return Equipment(id_, title=title, calibration=calibration, ranges=kept, corrections=corrections or (), **plain), {}
 
 
 class _Reader:
@@ -121,14 +127,34 @@ class _Reader:
         given, wrong_before = {key: self.texts[f"{stem}{key}"].strip() for key in CALIBRATION_FIELDS}, len(self.wrong)
         if not given["calibrated"] and not given["due"]:
             return None
-        calibrated = self.read(f"{stem}calibrated", lambda text: _day(text, "calibration date"))
-        due = self.read(f"{stem}due", lambda text: _day(text, "due date") if text else None)
+        calibrated = self.read(f"{stem}calibrated", lambda text: day_of(text, "calibration date"))
+        due = self.read(f"{stem}due", lambda text: day_of(text, "due date") if text else None)
         months = self.read(f"{stem}months", self._months)
+        schemes = self.read(f"{stem}schemes", self._schemes)
         if calibrated is not None and due is not None and due < calibrated:
             self.wrong[f"{stem}due"] = f"Due date is {due.isoformat()}: a day after the calibration is needed."
         if calibrated is None or months is None or len(self.wrong) > wrong_before:
             return None
-        return Calibration(calibrated, due, months, given["certificate"], " ".join(given["laboratory"].split()))
+        laboratory = " ".join(given["laboratory"].split())
+        return Calibration(calibrated, due, months, given["certificate"], laboratory, schemes or ())
+
+    def corrections(self, usual: date | None) -> tuple[Correction, ...] | None:
+        """Return how a gauge is off, None where that cannot be used; `usual` is the day where none is typed."""
+        day = self.read("corrected_on", lambda text: day_of(text, "day of the correction") if text else None)
+        if "corrected_on" in self.wrong:
+            return None
+        return self.read("correction", lambda text: read_corrections(text, day or usual, self.mark))
+
+    def _schemes(self, text: str) -> tuple[tuple[str, int], ...]:
+        """Return name and months of each scheme, such as `North 24; South 60`."""
+        found: dict[str, int] = {}
+        for part in filter(None, (part.strip() for part in text.split(";"))):
+            name, _, months = part.rpartition(" ")
+            if not name.strip():
+                allowed = "a name and its months are needed, such as North 24; South 60"
+                raise InvalidInput("schemes", part, allowed, shown=part)
+            found[" ".join(name.split())] = self._months(months)
+        return tuple(found.items())
 
     def range(self, at: int) -> RangeEntry | None:
         """Return a flow range."""
@@ -196,15 +222,6 @@ class _Reader:
         return self._number(both[0], "pressure"), self._number(both[1], "flow")
 
 
-def _day(text: str, words: str) -> date:
-    for form in ("%Y-%m-%d", "%d.%m.%Y"):
-        try:
-            return datetime.strptime(text, form).date()  # noqa: DTZ007 - a calendar day has no zone
-        except ValueError:
-            continue
-    raise InvalidInput(words, text or None, "a day such as 2026-05-04 is needed", shown=text)
-
-
 def _calibration_texts(calibration: Calibration | None, stem: str) -> Texts:
     if calibration is None:
         return {f"{stem}{key}": "" for key in CALIBRATION_FIELDS}
@@ -214,17 +231,13 @@ def _calibration_texts(calibration: Calibration | None, stem: str) -> Texts:
         f"{stem}months": str(calibration.months),
         f"{stem}certificate": calibration.certificate,
         f"{stem}laboratory": calibration.laboratory,
+        f"{stem}schemes": "; ".join(f"{name} {months}" for name, months in calibration.schemes),
     }
 
 
 def _curve_texts(curve: Curve) -> tuple[str, str]:
     if isinstance(curve, PowerLaw):
-        return "power", f"{_figure(curve.coefficient_m3_h_pa_n)}; {_figure(curve.exponent)}"
+        return "power", f"{figure(curve.coefficient_m3_h_pa_n)}; {figure(curve.exponent)}"
     if isinstance(curve, Table):
-        return "table", "; ".join(f"{_figure(pa)} {_figure(flow)}" for pa, flow in curve.points)
-    return "root" if curve.of_root else "polynomial", "; ".join(_figure(number) for number in curve.coefficients)
-
-
-def _figure(value: float) -> str:
-    """Return a calibration number so that it reads back as the same."""
-    return repr(value).removesuffix(".0")
+        return "table", "; ".join(f"{figure(pa)} {figure(flow)}" for pa, flow in curve.points)
+    return "root" if curve.of_root else "polynomial", "; ".join(figure(number) for number in curve.coefficients)

@@ -68,6 +68,7 @@ class ItemPicture:
     id: str
     title: str
     fan: bool
+    gauge: bool
     texts: Texts
     errors: Texts
     ranges: tuple[RangePicture, ...]
@@ -204,6 +205,7 @@ class RegisterModel:
             id=item.id,
             title=item.title,
             fan=item.kind == "fan",
+            gauge=item.kind == "gauge",
             texts=own,
             errors={key: text for key, text in self._wrong.items() if not key.startswith("range.")},
             ranges=tuple(ranges),
@@ -220,7 +222,9 @@ class RegisterModel:
             key: NEEDED if not texts[key].strip() and key != "title" else sentence for key, sentence in wrong.items()
         }
         if item is not None and self._set(label, self.register.with_item(item)):
-            self._texts = texts_of(item)
+            # A day that was typed before the correction that it belongs to waits for it.
+            waiting = {} if item.corrections else {"corrected_on": texts["corrected_on"]}
+            self._texts = texts_of(item) | waiting
 
     def _set(self, label: str, register: Register) -> bool:
         if register == self.register:

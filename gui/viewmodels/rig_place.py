@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import date
 
 from acquisition.openrig import RigSource
+from acquisition.register import due_of_rig, in_use
 from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
@@ -14,6 +16,7 @@ from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
 from gui.viewmodels.health import summary, unwell
 from gui.viewmodels.moment import Moment, RigState
+from gui.viewmodels.register import DUE_TONES
 from gui.viewmodels.ribbon import link_lamp
 from gui.viewmodels.rig_sheet import ROLE_WORDS, same
 
@@ -82,6 +85,8 @@ class RigPicture:
     own_button: str
     enabled: bool
     problem: str
+    due: tuple[tuple[Tone, str], ...] = ()
+    """What is not in order about the calibrations, a sentence for each."""
 
 
 def rig_picture(
@@ -91,6 +96,7 @@ def rig_picture(
     draft: RigSpec,
     problem: str,
     newest: Newest,
+    today: date,
 ) -> RigPicture:
     """Return the place. `chosen` are house and speed that are selected, `problem` what is wrong with the draft."""
     rig, snapshot, spec = moment.rig, moment.snapshot, moment.rig.spec
@@ -113,7 +119,18 @@ def rig_picture(
         own_button="Disconnect" if own else "Connect",
         enabled=not moment.busy and not closing,
         problem="" if own else problem,
+        due=calibration_words(spec, today) if spec is not None else (),
     )
+
+
+def calibration_words(spec: RigSpec, today: date) -> tuple[tuple[Tone, str], ...]:
+    """Return what is not in order about the calibrations of what is in use, and which pressures are corrected."""
+    found = [(DUE_TONES[status.state], status.sentence) for status in due_of_rig(in_use(spec), today)]
+    found += [
+        (Tone.QUIET, f"{item.channel}: corrected by the certificate of {item.calibrated.isoformat()}, {item.words}.")
+        for item in spec.corrections
+    ]
+    return tuple(found)
 
 
 def _source_words(source: RigSource, display: Display) -> str:

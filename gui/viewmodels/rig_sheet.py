@@ -312,8 +312,9 @@ def is_drive(instrument: InstrumentSpec) -> bool:
 
 
 def same(one: RigSpec, other: RigSpec) -> bool:
-    """Whether two rigs are the same; numbers that are not known count as equal."""
-    return repr(one) == repr(other)
+    """Whether two rigs are the same, whatever the register knows of them; unknown numbers count as equal."""
+    bare, other = (replace(item, calibrations=(), corrections=()) for item in (one, other))
+    return repr(bare) == repr(other)
 
 
 def number_text(value: float) -> str:

@@ -29,8 +29,13 @@ ITEM_FIELDS = (
     ("months", Kind.NUMBER, "Good for"),
     ("due", Kind.TEXT, "Due on, where the certificate says"),
     ("laboratory", Kind.TEXT, "Laboratory"),
+    ("schemes", Kind.TEXT, "Schemes with another term"),
+    ("corrected_on", Kind.TEXT, "Correction measured on"),
+    ("correction", Kind.TEXT, "Correction of the pressures shown"),
     ("note", Kind.TEXT, "Note"),
 )
+WIDE = ("correction", "note")
+OF_GAUGES = ("corrected_on", "correction")
 RANGE_ROWS = (
     ("name", Kind.TEXT, "Name on its sheet", ""),
     ("curve", Kind.CHOICE, "Kind of curve", ""),
@@ -39,7 +44,16 @@ RANGE_ROWS = (
     ("density", Kind.NUMBER, "At air density", "kg/m³"),
     ("calibrated", Kind.TEXT, "Calibrated on", ""),
 )
-PLACEHOLDERS = {"calibrated": DAY, "due": "from the months", "serial": "none", "profile": "none", "months": "12"}
+PLACEHOLDERS = {
+    "calibrated": DAY,
+    "due": "from the months",
+    "serial": "none",
+    "profile": "none",
+    "months": "12",
+    "schemes": "name months; …",
+    "corrected_on": "the day of the calibration",
+    "correction": "shown true; … in Pa, such as 0 0; 50 50.4",
+}
 
 
 def show_field(view: FieldView, text: str, error: str, unit: str = "") -> None:
@@ -145,6 +159,8 @@ class RegisterDetail(Panel):
         self.take.setEnabled(not item.unkept)
         for key, view in self.fields.items():
             show_field(view, item.texts[key], item.errors.get(key, ""), "months" if key == "months" else "")
+        for key in OF_GAUGES:
+            self.fields[key].setVisible(item.gauge)
         certificate = item.texts["certificate"]
         set_text(self._file, f"Certificate: {certificate}" if certificate else "No certificate file is kept.")
         self._show_ranges(item)
@@ -168,9 +184,14 @@ class RegisterDetail(Panel):
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP_8)
         grid.setVerticalSpacing(GAP_8)
-        for index, view in enumerate(self.fields.values()):
-            grid.addWidget(view, index // 2, index % 2, 1, 2 if view is self.fields["note"] else 1)
-            grid.setColumnStretch(index % 2, 1)
+        at = 0
+        for key, view in self.fields.items():
+            width = 2 if key in WIDE else 1
+            at += at % 2 if width == 2 else 0
+            grid.addWidget(view, at // 2, at % 2, 1, width)
+            at += width
+        for side in (0, 1):
+            grid.setColumnStretch(side, 1)
         self._range_box = column(GAP_8)
         file = row(self._file, self.certificate)
         file.setStretch(0, 1)

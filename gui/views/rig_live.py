@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QFrame, QGridLayout, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QBoxLayout, QButtonGroup, QFrame, QGridLayout, QLabel, QScrollArea, QWidget
 
 from gui.look import Look
-from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
+from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.rig_place import ChannelRow, LinkRow, RigPicture
 from gui.views.parts import ElidedLabel, Lamp, Panel, button, column, label, row, set_text, set_tone, wrapped
 
@@ -45,15 +47,20 @@ class LinkView(QWidget):
         self.accept.setVisible(link.acceptable)
         set_text(self._health, link.health)
         self._health.setVisible(bool(link.health))
-        while len(self._warnings) < len(link.warnings):
-            self._warnings.append(wrapped())
-            self._warning_box.addWidget(self._warnings[-1])
-        for at, view in enumerate(self._warnings):
-            view.setVisible(at < len(link.warnings))
-            if at < len(link.warnings):
-                tone, sentence = link.warnings[at]
-                set_text(view, f"{SIGNS[tone]} {sentence}")
-                set_tone(view, tone)
+        show_sentences(self._warnings, self._warning_box, link.warnings)
+
+
+def show_sentences(views: list[QLabel], box: QBoxLayout, said: Sequence[tuple[Tone, str]]) -> None:
+    """Show sentences with the sign of their tone, one under the other; labels are made as they are needed."""
+    while len(views) < len(said):
+        views.append(wrapped())
+        box.addWidget(views[-1])
+    for at, view in enumerate(views):
+        view.setVisible(at < len(said))
+        if at < len(said):
+            tone, sentence = said[at]
+            set_text(view, sentence if tone is Tone.QUIET else f"{SIGNS[tone]} {sentence}")
+            set_tone(view, tone)
 
 
 class ChannelView:
@@ -91,6 +98,7 @@ class RigLive(Panel):
         super().__init__("Connected")
         self._look = look
         self._links: list[LinkView] = []
+        self._due: list[QLabel] = []
         self._names: list[str] = []
         self._channels: list[ChannelView] = []
         self._group = QButtonGroup(self)
@@ -110,6 +118,8 @@ class RigLive(Panel):
         box.setContentsMargins(0, 0, GAP_8, 0)
         box.addWidget(self._empty)
         box.addLayout(self._link_box)
+        self._due_box = column(GAP_4)
+        box.addLayout(self._due_box)
         box.addWidget(self._heading)
         box.addLayout(self._grid)
         box.addWidget(self._fitted)
@@ -141,6 +151,7 @@ class RigLive(Panel):
             self._channels.append(ChannelView(self._grid, len(self._channels)))
         for at, channel_view in enumerate(self._channels):
             channel_view.show_channel(picture.channels[at] if at < len(picture.channels) else None)
+        show_sentences(self._due, self._due_box, picture.due)
         self._heading.setVisible(bool(picture.channels))
         set_text(self._fitted, picture.fitted)
         self._fitted.setVisible(bool(picture.fitted))

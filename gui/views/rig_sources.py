@@ -122,6 +122,8 @@ class RigSources(QWidget):
         self._have(picture.sources)
         for view, card in zip(self._cards, picture.sources, strict=True):
             view.show_card(card)
+        heights = [view.sizeHint().height() for view in self._cards]
+        self._list.setMaximumHeight(sum(heights) + GAP_8 * max(len(heights) - 1, 0))
         self._disconnects = picture.disconnects
         set_text_of(self.connect_button, picture.simulated_button)
         self.connect_button.setEnabled(picture.enabled and bool(self._cards))
@@ -136,8 +138,6 @@ class RigSources(QWidget):
             self._houses.addButton(made, at)
             self._cards.append(made)
             self._box.addWidget(made)
-        heights = [card.sizeHint().height() for card in self._cards]
-        self._list.setMaximumHeight(sum(heights) + GAP_8 * max(len(heights) - 1, 0))
         if self._cards and self._houses.checkedId() < 0:
             connected = next((at for at, card in enumerate(cards) if card.connected), 0)
             self._cards[connected].setChecked(True)

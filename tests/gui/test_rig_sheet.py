@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 
@@ -15,6 +16,8 @@ from gui.viewmodels.moment import RigMoment, RigState
 from gui.viewmodels.rig_place import link_row, rig_picture
 from gui.viewmodels.rig_sheet import EMPTY, RigSheetModel, profile_choices, same
 from tests.gui.fakes import BUILDING, LINKS, RIG, moment, running_moment, snapshot
+
+DAY = date(2026, 5, 4)
 
 
 def full() -> RigSheetModel:
@@ -123,7 +126,7 @@ def test_the_shipped_profiles_are_offered() -> None:
 
 def test_channels_show_what_they_read_now_in_the_units_of_the_user() -> None:
     values = {Role.ENVELOPE: (-50.12, 0.1), Role.FLOW_ELEMENT: (103.4, 0.1), Role.INDOOR: (21.04, 9.0)}
-    picture = rig_picture(moment(), (), ("", 1.0), RIG, "", values.get)
+    picture = rig_picture(moment(), (), ("", 1.0), RIG, "", values.get, DAY)
     rows = {row.channel: (row.role, row.value, row.unit, row.stale) for row in picture.channels}
     assert rows == {
         "gauge.p1": ("Envelope pressure", "−50.12", "Pa", False),
@@ -143,8 +146,8 @@ def test_links_are_told_in_words() -> None:
 
 
 def test_a_rig_is_not_changed_during_a_test() -> None:
-    assert not rig_picture(running_moment(), (), ("", 1.0), RIG, "", lambda _: None).enabled
-    assert rig_picture(moment(), (), ("", 1.0), RIG, "", lambda _: None).own_button == "Disconnect"
+    assert not rig_picture(running_moment(), (), ("", 1.0), RIG, "", lambda _: None, DAY).enabled
+    assert rig_picture(moment(), (), ("", 1.0), RIG, "", lambda _: None, DAY).own_button == "Disconnect"
 
 
 def test_another_house_or_speed_is_connected_anew() -> None:
@@ -153,10 +156,10 @@ def test_another_house_or_speed_is_connected_anew() -> None:
     now = moment(rig=RigMoment(RigState.CONNECTED, simulated, "sim:mill-row", "sim:mill-row"), snapshot=snapshot())
 
     def word(source: str, factor: float) -> str:
-        return rig_picture(now, (house,), (source, factor), EMPTY, "", lambda _: None).simulated_button
+        return rig_picture(now, (house,), (source, factor), EMPTY, "", lambda _: None, DAY).simulated_button
 
     assert word("sim:mill-row", 5.0) == "Disconnect"
     assert word("sim:mill-row", 1.0) == "Connect"
     assert word("sim:gable-barn", 5.0) == "Connect"
-    cards = rig_picture(now, (house,), ("sim:mill-row", 5.0), EMPTY, "", lambda _: None).sources
+    cards = rig_picture(now, (house,), ("sim:mill-row", 5.0), EMPTY, "", lambda _: None, DAY).sources
     assert (cards[0].connected, cards[0].description) == (True, "300 m³. Invented data.")
