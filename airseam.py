@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from drivers.clock import Clock
     from drivers.ports import PortList
     from drivers.transport import TransportOpener
+    from simulators.exercise import Exercise
     from simulators.rig import SimulatedRig
 
 BUILT_IN = "sim:"
@@ -175,7 +176,7 @@ def simulate(options: argparse.Namespace) -> int:
     from simulators.server import serve_pty, serve_tcp
 
     clock: Clock = WallClock() if options.time_factor == 1.0 else ScaledClock(options.time_factor)
-    rig = simulated_rig(options.house, options.seed, clock, options.protocol, options.wind, options.taps, options.fans)
+    rig = served_rig(options, clock)
     with Interrupts() as interrupts:
         try:
             server = serve_pty(rig) if options.pty else serve_tcp(rig, *options.listen)
@@ -200,6 +201,25 @@ def simulate(options: argparse.Namespace) -> int:
         finally:
             server.close()
     return VALID
+
+
+def exercises(options: argparse.Namespace) -> int:
+    """List the exercises that come with the program."""
+    from simulators.exercises import exercise_names
+
+    for name in exercise_names():
+        exercise = exercise_of(name)
+        print(f"{name:<18}  {exercise.scenario.title}, {exercise.minutes:g} minutes, {exercise.points:g} points")
+    return VALID
+
+
+def mark(options: argparse.Namespace) -> int:
+    """Hold jobs of students against the truth of an exercise."""
+    from acquisition.commands.marking import mark_files, truth_in
+    from acquisition.marking import read_truth
+
+    truth = read_truth(exercise_of(options.exercise).truth()) if options.exercise else truth_in(options.truth)
+    return mark_files(options, truth)
 
 
 def ports(options: argparse.Namespace) -> int:
@@ -351,6 +371,27 @@ def simulated_rig(
     )
 
 
+def served_rig(options: argparse.Namespace, clock: Clock) -> SimulatedRig:
+    """Return the rig that `simulate` serves: that of a house, or that of an exercise as it is."""
+    if options.exercise is None:
+        house, protocol = options.house or house_names()[0], options.protocol or "scpi"
+        return simulated_rig(house, options.seed, clock, protocol, options.wind, options.taps or 1, options.fans or 1)
+    for name in ("protocol", "wind", "taps", "fans"):
+        if getattr(options, name) is not None:
+            raise InvalidInput(f"--{name}", getattr(options, name), "an exercise brings this with it: leave it out")
+    return exercise_of(options.exercise).rig(options.seed, clock)
+
+
+def exercise_of(name: str) -> Exercise:
+    """Return an exercise by its name or file; raises `InvalidInput`."""
+    from simulators.exercises import load_exercise
+
+    try:
+        return load_exercise(name)
+    except ValueError as error:
+        raise InvalidInput("exercise", name, str(error), shown=name) from error
+
+
 def spec_of(rig: SimulatedRig, addresses: Mapping[str, str]) -> RigSpec:
     """Return a simulated rig as its rig file describes it."""
     from acquisition.rigfile import read_rig
@@ -468,6 +509,8 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "pictures": pictures,
     "test": test,
     "simulate": simulate,
+    "exercises": exercises,
+    "mark": mark,
     "ports": ports,
 }
 FILES, NUMBERS = ("analyse", "report", "export", "verify"), ("explain", "compare", "limits", "zone", "components")

@@ -415,10 +415,15 @@ class Engine:
         if bench is not None and not self._rig.has_fan:
             speed = 0.0 if bench.target_pa is None else watched_speed(bench.leak_flow_now(now_ns)[1])
         if bench is not None and self._state is EngineState.RUNNING and speed > 0:
-            self._guard.drive(speed, self._expectation(bench, now_ns), now_ns)
+            driven = self._guard.drive(speed, self._expectation(bench, now_ns), now_ns)
+            if self._rig.has_fan:
+                bench.progress.fan(speed if driven else 0.0, now_ns)
             self._commanded = True
             self._rest_sent_ns = None
-        elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
+            return
+        if bench is not None and self._rig.has_fan:
+            bench.progress.fan(0.0, now_ns)
+        if self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
             self._guard.rest()
             self._rest_sent_ns = now_ns
 

@@ -62,6 +62,8 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
     _components(command("components", "list what single components leak, or add some up"))
     _simulate(command("simulate", "serve a simulated house on ports of this machine until Ctrl+C"), houses)
+    command("exercises", "list the exercises for a class")
+    _mark(command("mark", "hold jobs of students against the truth of an exercise"))
     report = _on_a_test(command("report", "write the report of a test as PDF"))
     report.add_argument("-o", "--output", type=Path, required=True, metavar="PDF", help="file to write")
     _units(report)
@@ -267,10 +269,14 @@ def _components(components: argparse.ArgumentParser) -> None:
 
 
 def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> None:
-    simulate.add_argument("--house", choices=houses, default=houses[0], help="the house (%(default)s)")
+    what = simulate.add_mutually_exclusive_group()
+    what.add_argument("--house", choices=houses, help=f"the house ({houses[0]})")
+    what.add_argument(
+        "--exercise", metavar="NAME", help="an exercise of `airseam exercises`, or a file of one's own ending in .toml"
+    )
     simulate.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides wind and noise (%(default)s)")
     protocols = ("scpi", "lines", "modbus")
-    simulate.add_argument("--protocol", choices=protocols, default="scpi", help="of the instruments (%(default)s)")
+    simulate.add_argument("--protocol", choices=protocols, help=f"of the instruments ({protocols[0]})")
     where = simulate.add_mutually_exclusive_group(required=True)
     where.add_argument("--pty", action="store_true", help="on pseudo-terminals (Linux, macOS)")
     where.add_argument(
@@ -279,11 +285,20 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
     simulate.add_argument(
         "--time-factor", type=_above_zero, default=1.0, metavar="F", help="run F times faster than life"
     )
-    simulate.add_argument("--taps", type=int, choices=(1, 2, 3, 4), default=1, help="outdoor taps (%(default)s)")
-    simulate.add_argument("--fans", type=int, choices=(1, 2), default=1, help="fans (%(default)s)")
+    simulate.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps (1)")
+    simulate.add_argument("--fans", type=int, choices=(1, 2), help="fans (1)")
     simulate.add_argument("--wind", type=_not_negative, metavar="M_S", help="wind speed instead of that of the house")
     simulate.add_argument("--rig-file", type=Path, metavar="FILE", help="write the rig file to test with")
     simulate.add_argument("--job-file", type=Path, metavar="FILE", help="make a job with the data of the house")
+
+
+def _mark(mark: argparse.ArgumentParser) -> None:
+    mark.add_argument("files", nargs="+", type=Path, metavar="JOB", help="the jobs that were handed in")
+    truth = mark.add_mutually_exclusive_group(required=True)
+    truth.add_argument("--exercise", metavar="NAME", help="the exercise that everybody had")
+    truth.add_argument("--truth", type=Path, metavar="FILE", help="what happened in one served house, as it was kept")
+    mark.add_argument("--sheets", type=Path, metavar="DIR", help="folder for a sheet (PDF) of each student")
+    mark.add_argument("--csv", type=Path, metavar="FILE", help="write the table of the class")
 
 
 def _on_a_test(command: argparse.ArgumentParser) -> argparse.ArgumentParser:

@@ -150,6 +150,11 @@ class TestProgress:
             run.data.append(reading, role)
         self.recorder.readings(batch)
 
+    def fan(self, fraction: float, now_ns: int) -> None:
+        """Note what the fan is commanded, 0 to 1."""
+        if self.current is not None:
+            self.recorder.fan(now_ns, fraction)
+
     def open_window(self, kind: WindowKind, now_ns: int, target_pa: float | None) -> None:
         """Show that averaging has begun."""
         if self.current is not None:

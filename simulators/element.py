@@ -72,6 +72,7 @@ class FlowElement:
     def fit(self, fitted: Sequence[str]) -> None:
         """Change the ranges."""
         ranges = [range_named(name) for name in fitted]
+        self.fitted = tuple(item.name for item in ranges)
         self._plate_loss = np.array([item.loss for item in ranges])
         self._coefficient = np.array([item.coefficient for item in ranges]) * self._calibration
         self._power = 1.0 / np.array([item.exponent for item in ranges])

@@ -49,14 +49,12 @@ def load_scenario(id_or_path: str) -> Scenario:
 def read_scenario(name: str, text: str, file: str = "") -> Scenario:
     """Read the text of a scenario file; raises `InvalidFile` with file, line and key."""
     top = read_file(text, file or f"{name}.toml", FORMAT)
-    house = _weather(top.optional("weather"), _house(top))
-    rigging, protocol = _rigging(top.optional("rig"), house, _gauge(top.optional("gauge")))
-    channels = (item.name for item in rigging.gauge.channels(rigging.taps, rigging.zones))
-    site = Site(house, tuple(name for name in channels if name.startswith("p")))
+    house, rigging, protocol = read_place(top)
+    site = site_of(house, rigging)
     events: list[Event] = []
     links: list[LinkEvent] = []
     for table in top.tables("event"):
-        for event in _events(table, site):
+        for event in read_events(table, site):
             if isinstance(event, Event):
                 events.append(event)
             else:
@@ -64,6 +62,19 @@ def read_scenario(name: str, text: str, file: str = "") -> Scenario:
     title, note, task = top.text("title"), top.text("note"), top.text("task", "")
     top.finish()
     return Scenario(name, title, note, task, house, rigging, protocol, tuple(events), tuple(links))
+
+
+def read_place(top: FileTable) -> tuple[House, Rigging, str]:
+    """Read house, weather, rig and gauge of a scenario or exercise; the last one is the protocol of the gauge."""
+    house = _weather(top.optional("weather"), _house(top))
+    rigging, protocol = _rigging(top.optional("rig"), house, _gauge(top.optional("gauge")))
+    return house, rigging, protocol
+
+
+def site_of(house: House, rigging: Rigging) -> Site:
+    """Return where events happen."""
+    channels = (item.name for item in rigging.gauge.channels(rigging.taps, rigging.zones))
+    return Site(house, tuple(name for name in channels if name.startswith("p")))
 
 
 def _house(top: FileTable) -> House:
@@ -134,7 +145,7 @@ def _gauge(table: FileTable | None) -> GaugeModel:
     return model
 
 
-def _events(table: FileTable, site: Site) -> list[Event | LinkEvent]:
+def read_events(table: FileTable, site: Site) -> list[Event | LinkEvent]:
     """Return what one table asks for: the event, and that which undoes it at `until_s`."""
     at_s = table.number("at_s", at_least=0.0, at_most=LATEST_S)
     over_s = table.number("over_s", 0.0, at_least=0.0, at_most=LATEST_S)

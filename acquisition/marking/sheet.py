@@ -1,0 +1,98 @@
+"""The sheet of one student: for a terminal, and as PDF."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from importlib.resources import files
+
+from acquisition.marking.judging import Marking
+from acquisition.report.typeface import printable
+from acquisition.report.typesetting import typeset_pdf
+from acquisition.told.table import Row, Table, Tone, table_lines
+
+UNDATED = datetime(2000, 1, 1, tzinfo=UTC)
+
+
+def marking_lines(marking: Marking) -> Iterator[str]:
+    """Yield the sheet for a terminal."""
+    rows = tuple(
+        Row((line.says, f"{line.points:g} of {line.of:g}"), line.found, _tone(line.points, line.of))
+        for line in marking.lines
+    )
+    head = f"{marking.student}: {marking.title}, {marking.points:g} of {marking.of:g} points"
+    yield from table_lines(Table(head, ("", "points"), rows))
+    for title, items in _lists(marking):
+        yield f"  {title}: {' '.join(items)}"
+
+
+def sheet_pdf(marking: Marking) -> bytes:
+    """Return the sheet as PDF/A-3, one page; the same marking gives the same bytes."""
+    date = (marking.date or UNDATED).astimezone(UTC)
+    document = {
+        "student": printable(marking.student),
+        "title": printable(marking.title),
+        "lines-head": [f"Exercise {marking.exercise} in {printable(marking.house)}", f"Job {printable(marking.job)}"],
+        "date": list(date.timetuple()[:6]),
+        "points": f"{marking.points:g}",
+        "of": f"{marking.of:g}",
+        "share": marking.points / marking.of,
+        "result": _result_words(marking),
+        "strip": _strip(marking),
+        "lines": [
+            {
+                "says": printable(line.says),
+                "points": f"{line.points:g} / {line.of:g}",
+                "found": printable(line.found),
+                "tone": _tone(line.points, line.of).value,
+            }
+            for line in marking.lines
+        ],
+        "lists": [{"head": head, "items": [printable(item) for item in items]} for head, items in _lists(marking)],
+        "note": "A simulated house with invented data. Half points for half of what was asked.",
+    }
+    sources = {
+        "main.typ": files(__package__).joinpath("sheet.typ").read_bytes(),
+        "data.json": json.dumps(document, ensure_ascii=False).encode(),
+    }
+    return typeset_pdf(sources, date)
+
+
+def _lists(marking: Marking) -> Iterator[tuple[str, tuple[str, ...]]]:
+    if marking.noticed:
+        yield "Noticed", marking.noticed
+    if marking.missed:
+        yield "Missed", marking.missed
+    if marking.wrong:
+        yield "Wrong steps", marking.wrong
+
+
+def _result_words(marking: Marking) -> str:
+    if marking.result is None or marking.true_m3_h is None:
+        return "There is no result to hold against the truth."
+    said, true = marking.result, marking.true_m3_h
+    off = 100.0 * (said.value / true - 1.0)
+    interval = f"{said.low:.0f} to {said.high:.0f} m³/h"
+    return (
+        f"Given {said.value:.0f} m³/h at 50 Pa ({interval}), in truth {true:.0f} m³/h, {off:+.1f} %. "
+        f"{marking.direction.capitalize()}."
+    )
+
+
+def _strip(marking: Marking) -> dict[str, float] | None:
+    """Return where interval, value and truth lie on a line from 0 to 1."""
+    said, true = marking.result, marking.true_m3_h
+    if said is None or true is None:
+        return None
+    left, right = min(said.low, true), max(said.high, true)
+    room = 0.25 * (right - left) or 1.0
+    low, width = left - room, right - left + 2 * room
+    places = {"low": said.low, "high": said.high, "value": said.value, "true": true}
+    return {name: (value - low) / width for name, value in places.items()}
+
+
+def _tone(points: float, of: float) -> Tone:
+    if points >= of:
+        return Tone.GOOD
+    return Tone.OPEN if points > 0 else Tone.BAD

@@ -1,0 +1,35 @@
+"""The typesetter: files in, pages out, with the typeface that comes along and nothing of the machine."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import datetime
+
+import typst
+
+from acquisition.report.typeface import FOLDER
+
+ARCHIVAL = ("a-3a", "ua-1")
+"""PDF/A-3 with accessible structure, and PDF/UA-1: the typesetter refuses to make a file that breaks them."""
+
+# The typesetter takes a project of several files as a mapping, which its type hints do not say.
+_typeset: Callable[..., object] = typst.compile
+
+
+def typeset_pdf(sources: Mapping[str, bytes], date: datetime) -> bytes:
+    """Return `main.typ` of the sources as PDF; the same sources and date give the same bytes."""
+    return _set(sources, date, format="pdf", pdf_standards=list(ARCHIVAL))[0]
+
+
+def typeset_png(sources: Mapping[str, bytes], date: datetime, ppi: float) -> list[bytes]:
+    """Return its pages as PNG."""
+    return _set(sources, date, format="png", ppi=ppi)
+
+
+def _set(sources: Mapping[str, bytes], date: datetime, **options: object) -> list[bytes]:
+    made = _typeset(
+        dict(sources), font_paths=[FOLDER], ignore_system_fonts=True, timestamp=int(date.timestamp()), **options
+    )
+    # One page comes without a list.
+    pages = made if isinstance(made, list) else [made]
+    return [page for page in pages if isinstance(page, bytes)]
