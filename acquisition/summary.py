@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from acquisition.told import table_lines, verdict_table
+from acquisition.told.headline import total_of
 from analysis.numbertext import format_number
 from analysis.records import Estimate, RunResult, Test, TestResult
 from analysis.units import Display, Quantity, format_estimate, format_with_unit, unit_symbol
@@ -33,6 +34,7 @@ def summary_lines(test: Test, result: TestResult, display: Display) -> Iterator[
     if len(result.runs) > 1:
         yield "Mean of both directions"
         yield from _values(result.mean, VALUES, display)
+    yield from _totals(result, display)
     for run in result.runs:
         yield from _checks(run)
     if result.verdicts:
@@ -46,15 +48,29 @@ def _run(run: RunResult, display: Display) -> Iterator[str]:
     yield from _values(run, OF_A_RUN, display)
 
 
+def _totals(result: TestResult, display: Display) -> Iterator[str]:
+    """Yield what is known when everything that makes the number uncertain is counted, where that was worked out."""
+    totals = [(name, total_of(result, field), kind) for name, field, kind in VALUES]
+    known = [(name, total, kind) for name, total, kind in totals if total is not None]
+    if known:
+        yield "With instruments, zero-flow pressure, wind and measures of the building"
+    for name, total, kind in known:
+        yield _line(name, total, kind, display)
+
+
 def _values(source: object, values: tuple[tuple[str, str, Quantity], ...], display: Display) -> Iterator[str]:
     for name, field, kind in values:
         estimate = getattr(source, field)
         if not isinstance(estimate, Estimate):
             continue
-        text = format_estimate(estimate, kind, display)
-        interval = f"95 %: {text.low} to {text.high}" if text.low else "no interval: too few points"
-        outside = ", extrapolated" if estimate.extrapolated else ""
-        yield f"  {name:<18} {f'{text.value} {unit_symbol(kind, display)}':<22} {interval}{outside}"
+        yield _line(name, estimate, kind, display)
+
+
+def _line(name: str, estimate: Estimate, kind: Quantity, display: Display) -> str:
+    text = format_estimate(estimate, kind, display)
+    interval = f"95 %: {text.low} to {text.high}" if text.low else "no interval: too few points"
+    outside = ", extrapolated" if estimate.extrapolated else ""
+    return f"  {name:<18} {f'{text.value} {unit_symbol(kind, display)}':<22} {interval}{outside}"
 
 
 def _checks(run: RunResult) -> Iterator[str]:

@@ -15,9 +15,11 @@ from acquisition.report.photos import LOGO
 from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
+from acquisition.told.headline import headline, total_of
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import method_title
 from acquisition.told.verdicts import likelihood, limit_title
+from analysis.effective import QUANTITIES
 from analysis.records import Estimate, Verdict
 from analysis.units import Display, Quantity, format_estimate, unit_symbol
 from analysis.verdict import settling_words
@@ -108,32 +110,32 @@ def _lines(content: ReportContent) -> list[list[str]]:
 
 
 def _hero(content: ReportContent, display: Display) -> Json:
-    mean = content.result.mean
+    """Return the number in front: its digits and its interval are those of everything that makes it uncertain."""
+    result = content.result
     direction = wording.DIRECTIONS[content.runs[0].run.direction]
     scope = "Mean of both directions" if len(content.runs) > 1 else direction
-    if mean.n50_per_h is not None:
-        name, estimate, words = "n50_per_h", mean.n50_per_h, "air changes per hour at 50 Pa"
-    else:
-        name, estimate, words = "q50_m3_h", mean.q50_m3_h, "leakage flow at 50 Pa"
+    name, official = headline(result.mean, next((item.limit for item in result.verdicts), None))
+    total = total_of(result, name)
+    estimate = total if total is not None and math.isfinite(total.high) else official
     text = format_estimate(estimate, KINDS[name], display)
     interval = f"95 % interval {interval_text(text)} {text.unit}" if text.low else wording.NO_INTERVAL
+    line = "" if estimate is official else _line_alone(official, name, display)
     return {
         "symbol": SYMBOLS[name],
         "value": text.value,
         "unit": text.unit,
-        "words": words,
-        "interval": f"{interval}{', extrapolated' if estimate.extrapolated else ''}",
-        "scope": f"{scope}, {method_title(content.result.method)}. {_total(content, name, display)}".rstrip(),
+        "words": QUANTITIES[name].title,
+        "interval": f"{interval}{', extrapolated' if official.extrapolated else ''}",
+        "scope": f"{scope}, {method_title(result.method)}. {line}".rstrip(),
     }
 
 
-def _total(content: ReportContent, quantity: str, display: Display) -> str:
-    """Return the interval that holds everything, where it was worked out."""
-    budget = next((item for item in content.result.budgets if item.quantity == quantity), None)
-    if budget is None or not math.isfinite(budget.total.high):
+def _line_alone(official: Estimate, quantity: str, display: Display) -> str:
+    """Return what the method's own line says, without instruments, zero-flow pressure, wind and measures."""
+    text = format_estimate(official, KINDS[quantity], display)
+    if not text.low:
         return ""
-    text = format_estimate(budget.total, KINDS[quantity], display)
-    return f"With instruments, zero-flow pressure, wind and measures of the building {interval_text(text)}."
+    return f"By the scatter of the line alone {text.value} ({interval_text(text)})."
 
 
 def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json:
@@ -144,7 +146,7 @@ def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json
     title = f"{limit_title(verdict.limit)}: " if verdict.limit.id != "stage" else ""
     likely = likelihood(verdict.probability)
     text = f"{title}at most {limit} {unit_symbol(kind, display)}. Probability of meeting it: {likely}."
-    estimate = getattr(content.result.mean, quantity, None)
+    estimate = total_of(content.result, quantity) or getattr(content.result.mean, quantity, None)
     return {
         "tone": tone,
         "word": word,

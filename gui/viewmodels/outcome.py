@@ -8,10 +8,11 @@ from dataclasses import dataclass, replace
 from acquisition.planning.outlook import percent
 from acquisition.report.names import KINDS
 from acquisition.snapshot import HeldView, Snapshot
+from acquisition.told.headline import headline, total_of
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import fit_title, method_title
 from acquisition.told.verdicts import STAGE, likelihood, limit_title
-from analysis.records import Estimate, Limit, MeanResult, TestResult, Verdict
+from analysis.records import Estimate, Limit, MeanResult, Verdict
 from analysis.units import Display, Quantity, format_estimate, format_value, to_display, unit_symbol
 from analysis.verdict import settling_words
 from gui.theme import Tone
@@ -116,23 +117,6 @@ def _held(snapshot: Snapshot, held: HeldView, limit: Limit | None, display: Disp
     return replace(
         empty, title=title, figure=figure, unit=unit, interval=words, why=minutes, spoken=f"{figure} {unit}, {words}"
     )
-
-
-def headline(mean: MeanResult, limit: Limit | None) -> tuple[str, Estimate]:
-    """Return the quantity that stands in front: that of the limit, else the first that is known."""
-    order = ["n50_per_h", "q50_m3_h"]
-    if limit is not None:
-        order.insert(0, limit.quantity)
-    for quantity in order:
-        estimate: Estimate | None = getattr(mean, quantity, None)
-        if estimate is not None:
-            return quantity, estimate
-    return "q50_m3_h", mean.q50_m3_h
-
-
-def total_of(result: TestResult, quantity: str) -> Estimate | None:
-    """Return a quantity with the interval of everything that makes it uncertain, None where that was not worked out."""
-    return next((item.total for item in result.budgets if item.quantity == quantity), None)
 
 
 def unit_words(quantity: str, display: Display) -> str:

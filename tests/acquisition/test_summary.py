@@ -6,7 +6,7 @@ import re
 
 from acquisition.summary import summary_lines
 from analysis.methods import analyse
-from analysis.records import Air, Building, Direction, Limit, Point, Run, Test, ZeroFlow
+from analysis.records import Air, Building, Direction, Kit, Limit, Point, Run, Test, ZeroFlow
 from analysis.units import Display, System
 
 ZERO = ZeroFlow(-1.0, None, -1.0, 60, 60.0)
@@ -41,6 +41,19 @@ def test_both_directions_their_mean_and_the_verdict_are_there() -> None:
     assert said.count("  n50 ") == 3
     assert said.count("ELA4") == 2
     assert re.search(r"contract \(n50\) +9\.0 1/h +over 99 % +meets", said)
+
+
+def test_with_a_kit_the_interval_of_everything_stands_there_too() -> None:
+    test = a_test(Direction.DEPRESSURIZE)
+    result = analyse(test, kit=Kit())
+    said = "\n".join(summary_lines(test, result, Display())).partition("With instruments")[2]
+    total = next(item.total for item in result.budgets if item.quantity == "n50_per_h")
+    assert total.high - total.low > 0.1
+    found = re.search(r"n50 +(\d+\.\d+) 1/h +95 %: (\d+\.\d+) to (\d+\.\d+)", said)
+    assert found is not None
+    for number, value in zip(found.groups(), (total.value, total.low, total.high), strict=True):
+        assert abs(float(number) - value) < 0.05
+    assert "With instruments" not in text(test, Display())
 
 
 def test_units_and_decimal_mark_are_those_of_the_person() -> None:

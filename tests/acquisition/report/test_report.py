@@ -22,6 +22,7 @@ from pypdf import PdfReader
 
 from acquisition.job import Job, JobDetails
 from acquisition.report import ReportContent, content_of, report_pages, report_pdf
+from acquisition.report.document import report_document
 from acquisition.snapshot import Flag, Severity
 from acquisition.steps import WindowKind
 from analysis.errors import InvalidInput
@@ -218,6 +219,21 @@ def test_a_report_from_a_job_shows_rig_digest_struck_points_and_that_the_house_i
     again.close()
 
 
+def test_the_number_in_front_carries_what_everything_makes_of_it(tmp_path: Path) -> None:
+    job = recorded_job(tmp_path / "x.airseam")
+    made = content_of(job, 1)
+    job.close()
+    total = next(item.total for item in made.result.budgets if item.quantity == "n50_per_h")
+    line = made.result.mean.n50_per_h
+    assert line is not None
+    assert total.half_width > 10 * line.half_width
+    hero = report_document(made, Display(System.SI))["hero"]
+    assert isinstance(hero, dict)
+    assert hero["value"] == f"{line.value:.2f}"
+    assert hero["interval"] == f"95 % interval {total.low:.2f} to {total.high:.2f} 1/h"
+    assert hero["scope"].endswith(f"alone {line.value:.3f} ({line.low:.3f} to {line.high:.3f}).")
+
+
 def test_a_stopped_test_says_that_it_was_stopped(tmp_path: Path) -> None:
     clock = VirtualClock(START)
     job = Job.create(tmp_path / "x.airseam", clock, "Mill Row 8")
@@ -274,7 +290,7 @@ def test_what_is_not_known_is_named() -> None:
     assert "Building without a name" in text
     assert "Date not recorded" in text
     assert "Not recorded: site, client, tester, volume, envelope area, floor area, height, wind, rig." in text
-    assert "leakage flow at 50 Pa" in text
+    assert "q50 in m³/h flow at 50 Pa" in text
     assert "extrapolated" in text
 
 
