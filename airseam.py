@@ -514,11 +514,13 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "ports": ports,
 }
 FILES, NUMBERS = ("analyse", "report", "export", "verify"), ("explain", "compare", "limits", "zone", "components")
+OFFICE = ("issue",)
 COMMANDS = {
     **HERE,
     **{name: elsewhere("files", name) for name in FILES},
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
+    **{name: elsewhere("office", name) for name in OFFICE},
 }
 
 if __name__ == "__main__":

@@ -70,6 +70,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     export = _on_a_test(command("export", "write a job for spreadsheets, or a test for other programs"))
     export.add_argument("--csv", type=Path, metavar="DIR", help="folder for samples, points and results of a job")
     export.add_argument("--json", type=Path, metavar="FILE", help="file for the test as JSON")
+    _issue(command("issue", "number, sign and freeze the report of a test; list and show what was issued"))
     verify = command("verify", "hold a job against its own digests and results")
     verify.add_argument("file", type=Path, metavar="JOB")
     ports = command("ports", "list the serial ports of this machine")
@@ -84,6 +85,20 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     window.add_argument("job", type=Path, nargs="?", metavar="JOB")
     window.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides what the simulated rigs do")
     return top
+
+
+def _issue(issue: argparse.ArgumentParser) -> None:
+    issue.add_argument("file", type=Path, metavar="JOB")
+    what = issue.add_mutually_exclusive_group()
+    what.add_argument("--test", type=_whole, metavar="N", help="number of the test; the newest if not given")
+    what.add_argument("--no-test", action="store_true", help="the report that no test was possible")
+    what.add_argument("--list", action="store_true", help="list what was issued")
+    what.add_argument("--show", type=_whole, metavar="ID", help="write an issued report as it was, to --output")
+    issue.add_argument("--signed-by", metavar="NAME", help="who signs; the usual signer of the office if not given")
+    issue.add_argument("--number", default="", metavar="TEXT", help="another number than the next one of the office")
+    issue.add_argument("--reason", default="", metavar="TEXT", help="why it is issued again")
+    issue.add_argument("-o", "--output", type=Path, metavar="PDF", help="write the file too")
+    _units(issue)
 
 
 def _test(test: argparse.ArgumentParser) -> None:

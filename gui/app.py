@@ -18,6 +18,8 @@ from PySide6.QtGui import QColor, QFont, QIcon, QKeyEvent, QPainter, QPen, QPixm
 from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
 from acquisition.job import SUFFIX
+from acquisition.office import office_path
+from acquisition.office.store import FILE as OFFICE_FILE
 from acquisition.openrig import RigSource
 from acquisition.register import register_path
 from acquisition.register.store import FILE
@@ -101,7 +103,15 @@ def run(job_path: Path | None, sources: Sequence[RigSource]) -> int:
     """Open the window as a user starts it: jobs among the documents, settings where the system keeps such files."""
     folder = platformdirs.user_documents_path() / "Airseam"
     settings = platformdirs.user_config_path("airseam") / "settings.json"
-    return run_window(sources, job_path, folder, WallClock(), settings_path=settings, register=register_path())
+    return run_window(
+        sources,
+        job_path,
+        folder,
+        WallClock(),
+        settings_path=settings,
+        register=register_path(),
+        office=office_path(),
+    )
 
 
 def run_window(
@@ -113,13 +123,14 @@ def run_window(
     opener: TransportOpener | None = None,
     settings_path: Path | None = None,
     register: Path | None = None,
+    office: Path | None = None,
 ) -> int:
     """Open the window, run until it is closed, and return the exit code.
 
     `sources` are the simulated houses; `job_path` is the job to open (made when it is not there), with None the last
     one, or a sample job in `folder`. Real instruments run on `clock`, and every address of `drivers.openers` is opened
     unless `opener` does it. Without `settings_path` nothing is remembered.
-    `register` is the equipment register, with None one in `folder`.
+    `register` is the equipment register and `office` the file of the office, with None those in `folder`.
     """
     app = application()
     program = build(
@@ -135,6 +146,8 @@ def run_window(
     open_first_job(program, job_path, folder)
     if register is not None:
         program.intents.register.open(register)
+    if office is not None:
+        program.intents.office.open(office)
     if program.desk.connection.sources:
         program.intents.rig.connect_last()
     program.window.show()
@@ -186,6 +199,7 @@ def build(
     intents = Intents(desk, screen, window, actions, settings)
     intents.files.home = folder
     intents.register.open(folder / FILE)
+    intents.office.open(folder / OFFICE_FILE)
     bridge = Bridge(desk, screen, window, intents)
     keys = WideKeys(desk, window)
     app.installEventFilter(keys)

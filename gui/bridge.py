@@ -13,11 +13,13 @@ from drivers.clock import NS_PER_S
 from gui.desk import Desk
 from gui.hunt_drawing import HuntDrawing
 from gui.intents import Intents
+from gui.report_pages import Wanted
 from gui.screen import Screen
 from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
 from gui.viewmodels.health import Health, rig_health
 from gui.viewmodels.hints import volume_worth
+from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import next_step
@@ -170,6 +172,7 @@ class Bridge(QObject):
         if screen.sheet_of_job == desk.job_opened:
             return
         screen.sheet_of_job = desk.job_opened
+        screen.no_test, screen.version_shown = False, DRAFT
         sheet = desk.sheet()
         screen.sheet = JobSheetModel(sheet, desk.tested_building()) if sheet is not None else None
         screen.rooms = RoomsModel(desk.job.house.geometry) if desk.job is not None else None
@@ -275,10 +278,22 @@ class Bridge(QObject):
         return self._stamped(role, since_ns)[1]
 
     def _draw_report(self, moment: Moment) -> None:
-        screen, job, shown = self._screen, self._desk.job, moment.shown
-        if job is not None and shown is not None and not (moment.busy and shown.live):
-            screen.pages.want(job, self._desk.job_opened, shown, moment.display)
-            self._desk.report_opened()
-        self._window.report.show_picture(
-            report_picture(moment, self._desk.tests(), screen.pages.pages, screen.pages.trouble)
-        )
+        screen, desk, shown = self._screen, self._desk, moment.shown
+        job, office = desk.job, self._intents.office
+        if job is None or not moment.job or not moment.job.forbidden:
+            screen.no_test = False
+        ready = shown is not None and shown.result is not None and not (moment.busy and shown.live)
+        if job is not None and (ready or screen.no_test):
+            wanted = Wanted(
+                opened=desk.job_opened,
+                test=office.test_number(),
+                issue=screen.version_shown if screen.version_shown in {item.id for item in office.issues()} else DRAFT,
+                display=screen.display,
+                office=screen.office,
+                register=screen.register.register,
+                state=(job.details, None if shown is None else shown.result, *job.printed()),
+            )
+            screen.pages.want(job, wanted, desk.now())
+            desk.report_opened()
+        picture = report_picture(moment, desk.tests(), screen.pages.pages, screen.pages.trouble, no_test=screen.no_test)
+        self._window.report.show_picture(picture, office.picture(possible=picture.can_save))

@@ -7,7 +7,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
-from acquisition.setup import gate_of, preparation_sheet, refusal
+from acquisition.office import file_name
+from acquisition.setup import preparation_sheet
 from acquisition.snapshot import Severity
 from gui.desk import Desk
 from gui.plots.canvas import PlotPanel
@@ -16,6 +17,7 @@ from gui.plots.residual_plot import ResidualPlot
 from gui.plots.trace_plot import TracePlot
 from gui.report_pages import reason, write_new
 from gui.screen import Screen
+from gui.viewmodels.issuing import version_words
 from gui.viewmodels.plot_csv import flow_csv, residual_csv, trace_csv
 from gui.viewmodels.report_place import file_stem
 from gui.views.file_dialog import FileDialog
@@ -57,7 +59,7 @@ class Files(QObject):
 
     def save_report(self) -> None:
         """Ask where, then write the report of the shown test as PDF."""
-        number = self._reportable()
+        number = 0 if self._screen.no_test else self._reportable()
         if number is not None:
             self.ask_save("Save the report", self._proposal(number, ".pdf"), "PDF (*.pdf)", self._save_report)
 
@@ -80,13 +82,6 @@ class Files(QObject):
         if job is not None:
             text = preparation_sheet(job.draft(), job.details.name)
             self._ask_text("Preparation sheet", f"{job.path.stem} preparation", text)
-
-    def save_refusal(self) -> None:
-        """Ask where, then write why no test is possible."""
-        job = self._desk.job
-        if job is not None:
-            text = refusal(job.details, gate_of(job.house.entries, self._desk.now()))
-            self._ask_text("No test possible", f"{job.path.stem} no test", text)
 
     def _ask_text(self, title: str, stem: str, text: str) -> None:
         def write(path: Path) -> None:
@@ -134,13 +129,24 @@ class Files(QObject):
         return number
 
     def _proposal(self, number: int, suffix: str) -> Path:
-        assert self._desk.job is not None
-        return self.folder / f"{file_stem(self._desk.job.details.name, number)}{suffix}"
+        job, office = self._desk.job, self._screen.office
+        assert job is not None
+        record = next((item for item in job.tests() if item.id == number), None)
+        issue = next((item for item in job.issues.all if item.id == self._screen.version_shown), None)
+        values = {
+            **{name: getattr(job.details, name) for name in ("name", "client", "site")},
+            "job": job.details.number,
+            "number": "" if issue is None else version_words(issue),
+            "stage": "" if record is None else record.plan.stage,
+            "test": str(number) if number else "none-possible",
+            "date": f"{record.started:%Y-%m-%d}" if record is not None else f"{self._desk.now():%Y-%m-%d}",
+        }
+        return self.folder / f"{file_name(office.name_pattern, values)}{suffix}"
 
     def _save_report(self, path: Path) -> None:
-        job, number = self._desk.job, self._desk.shown_number()
-        if job is not None and number is not None:
-            self._screen.pages.save_pdf(job, number, self._screen.display, path, self._told, self._failed)
+        job = self._desk.job
+        if job is not None:
+            self._screen.pages.save_pdf(job, path, self._desk.now(), self._told, self._failed)
 
     def _save_json(self, path: Path) -> None:
         job, number = self._desk.job, self._desk.shown_number()

@@ -27,7 +27,6 @@ class HouseIntents(QObject):
         self._setup.photo_asked.connect(self.ask_photo)
         self._setup.checked_by.connect(self.check)
         self._setup.sheet.clicked.connect(files.save_preparation_sheet)
-        self._setup.refusal.clicked.connect(files.save_refusal)
         self._page = window.job.rooms
         for table in self._page.tables.values():
             table.typed.connect(self.type_cell)

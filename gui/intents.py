@@ -16,18 +16,21 @@ from gui.desk import Desk
 from gui.files import Files
 from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
+from gui.office_intents import OfficeIntents
 from gui.register_intents import RegisterIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
 from gui.teach_intents import TeachIntents
 from gui.theme import Mode
+from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
 from gui.viewmodels.points import STRIKE_REASONS
 from gui.viewmodels.prompt import ACCEPT, CLOSE, CLOSE_ANYWAY, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
 from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
+from gui.viewmodels.report_place import NO_TEST
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
 from gui.views.palette import Palette
@@ -59,6 +62,7 @@ class Intents(QObject):
         self.house = HouseIntents(desk, screen, window, self.files)
         self.hunt = HuntIntents(desk, screen, window, actions)
         self.register = RegisterIntents(desk, screen, window, self.files)
+        self.office = OfficeIntents(desk, screen, window)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -304,6 +308,10 @@ class Intents(QObject):
     def _choose_test(self, number: int) -> None:
         self._screen.direction, self._screen.strike = None, None
         self._screen.reading = Reading()
+        if number == NO_TEST:
+            self.office.show_no_test()
+            return
+        self._screen.no_test, self._screen.version_shown = False, DRAFT
         self._desk.choose_test(number)
 
     def _set_mode(self, mode: Mode) -> None:

@@ -1,26 +1,51 @@
-"""The report of the shown test: its pages for the eye, its PDF and tables for the disk. Made beside the window."""
+"""The report on show: its pages for the eye, its PDF and tables for the disk. Made beside the window."""
 
 from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 
-from acquisition.job import Job, JobDetails
+from acquisition.job import Job
 from acquisition.job.export import test_json, write_csv
+from acquisition.office import Office, letterhead
+from acquisition.register.records import Register
 from acquisition.report import content_of, report_pages, report_pdf
-from analysis.records import TestResult
+from acquisition.report.notest import no_test_content, no_test_pages, no_test_pdf
 from analysis.units import Display
 from gui.errands import Errands
+from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.report_place import PREVIEW_PPI
-from gui.viewmodels.shown import ShownTest
 
-Key = tuple[int, int, JobDetails, Display]
 Told = Callable[[str], None]
 
 
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What the pages depend on. `opened` tells one opened job from another.
+
+    `test` is None for the report that no test was possible, `issue` the id of an issued report or `DRAFT`. `state` is
+    whatever else of the job is printed: when it differs, the draft is made anew.
+    """
+
+    opened: int
+    test: int | None
+    issue: int
+    display: Display
+    office: Office
+    register: Register
+    state: tuple[object, ...]
+
+    @property
+    def report(self) -> tuple[int, int | None, int]:
+        """Which report it is, in whatever state."""
+        return (self.opened, self.test, self.issue)
+
+
 class ReportPages:
-    """Makes pages when they are wanted, once for each state of the test."""
+    """Makes pages when they are wanted, once for each state."""
 
     def __init__(self, errands: Errands) -> None:
         """Begin without pages."""
@@ -29,48 +54,45 @@ class ReportPages:
         self.version = 0
         """Counts up when pages are there."""
         self._errands = errands
-        self._key: Key | None = None
-        self._result: TestResult | None = None
-        self._saved: tuple[Key | None, TestResult | None] | None = None
+        self._wanted: Wanted | None = None
+        self._saved: Wanted | None = None
 
     @property
     def saved(self) -> bool:
         """Whether the report as it is now was saved."""
-        return self._saved is not None and self._saved[0] == self._key and self._saved[1] is self._result
+        return self._saved is not None and self._saved == self._wanted
 
-    def want(self, job: Job, opened: int, shown: ShownTest, display: Display) -> None:
-        """Have the pages made, unless they are there or being made; `opened` tells one opened job from another."""
-        key = (opened, shown.number, job.details, display)
-        if key == self._key and shown.result is self._result:
+    def want(self, job: Job, wanted: Wanted, now: datetime) -> None:
+        """Have the pages made, unless they are there or being made."""
+        if wanted == self._wanted:
             return
-        if self._key is None or key[:2] != self._key[:2]:
+        if self._wanted is None or wanted.report != self._wanted.report:
             self.pages = ()
-        self._key, self._result = key, shown.result
-        if shown.result is None:
-            return
+        self._wanted = wanted
 
         def made(pages: tuple[bytes, ...]) -> None:
-            if self._key == key:
+            if self._wanted == wanted:
                 self.pages, self.trouble = pages, ""
                 self.version += 1
 
         def failed(error: Exception) -> None:
-            if self._key == key:
+            if self._wanted == wanted:
                 self.pages, self.trouble = (), f"The report could not be made: {error}"
                 self.version += 1
 
-        number = shown.number
-        self._errands.run(lambda: tuple(report_pages(content_of(job, number), PREVIEW_PPI, display)), made, failed)
+        self._errands.run(lambda: _pages(job, wanted, now), made, failed)
 
-    def save_pdf(self, job: Job, number: int, display: Display, path: Path, told: Told, failed: Told) -> None:
-        """Write the PDF; an existing file is left alone and the next free name taken."""
-        state = (self._key, self._result)
+    def save_pdf(self, job: Job, path: Path, now: datetime, told: Told, failed: Told) -> None:
+        """Write the PDF of what is on show; an existing file is left alone and the next free name taken."""
+        wanted = self._wanted
+        if wanted is None:
+            return
 
         def write() -> Path:
-            return write_new(path, report_pdf(content_of(job, number), display))
+            return write_new(path, _pdf(job, wanted, now))
 
         def done(written: Path) -> None:
-            self._saved = state
+            self._saved = wanted
             self.version += 1
             told(f"The report is saved as {written}.")
 
@@ -96,6 +118,25 @@ class ReportPages:
             lambda written: told(f"{len(written)} tables are saved in {folder}."),
             lambda error: failed(f"The tables could not be saved: {reason(error)}."),
         )
+
+
+def _pages(job: Job, wanted: Wanted, now: datetime) -> tuple[bytes, ...]:
+    if wanted.issue != DRAFT:
+        return job.issues.pages(wanted.issue)
+    head = letterhead(wanted.office)
+    if wanted.test is None:
+        return tuple(no_test_pages(no_test_content(job, now, office=head), PREVIEW_PPI))
+    content = content_of(job, wanted.test, office=head, register=wanted.register)
+    return tuple(report_pages(content, PREVIEW_PPI, wanted.display))
+
+
+def _pdf(job: Job, wanted: Wanted, now: datetime) -> bytes:
+    if wanted.issue != DRAFT:
+        return job.issues.pdf(wanted.issue)
+    head = letterhead(wanted.office)
+    if wanted.test is None:
+        return no_test_pdf(no_test_content(job, now, office=head))
+    return report_pdf(content_of(job, wanted.test, office=head, register=wanted.register), wanted.display)
 
 
 def write_new(path: Path, data: bytes) -> Path:

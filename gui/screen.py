@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from acquisition.office import Office
 from analysis.records import Direction
 from analysis.units import Display
 from gui.report_pages import ReportPages
 from gui.viewmodels.details import Detail
 from gui.viewmodels.field_check import FieldCheckModel
 from gui.viewmodels.hunt import HuntChoices
+from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
@@ -44,6 +46,10 @@ class Screen:
     scan: ScanModel = field(default_factory=ScanModel)
     register: RegisterModel = field(default_factory=RegisterModel)
     check: FieldCheckModel = field(default_factory=FieldCheckModel)
+    office: Office = field(default_factory=Office)
+    version_shown: int = DRAFT
+    no_test: bool = False
+    """Whether the Report place shows why no test was possible."""
     detail: Detail = Detail.CHECKS
     corrections: bool = False
     hunt: HuntChoices = field(default_factory=HuntChoices)

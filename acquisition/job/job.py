@@ -149,6 +149,11 @@ class Job:
         self._check_writable()
         return self._issues
 
+    def printed(self) -> tuple[object, ...]:
+        """Return what a report prints beside test and details: when it differs, the report does."""
+        leaks = self._leaks
+        return (self._house.photos, self._house.entries, leaks.leaks, leaks.drops, len(self.edits))
+
     @property
     def edits(self) -> tuple[Edit, ...]:
         """The edit log, oldest first."""

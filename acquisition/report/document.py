@@ -10,8 +10,8 @@ from acquisition.report.annex import annex_parts, leak_parts
 from acquisition.report.certificate import certificate_words, code_of, stamps, utc_words
 from acquisition.report.content import ReportContent
 from acquisition.report.facts import fact_groups
+from acquisition.report.letterhead import office_words
 from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text
-from acquisition.report.photos import LOGO
 from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
@@ -39,7 +39,7 @@ def report_document(content: ReportContent, display: Display) -> Json:
         "author": printable(content.details.tester) or wording.PROGRAM,
         "date": list(content.date.astimezone(UTC).timetuple()[:6]),
         "stamps": stamps(content),
-        "office": _office(content),
+        "office": office_words(content.file.office),
         "lines": _lines(content),
         "hero": _hero(content, display),
         "verdict": _verdict(verdicts[0], content, display) if verdicts else None,
@@ -80,18 +80,6 @@ def _heading(content: ReportContent) -> str:
     number = f" {printable(mark.number)}" if mark.number else ""
     revision = f", revision {mark.revision}" if mark.revision else ""
     return f"{title}{number}{revision}"
-
-
-def _office(content: ReportContent) -> Json | None:
-    office = content.file.office
-    if office is None:
-        return None
-    return {
-        "name": printable(office.name),
-        "lines": [printable(line) for line in office.address],
-        "closing": printable(office.closing),
-        "logo": LOGO if office.logo else "",
-    }
 
 
 def _short(text: str) -> str:

@@ -9,7 +9,6 @@ from PIL import Image, ImageOps, UnidentifiedImageError
 
 from analysis.errors import InvalidInput
 
-LOGO = "logo.svg"
 MOST_PIXELS = 1200
 QUALITY = 82
 

@@ -1,9 +1,8 @@
-"""Setting the page: content and figure go to the typesetter as data, never as markup."""
+"""The files of a report, and what the typesetter makes of them."""
 
 from __future__ import annotations
 
 import json
-from importlib.resources import files
 from typing import Literal
 
 from acquisition.report.certificate import code_of
@@ -11,8 +10,9 @@ from acquisition.report.content import ReportContent
 from acquisition.report.curves import report_curves
 from acquisition.report.document import report_document
 from acquisition.report.figure import leakage_figure
-from acquisition.report.photos import LOGO, wrapped
-from acquisition.report.typesetting import typeset_pdf, typeset_png
+from acquisition.report.letterhead import head_files
+from acquisition.report.photos import wrapped
+from acquisition.report.typesetting import template, typeset_pdf, typeset_png
 from analysis.units import Display, Quantity, System, unit_symbol
 
 Units = Literal["SI", "US"] | Display
@@ -20,7 +20,6 @@ Units = Literal["SI", "US"] | Display
 
 HEIGHT_TWO_MM, HEIGHT_ONE_MM = 66.0, 62.0
 """Of the figure: with two directions, with one."""
-
 TEMPLATES = ("words.typ", "certificate.typ", "technical.typ", "annex.typ")
 
 
@@ -41,20 +40,16 @@ def _display(units: Units) -> Display:
 
 
 def _sources(content: ReportContent, display: Display) -> dict[str, bytes]:
-    """Return the files of the report."""
     height_mm = HEIGHT_TWO_MM if len(content.runs) > 1 else HEIGHT_ONE_MM
     axis = f"envelope flow, {unit_symbol(Quantity.FLOW, display)}"
-    sources = {
-        "main.typ": files(__package__).joinpath("report.typ").read_bytes(),
-        **{name: files(__package__).joinpath(name).read_bytes() for name in TEMPLATES},
+    return {
+        "main.typ": template("report.typ"),
+        **{name: template(name) for name in TEMPLATES},
         "data.json": json.dumps(report_document(content, display), ensure_ascii=False).encode(),
         "figure.svg": leakage_figure(report_curves(content, display), axis, height_mm),
         "code.svg": code_of(content)[0],
         "test.json": content.test_json(),
         "result.json": content.result_json(),
         **{photo.file: wrapped(photo.content) for photo in content.file.photos},
+        **head_files(content.file.office),
     }
-    office = content.file.office
-    if office is not None and office.logo:
-        sources[LOGO] = wrapped(office.logo)
-    return sources

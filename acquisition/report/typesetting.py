@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
+from importlib.resources import files
 
 import typst
 
@@ -14,6 +15,11 @@ ARCHIVAL = ("a-3a", "ua-1")
 
 # The typesetter takes a project of several files as a mapping, which its type hints do not say.
 _typeset: Callable[..., object] = typst.compile
+
+
+def template(name: str) -> bytes:
+    """Return a page layout that is shipped with the program."""
+    return files(__package__).joinpath(name).read_bytes()
 
 
 def typeset_pdf(sources: Mapping[str, bytes], date: datetime) -> bytes:

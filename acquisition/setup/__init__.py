@@ -4,7 +4,6 @@ from acquisition.setup.board import Board, Line, RestoreLine, board_of
 from acquisition.setup.openings import Opening, OpeningState, openings_for, rule_for, shipped_openings
 from acquisition.setup.preparation_sheet import preparation_sheet
 from acquisition.setup.record import said_of_setup
-from acquisition.setup.refusal import refusal
 from acquisition.setup.safety import Answer, Gate, Question, gate_of, obeying, shipped_questions
 
 __all__ = [
@@ -21,7 +20,6 @@ __all__ = [
     "obeying",
     "openings_for",
     "preparation_sheet",
-    "refusal",
     "rule_for",
     "said_of_setup",
     "shipped_openings",

@@ -11,6 +11,8 @@ from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
 
 PREVIEW_PPI = 144.0
+NO_TEST = 0
+"""Stands among the tests for the report that none was possible."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,15 +37,25 @@ class ReportPicture:
 
 
 def report_picture(
-    moment: Moment, tests: Sequence[TestRecord], pages: tuple[bytes, ...], trouble: str
+    moment: Moment,
+    tests: Sequence[TestRecord],
+    pages: tuple[bytes, ...],
+    trouble: str,
+    *,
+    no_test: bool = False,
 ) -> ReportPicture:
-    """Return the place. `trouble` says why the pages could not be made."""
+    """Return the place. `trouble` says why the pages could not be made.
+
+    With `no_test` it shows the report that none was possible.
+    """
     shown = moment.shown
-    why = _why(moment, shown) or trouble
+    why = trouble if no_test else _why(moment, shown) or trouble
+    forbidden = moment.job is not None and bool(moment.job.forbidden)
+    listed = [(record.id, title_of(record)) for record in tests]
     return ReportPicture(
-        tests=tuple((record.id, title_of(record)) for record in tests),
-        chosen=shown.number if shown is not None else None,
-        missing=missing(shown, moment.job.details) if shown is not None and moment.job is not None else (),
+        tests=(*listed, *([(NO_TEST, "No test possible")] if forbidden else [])),
+        chosen=NO_TEST if no_test else shown.number if shown is not None else None,
+        missing=_missing_of(moment, shown, no_test=no_test),
         why=why,
         can_save=not why,
         can_export=shown is not None and not _recording(moment, shown),
@@ -58,9 +70,14 @@ def title_of(record: TestRecord) -> str:
     return f"Test {record.id}, {record.started.astimezone():%d.%m.%Y %H:%M}{stage}{state}"
 
 
-def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
-    """Return what the report lacks: first what can still be entered, then what belongs to the test itself."""
-    items = [
+def _missing_of(moment: Moment, shown: ShownTest | None, *, no_test: bool) -> tuple[Missing, ...]:
+    if moment.job is None or (shown is None and not no_test):
+        return ()
+    return tuple(_unnamed(moment.job.details)) if no_test or shown is None else missing(shown, moment.job.details)
+
+
+def _unnamed(details: JobDetails) -> list[Missing]:
+    return [
         Missing(f"The {name} is not named.", field)
         for field, name, value in (
             ("tester", "tester", details.tester),
@@ -69,6 +86,11 @@ def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
         )
         if not value.strip()
     ]
+
+
+def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
+    """Return what the report lacks: first what can still be entered, then what belongs to the test itself."""
+    items = _unnamed(details)
     building, plan = shown.plan.building, shown.plan
     items += [
         Missing(f"This test has no {name}; entered now, it counts from the next test on.", field)

@@ -17,8 +17,10 @@ from PySide6.QtWidgets import (
 )
 
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
+from gui.viewmodels.issuing import IssuePicture
 from gui.viewmodels.report_place import Missing, ReportPicture
-from gui.views.parts import Choice, Panel, button, column, label, set_text, wrapped
+from gui.views.issue_panel import IssuePanel
+from gui.views.parts import Choice, Panel, button, column, label, row, set_text, wrapped
 
 SIDE_WIDTH = 300
 MOST_WIDTH = 900
@@ -176,15 +178,20 @@ class ReportPlace(QWidget):
         self.tests.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.tests.activated.connect(self._test_chosen)
         self.save = button("Save as PDF")
-        self.csv = button("Export as CSV")
-        self.json = button("Export as JSON")
+        self.csv = button("CSV", "slim")
+        self.json = button("JSON", "slim")
+        for view, words in ((self.csv, "the tables as CSV"), (self.json, "the test as JSON")):
+            view.setAccessibleName(f"Export {words}")
+            view.setToolTip(f"Export {words}")
         self.missing = MissingList()
+        self.issue = IssuePanel()
         actions = Panel("Report")
         actions.body.addWidget(self.tests)
-        for view in (self.save, self.csv, self.json):
-            actions.body.addWidget(view)
+        actions.body.addWidget(self.save)
+        actions.body.addLayout(row(self.csv, self.json))
         side = column(GAP_12)
         side.addWidget(actions)
+        side.addWidget(self.issue)
         side.addWidget(self.missing, 1)
         holder = QWidget()
         holder.setLayout(side)
@@ -199,8 +206,9 @@ class ReportPlace(QWidget):
         box.addWidget(holder)
         self.setLayout(box)
 
-    def show_picture(self, picture: ReportPicture) -> None:
+    def show_picture(self, picture: ReportPicture, issue: IssuePicture) -> None:
         """Show a moment."""
+        self.issue.show_picture(issue)
         if picture == self._shown:
             return
         self._shown = picture

@@ -1,0 +1,122 @@
+"""What is asked for about the office and about issuing reports."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import fields
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+
+from acquisition.issuing import Setting, Wish, issue, next_number
+from acquisition.job import JobDetails
+from acquisition.job.issues import Issue
+from acquisition.kinds import TestKind
+from acquisition.office import load_office
+from acquisition.snapshot import Severity
+from analysis.errors import InvalidInput
+from gui.desk import Desk
+from gui.screen import Screen
+from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
+from gui.viewmodels.moment import Place
+from gui.viewmodels.rig_sheet import sentence
+from gui.window import Window
+
+
+class OfficeIntents(QObject):
+    """Keeps the office with its file; issues reports."""
+
+    def __init__(self, desk: Desk, screen: Screen, window: Window) -> None:
+        """Listen."""
+        super().__init__(window)
+        self._desk = desk
+        self._screen = screen
+        self._window = window
+        self.path = Path()
+        panel = window.report.issue
+        panel.issue_asked.connect(self.issue)
+        panel.version_chosen.connect(self.show_version)
+        window.setup.refusal.clicked.connect(self.show_no_test)
+
+    def open(self, path: Path) -> None:
+        """Use the office that is kept there."""
+        self.path = path
+        try:
+            self._screen.office = load_office(path)
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, sentence(error))
+        self._screen.touch()
+
+    def test_number(self) -> int | None:
+        """Return the test that the report is about, None for the report that none was possible."""
+        return None if self._screen.no_test else self._desk.shown_number()
+
+    def issues(self) -> tuple[Issue, ...]:
+        """Return what was issued of the report that is on show."""
+        return self._desk.job.issues.of_test(self.test_number()) if self._desk.job is not None else ()
+
+    def picture(self, *, possible: bool) -> IssuePicture:
+        """Return the panel."""
+        job, office, issues = self._desk.job, self._screen.office, self.issues()
+        details = job.details if job is not None else JobDetails("")
+        number, last = "", issues[-1] if issues else None
+        if job is not None and possible:
+            try:
+                number = next_number(job, self.test_number(), office, self._desk.now())
+            except InvalidInput as error:
+                number = f"(no number: {error})"
+        return issue_picture(
+            issues,
+            self._screen.version_shown,
+            number,
+            kind=self._kind(),
+            signer=office.signer or details.tester,
+            changed=changed_since(last, _details_of(last), details),
+            possible=possible,
+        )
+
+    def issue(self, signer: str, reason: str) -> None:
+        """Sign and issue the report that is on show; made beside the window."""
+        job, test = self._desk.job, self.test_number()
+        if job is None or (test is None and not self._screen.no_test):
+            return
+        wish = Wish(test, signer, reason)
+        setting = Setting(self._screen.office, self.path, self._screen.register.register, self._screen.display)
+        now = self._desk.now()
+
+        def done(made: Issue) -> None:
+            self._screen.version_shown = made.id
+            self.open(self.path)
+            self._window.report.issue.issued()
+            self._desk.tell(Severity.NOTE, f"Issued: {version_words(made)}. Save it as PDF to hand it over.")
+            self._screen.touch()
+
+        def failed(error: Exception) -> None:
+            words = sentence(error) if isinstance(error, InvalidInput) else f"{error}."
+            self._desk.tell(Severity.ATTENTION, f"The report was not issued. {words}")
+
+        self._desk.errands.run(lambda: issue(job, wish, setting, now), done, failed)
+
+    def show_version(self, issue_id: int) -> None:
+        """Show the draft or an issued report."""
+        self._screen.version_shown = issue_id
+        self._screen.touch()
+
+    def show_no_test(self) -> None:
+        """Show the report that no test was possible."""
+        self._screen.no_test, self._screen.version_shown = True, DRAFT
+        self._screen.go_to(Place.REPORT)
+
+    def _kind(self) -> TestKind:
+        number = self.test_number()
+        found = next((record for record in self._desk.tests() if record.id == number), None)
+        return found.plan.kind if found is not None else TestKind.CODE
+
+
+def _details_of(issue: Issue | None) -> JobDetails | None:
+    """Return the details of the job as they were when it was issued."""
+    if issue is None:
+        return None
+    table = json.loads(issue.document).get("details", {})
+    known = {field.name for field in fields(JobDetails)}
+    return JobDetails(**{name: str(value) for name, value in table.items() if name in known})
