@@ -87,6 +87,7 @@ def pictures(options: argparse.Namespace) -> int:
 
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
+    from acquisition.commands.printing import display_of
     from acquisition.engine import Engine
     from acquisition.heldinturn import HeldInTurn
     from acquisition.holding import held_plan
@@ -109,7 +110,15 @@ def test(options: argparse.Namespace) -> int:
             plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
             with phone_page(options, site.clock, turns.look) as look:
-                outcome = attend(engine, site.clock, plan, lambda: job.record(plan, rig.spec), auto=auto, watch=look)
+                outcome = attend(
+                    engine,
+                    site.clock,
+                    plan,
+                    lambda: job.record(plan, rig.spec),
+                    auto=auto,
+                    watch=look,
+                    display=display_of(options.units),
+                )
             engine.close()
             shown = outcome.snapshot
             if options.report is not None and shown.result is not None:

@@ -15,7 +15,7 @@ from collections.abc import Callable
 from acquisition.bench import Bench
 from acquisition.control import Plant, PressureController
 from acquisition.executors import Done, Executor, Retake, executor_for
-from acquisition.fanbyhand import hand_executor_for, warning, watched_speed
+from acquisition.fanbyhand import warning, watched_speed
 from acquisition.guard import Expectation, Guard
 from acquisition.hosestep import HoseCheck
 from acquisition.job.recorder import Recorder
@@ -31,6 +31,7 @@ from acquisition.sight import sight_of
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, Wish
 from acquisition.taps import TapsAsOne
+from acquisition.typedgauge import ASKED_FOR, undriven_executor_for
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
@@ -102,6 +103,8 @@ class Engine:
         """Start a test; raises `InvalidInput` when the rig cannot run it or another one is running."""
         if self._busy.is_set():
             raise InvalidInput("test", "running", "one test at a time")
+        if plan.hold and self._rig.spec.by_hand & ASKED_FOR:
+            raise InvalidInput("hold", "typed gauge", "a pressure is held where the program reads the gauges")
         self._busy.set()
         self._mail.append(lambda now_ns: self._do_begin(plan, recorder))
 
@@ -138,6 +141,10 @@ class Engine:
     def end_hold(self) -> None:
         """End holding a pressure: the fan stops, the record is closed."""
         self._mail.append(lambda now_ns: self._do_wish(Wish(None)))
+
+    def enter(self, role: Role, value: float) -> None:
+        """Take a reading (SI) that a person typed; raises `ValueError` where nothing is typed."""
+        self._rig.enter(role, value)
 
     def strike(self, window: int, reason: str) -> None:
         """Leave a point out of the result, with a reason."""
@@ -235,6 +242,9 @@ class Engine:
         executor = self._executor
         if executor is None or bench.progress.current is None or not bench.vigil.due(now_ns):
             return
+        if self._rig.spec.by_hand & ASKED_FOR:
+            # A value now and then shows nothing of what happens in between.
+            return
         for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
             bench.progress.flag(found.id, found.severity, found.sentence)
             bench.spoilt = bench.spoilt or found.spoils
@@ -277,15 +287,17 @@ class Engine:
 
     def _perform(self, step: Step, now_ns: int) -> None:
         self._step = step
-        if isinstance(step, CheckHoses) and self._rig.has_fan:
-            self._executor = HoseCheck()
-        else:
-            self._executor = executor_for(step) if self._rig.has_fan else hand_executor_for(step)
+        self._executor = self._executor_of(step)
         if isinstance(step, Ask):
             self._ask = step
             self._state = EngineState.ASKING
             if self._auto_answer:
                 self._do_answer(step.id, step.choices[0], now_ns)
+
+    def _executor_of(self, step: Step) -> Executor | None:
+        if self._rig.has_fan:
+            return HoseCheck() if isinstance(step, CheckHoses) else executor_for(step)
+        return undriven_executor_for(step, self._rig.spec.by_hand)
 
     # --- what was asked, done in the loop -------------------------------------------------------------------------
 
@@ -413,7 +425,8 @@ class Engine:
         bench = self._bench
         speed = 0.0 if bench is None else bench.controller.command
         if bench is not None and not self._rig.has_fan:
-            speed = 0.0 if bench.target_pa is None else watched_speed(bench.leak_flow_now(now_ns)[1])
+            unseen = bench.target_pa is None or Role.ENVELOPE in self._rig.spec.by_hand
+            speed = 0.0 if unseen else watched_speed(bench.leak_flow_now(now_ns)[1])
         if bench is not None and self._state is EngineState.RUNNING and speed > 0:
             driven = self._guard.drive(speed, self._expectation(bench, now_ns), now_ns)
             if self._rig.has_fan:

@@ -9,6 +9,8 @@ from acquisition.register import Register, equipped
 from acquisition.rig import RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.records import Air, Building, Direction
+from drivers.answering import AnsweringTransport
+from drivers.byhand import Keyboard
 from drivers.clock import Clock
 from drivers.device import Drive, Gauge, connect
 from drivers.errors import ProfileError
@@ -28,6 +30,8 @@ class OpenRig:
         self._fans = tuple(fans)
         self._roles = {channel: role for role, channel in spec.role_channels().items()}
         self._corrections = spec.corrections_by_channel()
+        self.keyboards: dict[str, Keyboard] = {}
+        """Where values are typed, by the name of the instrument that is read by hand."""
         self.batteries: dict[str, float] = {}
         """Charge (0..1) that instruments report of themselves, by name; a new dictionary with each change."""
         self._battery_channels = {
@@ -57,6 +61,13 @@ class OpenRig:
     def watch(self) -> list[tuple[Role, Reading]]:
         """Return the readings since the last call of this, for the watchdog, which does not wait for the engine."""
         return self._in_roles([reading for take in self._watched for reading in take()])
+
+    def enter(self, role: Role, value: float) -> None:
+        """Take a value (SI) that a person read from a gauge and typed; raises `ValueError` where nothing is typed."""
+        name, _, channel = self.spec.role_channels().get(role, "").partition(".")
+        if name not in self.keyboards:
+            raise ValueError(f"role is {role!r}: its readings are not typed")
+        self.keyboards[name].enter(channel, value)
 
     def equip(self, register: Register) -> None:
         """Take over what the equipment register knows of these instruments; before readings are taken."""
@@ -152,12 +163,16 @@ def open_rig(spec: RigSpec, clock: Clock, opener: TransportOpener) -> OpenRig:
     """Connect the instruments of `spec` and start their links; raises `InvalidInput` for what the file gets wrong."""
     gauges: list[Gauge] = []
     drives: dict[str, Drive] = {}
+    keyboards: dict[str, Keyboard] = {}
     for instrument in spec.instruments:
         try:
             profile = load_profile(instrument.profile)
         except ProfileError as error:
             raise InvalidInput(f"profile of {instrument.name}", instrument.profile, str(error)) from error
-        device = connect(instrument.name, profile, opener(instrument.port), clock, serial=instrument.serial)
+        transport = opener(instrument.port)
+        if isinstance(transport, AnsweringTransport) and isinstance(transport.source, Keyboard):
+            keyboards[instrument.name] = transport.source
+        device = connect(instrument.name, profile, transport, clock, serial=instrument.serial)
         if isinstance(device, Gauge):
             _check_channels(instrument.name, profile, [channel for channel, _ in instrument.channels])
             gauges.append(device)
@@ -169,6 +184,7 @@ def open_rig(spec: RigSpec, clock: Clock, opener: TransportOpener) -> OpenRig:
         if name not in drives:
             raise InvalidInput("fan", name, "the name of a fan drive is needed; that instrument is a gauge")
     rig = OpenRig(spec, gauges, [drives[name] for name in spec.fans])
+    rig.keyboards = keyboards
     rig.start()
     return rig
 

@@ -97,6 +97,7 @@ class Publisher:
             last_error=view.last_error,
             held=bench.held if bench is not None and activity is Activity.HOLD else None,
             hand=str(getattr(view.executor, "order", "")),
+            typing=getattr(view.executor, "wanted", ()) if view.state is EngineState.RUNNING else (),
             outlook=None if progress is None else progress.outlook,
         )
 

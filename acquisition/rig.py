@@ -9,6 +9,7 @@ from enum import StrEnum
 from acquisition.correction import Correction
 from acquisition.fitted import Fitted
 from analysis.records import FlowRange
+from drivers.openers import HAND
 
 
 class Role(StrEnum):
@@ -124,6 +125,12 @@ class RigSpec:
     def fans(self) -> tuple[str, ...]:
         """The fan drives, none for a fan by hand."""
         return (self.fan, *(fan.drive for fan in self.further)) if self.fan else ()
+
+    @property
+    def by_hand(self) -> frozenset[Role]:
+        """The roles whose readings a person types."""
+        typed = (item for item in self.instruments if item.port.startswith(HAND))
+        return frozenset(role for item in typed for _, role in item.channels)
 
     def range_named(self, name: str) -> FlowRange:
         """Return a flow range of the rig."""

@@ -7,7 +7,7 @@ import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 
-from acquisition.rig import FAN_FLOWS, FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.rig import FAN_FLOWS, TAPS, FurtherFan, InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.records import FlowRange
 
@@ -93,8 +93,25 @@ def check_rig(spec: RigSpec) -> None:
         if len(spec.fans) >= number and flow not in roles and element not in roles:
             allowed = f'one channel needs "{element}" or "{flow}"'
             raise InvalidInput("instrument.channels", f"without the flow of fan {spec.fans[number - 1]}", allowed)
+    _check_typed(spec)
     if len(spec.fans) > len(FAN_FLOWS):
         raise InvalidInput("fans", len(spec.fans), f"at most {len(FAN_FLOWS)} fans blow together")
+
+
+def _check_typed(spec: RigSpec) -> None:
+    """Refuse a rig that nobody could watch over, or whose typed readings would not belong together."""
+    typed, read = spec.by_hand, set(spec.role_channels()) - spec.by_hand
+    flows = {role for pair in FAN_FLOWS for role in pair}
+    if spec.fan and typed & {*TAPS, *flows}:
+        allowed = "a drive needs gauges that the program reads itself; without it a person turns the fan"
+        raise InvalidInput("fan", spec.fan, allowed)
+    if typed & {*TAPS} and len({*TAPS} & (typed | read)) > 1:
+        raise InvalidInput(
+            "instrument.channels", "several outdoor taps", "of a gauge that is typed only one can be used"
+        )
+    if Role.ENVELOPE in typed and read & flows:
+        allowed = "where the envelope pressure is typed, the flow has to be typed too"
+        raise InvalidInput("instrument.channels", "a flow that is read", allowed)
 
 
 def write_rig(spec: RigSpec) -> str:

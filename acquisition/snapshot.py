@@ -7,6 +7,7 @@ from datetime import datetime
 from enum import StrEnum
 
 from acquisition.planning.outlook import Outlook
+from acquisition.rig import Role
 from acquisition.steps import Ask, WindowKind
 from analysis.records import Direction, Test, TestResult
 from drivers.instrument import LinkStatus
@@ -177,3 +178,5 @@ class Snapshot:
     outlook: Outlook | None = None
     """What the test can be expected to know, from its first zero-flow record on."""
     held: HeldView | None = None
+    typing: tuple[Role, ...] = ()
+    """The readings that a person is asked to type now."""

@@ -16,6 +16,8 @@ from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
 from acquisition.snapshot import EngineState, PointState, Snapshot
 from acquisition.steps import Ask, WindowKind
+from acquisition.typist import Typist
+from analysis.units import Display
 from drivers.clock import NS_PER_S, Clock
 
 BAR_CELLS = 24
@@ -97,6 +99,12 @@ def ask_on(ask: Ask, out: TextIO, answers: TextIO) -> str | None:
             return ask.choices[int(text) - 1]
 
 
+def line_on(prompt: str, out: TextIO, answers: TextIO) -> str | None:
+    """Ask for a line of text; None at the end of input."""
+    print(prompt, end="", file=out, flush=True)
+    return answers.readline() or None
+
+
 def say(outlook: Outlook, out: TextIO) -> None:
     """Write what the test can be expected to know."""
     for line in (outlook.sentence, outlook.advice, *outlook.doubts):
@@ -138,6 +146,16 @@ class Interrupts:
         finally:
             self._asking = False
 
+    def line(self, prompt: str) -> str | None:
+        """Ask for a line of text; None when the person interrupts it or the input ends."""
+        self._asking = True
+        try:
+            return line_on(prompt, sys.stderr, sys.stdin)
+        except KeyboardInterrupt:
+            return None
+        finally:
+            self._asking = False
+
     def _caught(self, number: int, frame: FrameType | None) -> None:
         self.cancel.set()
         if self._asking:
@@ -152,11 +170,12 @@ def attend(
     *,
     auto: bool,
     watch: Callable[[Snapshot], None] = lambda shown: None,
+    display: Display | None = None,
 ) -> Outcome:
     """Run a test on an engine that has not been started yet, with a bar and with questions on the terminal.
 
-    `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself. `watch`
-    sees every snapshot.
+    `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself, but a
+    reading that is typed is always asked for, in the units of `display`. `watch` sees every snapshot.
     """
     bar = Bar(sys.stderr)
     foretold: list[Outlook | None] = [None]
@@ -168,8 +187,13 @@ def attend(
             bar.clear()
             say(shown.outlook, sys.stderr)
         watch(shown)
+        if shown.typing:
+            bar.clear()
+            if not typist.look(shown):
+                interrupts.cancel.set()
 
     with Interrupts() as interrupts:
+        typist = Typist(engine, clock, display or Display(), interrupts.line, sys.stderr)
         engine.start()
         bar.show(0.0, "Waiting for the instruments to answer.")
         try:

@@ -40,6 +40,11 @@ class AnsweringTransport:
         self._due = bytearray()
 
     @property
+    def source(self) -> Source:
+        """Where the values come from."""
+        return self._source
+
+    @property
     def url(self) -> str:
         """The port as the user wrote it."""
         return self._url
