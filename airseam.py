@@ -8,12 +8,11 @@ from __future__ import annotations
 
 import argparse
 import io
-import json
 import os
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import asdict, dataclass, replace
+from dataclasses import dataclass, replace
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -29,10 +28,8 @@ if TYPE_CHECKING:
     from acquisition.preparation import Wishes
     from acquisition.register import Register
     from acquisition.rig import RigSpec
-    from acquisition.snapshot import Snapshot
     from analysis.records import Air, Building
     from drivers.clock import Clock
-    from drivers.ports import PortList
     from drivers.transport import TransportOpener
     from simulators.exercise import Exercise
     from simulators.rig import SimulatedRig
@@ -87,6 +84,7 @@ def pictures(options: argparse.Namespace) -> int:
 
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
+    from acquisition.commands.phone import phone_page
     from acquisition.commands.printing import display_of
     from acquisition.engine import Engine
     from acquisition.heldinturn import HeldInTurn
@@ -148,35 +146,6 @@ def test(options: argparse.Namespace) -> int:
     return status if outcome.conclusion == "complete" else NOT_VALID
 
 
-@contextmanager
-def phone_page(
-    options: argparse.Namespace, clock: Clock, watch: Callable[[Snapshot], None]
-) -> Iterator[Callable[[Snapshot], None]]:
-    """Serve the page for the person at the leak where asked for; yields `watch` that shows it each moment too."""
-    if options.phone is None:
-        yield watch
-        return
-    import segno
-
-    from acquisition.commands.printing import display_of
-    from acquisition.phone import HelperView, PhoneServer
-    from acquisition.phone.numbers import helper_numbers
-
-    view, display = HelperView(clock), display_of(options.units)
-    server = PhoneServer(view, clock, options.phone)
-    try:
-        segno.make(server.link).terminal(out=sys.stderr, compact=True)
-        print(f"airseam: on the phone, in this network, not encrypted: {server.link}", file=sys.stderr)
-
-        def look(shown: Snapshot) -> None:
-            watch(shown)
-            view.show(helper_numbers(shown, display))
-
-        yield look
-    finally:
-        server.stop()
-
-
 def simulate(options: argparse.Namespace) -> int:
     """Serve a simulated house on ports of this machine until interrupted."""
     from acquisition.rigfile import write_rig
@@ -184,6 +153,8 @@ def simulate(options: argparse.Namespace) -> int:
     from drivers.clock import ScaledClock, WallClock, seconds
     from simulators.server import serve_pty, serve_tcp
 
+    if options.students is not None:
+        return serve_class(options)
     clock: Clock = WallClock() if options.time_factor == 1.0 else ScaledClock(options.time_factor)
     rig = served_rig(options, clock)
     with Interrupts() as interrupts:
@@ -212,6 +183,21 @@ def simulate(options: argparse.Namespace) -> int:
     return VALID
 
 
+def serve_class(options: argparse.Namespace) -> int:
+    """Serve an exercise to a class until interrupted."""
+    from acquisition.terminal import Interrupts
+    from simulators.classroom.serving import serve
+
+    if options.pty or options.exercise is None:
+        raise InvalidInput("--class", options.students, "a class needs --exercise NAME and --listen HOST:PORT")
+    with Interrupts() as interrupts:
+        try:
+            serve(exercise_of(options.exercise), options, interrupts.cancel)
+        except (ValueError, OSError) as error:
+            raise InvalidInput("--class", options.students, str(error), shown=str(options.students)) from error
+    return VALID
+
+
 def exercises(options: argparse.Namespace) -> int:
     """List the exercises that come with the program."""
     from simulators.exercises import exercise_names
@@ -229,43 +215,6 @@ def mark(options: argparse.Namespace) -> int:
 
     truth = read_truth(exercise_of(options.exercise).truth()) if options.exercise else truth_in(options.truth)
     return mark_files(options, truth)
-
-
-def ports(options: argparse.Namespace) -> int:
-    """List the serial ports of this machine, or who is there."""
-    from drivers.ports import PortInfo, PortList, list_ports
-
-    found = PortList(tuple(PortInfo(name, "") for name in options.at)) if options.at else list_ports()
-    if options.identify:
-        return identify(found, as_json=options.json)
-    if options.json:
-        print(json.dumps(asdict(found), ensure_ascii=False, indent=1))
-        return VALID
-    for port in found.ports:
-        print("  ".join(text for text in (port.name, port.description, port.usb_id, port.usb_serial) if text))
-    if not found.ports:
-        print(found.note or "There is no serial port on this machine.")
-    return VALID
-
-
-def identify(ports: PortList, *, as_json: bool) -> int:
-    """Ask at each port who is there, and say so."""
-    from drivers.clock import WallClock
-    from drivers.finding import find_instruments
-    from drivers.openers import Openers
-    from drivers.profile import load_profile, shipped_profiles
-
-    profiles = [load_profile(name) for name in shipped_profiles()]
-    clock = WallClock()
-    found = find_instruments(ports.ports, profiles, Openers(clock).open, clock)
-    if as_json:
-        print(json.dumps([asdict(item) for item in found], ensure_ascii=False, indent=1))
-        return VALID
-    for item in found:
-        print(f"{item.port.name}  {item.profile or 'nobody'}  {item.identity or item.sentence}")
-    if not found:
-        print(ports.note or "There is no serial port on this machine.")
-    return VALID
 
 
 # --- joining the parts ------------------------------------------------------------------------------------------------
@@ -520,7 +469,6 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "simulate": simulate,
     "exercises": exercises,
     "mark": mark,
-    "ports": ports,
 }
 FILES, NUMBERS = ("analyse", "report", "export", "verify"), ("explain", "compare", "limits", "zone", "components")
 OFFICE = ("issue",)
@@ -530,6 +478,7 @@ COMMANDS = {
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
     **{name: elsewhere("office", name) for name in OFFICE},
+    "ports": elsewhere("ports", "ports"),
 }
 
 if __name__ == "__main__":

@@ -303,6 +303,14 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
     simulate.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps (1)")
     simulate.add_argument("--fans", type=int, choices=(1, 2), help="fans (1)")
     simulate.add_argument("--wind", type=_not_negative, metavar="M_S", help="wind speed instead of that of the house")
+    simulate.add_argument(
+        "--class",
+        dest="students",
+        type=_whole,
+        metavar="N",
+        help="a house of the exercise for each of N students, who join at HOST:PORT; 0: one house that all watch",
+    )
+    simulate.add_argument("--truths", type=Path, metavar="DIR", help="folder for the truth of each house of a class")
     simulate.add_argument("--rig-file", type=Path, metavar="FILE", help="write the rig file to test with")
     simulate.add_argument("--job-file", type=Path, metavar="FILE", help="make a job with the data of the house")
 

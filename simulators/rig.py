@@ -76,7 +76,7 @@ class SimulatedRig:
         self.rigging = _set_up(house, protocol, taps, tap, fans) if rigging is None else rigging
         if protocol not in PROTOCOLS:
             raise ValueError(f"protocol is {protocol!r}: one of these is needed: {', '.join(PROTOCOLS)}")
-        if protocol in ONE_TAP_PROTOCOLS and self._many:
+        if protocol in ONE_TAP_PROTOCOLS and self.many:
             allowed = 'that gauge has one envelope pressure; several taps need "scpi"'
             raise ValueError(f'protocol is "{protocol}": {allowed}')
         self.plant = Plant([house], seed, self.wind_m_s, self.rigging)
@@ -94,7 +94,8 @@ class SimulatedRig:
         self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
 
     @property
-    def _many(self) -> bool:
+    def many(self) -> bool:
+        """Whether the gauge is the one with eight pressure inputs."""
         return self.rigging.taps > 1 or self.rigging.zones > 0
 
     def _new_gauge(self) -> ScpiGauge | LineGauge | ModbusGauge:
@@ -102,7 +103,7 @@ class SimulatedRig:
             return LineGauge(self.world)
         if self.protocol == "modbus":
             return ModbusGauge(self.world)
-        return eight_channel_gauge(self.world) if self._many else ScpiGauge(self.world)
+        return eight_channel_gauge(self.world) if self.many else ScpiGauge(self.world)
 
     def open(self, url: str) -> Transport:
         """Return a transport to `sim:gauge` or `sim:fan`, not yet opened; any other address: `ValueError`."""
@@ -115,20 +116,21 @@ class SimulatedRig:
         """The addresses for `open`, by instrument."""
         return {name: SCHEME + name for name in self.devices}
 
-    def rig_toml(self, ports: Mapping[str, str]) -> str:
-        """Return a rig file with the instruments `gauge` and `fan` at these addresses.
+    def rig_toml(self, ports: Mapping[str, str], *, fan: bool = True) -> str:
+        """Return a rig file with the instruments `gauge` and `fan` at these addresses; `fan` false leaves it out.
 
         The rig runs as fast as its clock: on a scaled clock the file says by how much.
         """
         lines = ['format = "airseam-rig-1"', f"name = {_quoted(f'Demo rig on {self.house.name}')}", "simulated = true"]
         if isinstance(self.clock, ScaledClock):
             lines.append(f"time_factor = {self.clock.factor!r}")
-        lines += [] if self.hand is not None else ["shutter = true"]
+        driven = self.hand is None and fan
+        lines += ["shutter = true"] if driven else []
         lines += [f"fitted = {_quoted(self.house.fitted)}"]
-        two = self.rigging.fans > 1
-        lines += [] if self.hand is not None else ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"']
+        two = self.rigging.fans > 1 and fan
+        lines += [] if not driven else ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"']
         lines.append("")
-        profile = MANY_CHANNELS if self._many else PROFILES[self.protocol]
+        profile = MANY_CHANNELS if self.many else PROFILES[self.protocol]
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
         lines.append("[instrument.channels]")
         for channel, role in GAUGE_ROLES.items():
@@ -138,7 +140,7 @@ class SimulatedRig:
             lines.append(f"{channel} = {_quoted(role)}")
         for at in range(self.rigging.zones):
             lines.append(f"p{FIRST_ZONE_INPUT + at} = {_quoted(ZONE_ROLE.format(at + 1))}")
-        if self.hand is None:
+        if driven:
             profile = FAN_PROFILES.get(self.protocol, "scpi-fan")
             lines += ["", *_instrument("fan", profile, ports["fan"], self.fan.serial)]
         if two:

@@ -42,6 +42,8 @@ class World:
         """Commanded speed of the second fan, where there is one."""
         self.direction = -1
         """+1 blows into the house, -1 out of it."""
+        self.pace = 1.0
+        """How fast time passes in the house, against the clock: 0 stands still. `go_at` changes it."""
         self._followers: list[Follower] = []
         self._next_ns = now_ns + STEP_NS
         self._told: tuple[float, float, int] = (0.0, 0.0, -1)
@@ -56,11 +58,25 @@ class World:
         """The time of the next step."""
         return self._next_ns
 
+    def go_at(self, pace: float, now_ns: int) -> None:
+        """Let time in the house pass so many times faster than on the clock from now on; 0 lets it stand still."""
+        self.advance(now_ns)
+        self.pace = pace
+        self._next_ns = now_ns + self._step_ns
+
+    @property
+    def _step_ns(self) -> int:
+        return round(STEP_NS / self.pace) if self.pace > 0.0 else STEP_NS
+
     def advance(self, now_ns: int) -> None:
         """Bring the plant to the last step at or before `now_ns`."""
-        missed = (now_ns - self._next_ns - LONGEST_GAP_NS) // STEP_NS
+        step_ns = self._step_ns
+        if self.pace <= 0.0:
+            self._next_ns = now_ns + step_ns
+            return
+        missed = (now_ns - self._next_ns - LONGEST_GAP_NS) // step_ns
         if missed > 0:
-            self._next_ns += missed * STEP_NS
+            self._next_ns += missed * step_ns
         while self._next_ns <= now_ns:
             told = (self.speed, self.second_speed, self.direction)
             if told != self._told:
@@ -68,7 +84,7 @@ class World:
             self.plant.step(STEP_S, self._inputs)
             for follower in self._followers:
                 follower.follow(self._next_ns)
-            self._next_ns += STEP_NS
+            self._next_ns += step_ns
 
     def reading(self, channel: str) -> float:
         """Return what the gauge shows on a channel; not a number without a hose on it and while it zeroes itself."""

@@ -1,0 +1,123 @@
+"""The door of a class: who says a name is told by which rig file the house is connected, and is sent off.
+
+A line `JOIN NAME` is answered with a rig file (TOML), or with a line that begins with `NO ` and says why.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import selectors
+import socket
+from collections.abc import Callable
+
+from drivers.clock import NS_PER_S
+from simulators.classroom.sockets import answer
+
+WORD = "JOIN "
+LONGEST_LINE = 200
+LONGEST_NAME = 60
+MOST_WAITING = 32
+PATIENCE_S = 5.0
+REFUSAL = "NO "
+
+
+class Door:
+    """Waits for names. `admit` returns the rig file for a name; raises `ValueError` where there is no place."""
+
+    def __init__(self, listener: socket.socket, selector: selectors.BaseSelector, admit: Callable[[str], str]) -> None:
+        """Open the door."""
+        self._listener = listener
+        self._selector = selector
+        self._admit = admit
+        self._waiting: dict[socket.socket, tuple[bytes, int]] = {}
+        self._leaving: dict[socket.socket, tuple[bytes, int]] = {}
+        selector.register(listener, selectors.EVENT_READ, self._knocked)
+
+    @property
+    def port(self) -> int:
+        """The number of the port."""
+        return int(self._listener.getsockname()[1])
+
+    def _knocked(self, now_ns: int) -> None:
+        came = answer(self._listener)
+        if came is None:
+            return
+        connection, _ = came
+        if len(self._waiting) + len(self._leaving) >= MOST_WAITING:
+            connection.close()
+            return
+        self._waiting[connection] = (b"", now_ns)
+        self._selector.register(connection, selectors.EVENT_READ, lambda at_ns: self._heard(connection, at_ns))
+
+    def _heard(self, connection: socket.socket, now_ns: int) -> None:
+        so_far, since_ns = self._waiting[connection]
+        try:
+            data = connection.recv(LONGEST_LINE + 1)
+        except BlockingIOError:
+            return
+        except OSError:
+            data = b""
+        so_far += data
+        line, end, _ = so_far.partition(b"\n")
+        if not data or len(line) > LONGEST_LINE:
+            self._part(connection)
+        elif end:
+            del self._waiting[connection]
+            self._selector.unregister(connection)
+            self._leaving[connection] = (self._reply(line).encode(), now_ns)
+        else:
+            self._waiting[connection] = (so_far, since_ns)
+
+    def _reply(self, line: bytes) -> str:
+        text = line.decode("utf-8", errors="replace").strip()
+        name = " ".join("".join(letter for letter in text.removeprefix(WORD) if letter.isprintable()).split())
+        if not text.startswith(WORD) or not name or len(name) > LONGEST_NAME:
+            return f"{REFUSAL}a line {WORD}NAME is needed, with a name of 1 to {LONGEST_NAME} characters\n"
+        try:
+            return self._admit(name)
+        except ValueError as error:
+            return f"{REFUSAL}{error}\n"
+
+    def tend(self, now_ns: int) -> None:
+        """Send the answers, and send away who takes too long."""
+        for connection, (reply, since_ns) in list(self._leaving.items()):
+            rest = _sent(connection, reply)
+            if not rest or _late(since_ns, now_ns):
+                del self._leaving[connection]
+                connection.close()
+            else:
+                self._leaving[connection] = (rest, since_ns)
+        for connection, (_, since_ns) in list(self._waiting.items()):
+            if _late(since_ns, now_ns):
+                self._part(connection)
+
+    def _part(self, connection: socket.socket) -> None:
+        self._waiting.pop(connection, None)
+        with contextlib.suppress(KeyError, ValueError):
+            self._selector.unregister(connection)
+        connection.close()
+
+    def close(self) -> None:
+        """Shut the door."""
+        for connection in list(self._waiting):
+            self._part(connection)
+        for connection in self._leaving:
+            connection.close()
+        self._leaving.clear()
+        with contextlib.suppress(KeyError, ValueError):
+            self._selector.unregister(self._listener)
+        self._listener.close()
+
+
+def _sent(connection: socket.socket, reply: bytes) -> bytes:
+    """Send what is taken; return what is left, nothing where nobody is there any more."""
+    try:
+        return reply[connection.send(reply) :]
+    except BlockingIOError:
+        return reply
+    except OSError:
+        return b""
+
+
+def _late(since_ns: int, now_ns: int) -> bool:
+    return now_ns - since_ns > PATIENCE_S * NS_PER_S

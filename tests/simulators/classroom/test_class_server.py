@@ -1,0 +1,220 @@
+"""A class over TCP: everybody gets a house, finds it again, and cannot spoil that of another."""
+
+from __future__ import annotations
+
+import socket
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, suppress
+
+import pytest
+
+from acquisition.joining import class_place, join_class
+from acquisition.marking import read_truth
+from acquisition.rig import RigSpec
+from analysis.errors import InvalidInput
+from drivers.clock import WallClock, seconds
+from drivers.openers import Openers
+from simulators.classroom import ClassServer, checked_address, private_addresses
+from simulators.exercises import load_exercise
+from simulators.filetable import InvalidFile
+
+CLOCK = WallClock()
+IDENTITY = b"AIRSEAM DEMO,SCPI-GAUGE,SG-0012,1.0\n"
+
+
+@pytest.fixture
+def school() -> Iterator[Callable[..., ClassServer]]:
+    with ExitStack() as stack:
+
+        def opened(name: str = "first-test", students: int = 3, *, shared: bool = False) -> ClassServer:
+            server = ClassServer(load_exercise(name), CLOCK, students=students, shared=shared)
+            stack.callback(server.close)
+            return server
+
+        yield opened
+
+
+def join(server: ClassServer, name: str) -> RigSpec:
+    return join_class("{}:{}".format(*server.address), name, Openers(CLOCK).open, CLOCK)
+
+
+def connect(spec: RigSpec, name: str = "gauge") -> socket.socket:
+    url = next(item.port for item in spec.instruments if item.name == name)
+    host, _, port = url.removeprefix("socket://").partition(":")
+    return socket.create_connection((host, int(port)), timeout=3.0)
+
+
+def ask(connection: socket.socket, message: bytes = b"*IDN?\n") -> bytes:
+    connection.sendall(message)
+    received = b""
+    while not received.endswith(b"\n"):
+        data = connection.recv(1000)
+        if not data:
+            break
+        received += data
+    return received
+
+
+def flood_for(connection: socket.socket, limit_s: float) -> None:
+    """Send as fast as is taken, until the other side has enough or the time is over."""
+    end_ns = CLOCK.now_ns() + seconds(limit_s)
+    while CLOCK.now_ns() < end_ns:
+        with suppress(TimeoutError):
+            connection.send(b"READ?\n" * 200 + bytes(range(256)))
+
+
+def wait_for(condition: Callable[[], bool], limit_s: float = 10.0) -> None:
+    end_ns = CLOCK.now_ns() + seconds(limit_s)
+    while not condition():
+        assert CLOCK.now_ns() < end_ns
+        CLOCK.wait_until(CLOCK.now_ns() + seconds(0.02))
+
+
+def test_everybody_gets_a_house_and_finds_it_again(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    first, second = join(server, "Ada  Example"), join(server, "Ben Example")
+    assert first.instruments != second.instruments
+    with connect(first, "fan") as fan:
+        assert ask(fan, b"FAN:SPEED 0.5;SPEED?\n") == b"0.5000\n"
+        assert server.stations[0].rig.world.speed == 0.5
+        assert server.stations[1].rig.world.speed == 0.0
+    assert join(server, "ada example") == first
+    assert [seat.student for seat in server.seats()] == ["Ada Example", "Ben Example", ""]
+    join(server, "Cleo Example")
+    with pytest.raises(InvalidInput, match="all 3 houses are taken"):
+        join(server, "Dan Example")
+
+
+def test_a_program_that_was_lost_makes_room_for_the_same_student(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    spec = join(server, "Ada Example")
+    lost = connect(spec)
+    assert ask(lost) == IDENTITY
+    with connect(spec) as too_early:
+        assert too_early.recv(10) == b""
+    # Its computer has gone without a word: after a while of silence the place is free.
+    CLOCK.wait_until(CLOCK.now_ns() + seconds(3.2))
+    with connect(spec) as back:
+        assert ask(back) == IDENTITY
+        assert lost.recv(10) == b""
+    lost.close()
+
+
+def test_one_house_for_all_is_read_by_all_and_driven_by_none(school: Callable[..., ClassServer]) -> None:
+    server = school(shared=True)
+    spec = join(server, "Ada Example")
+    assert spec.fan == ""
+    assert spec == join(server, "Ben Example")
+    with connect(spec) as one, connect(spec) as other:
+        assert ask(one) == ask(other) == IDENTITY
+        one.sendall(b"READ")
+        assert ask(other, b"READ?\n").count(b",") == 7
+        assert ask(one, b"?\n").count(b",") == 7
+        assert server.seats()[0].student == "2 watching"
+    assert 'fan = "fan"' in server.trainer_rig()
+
+
+def test_hostile_clients_harm_neither_their_house_nor_the_others(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    victim, other = join(server, "Ada Example"), join(server, "Ben Example")
+    door = server.address
+    with ExitStack() as stack:
+        # Half-open at the door, garbage at the door, garbage and a flood at the instruments, and one who never reads.
+        idle = [stack.enter_context(socket.create_connection(door, timeout=3.0)) for _ in range(20)]
+        for junk in (bytes(range(256)) * 4, b"\x00" * 500, b"JOIN \xff\xfe\n", b"GET / HTTP/1.1\r\n\r\n"):
+            with socket.create_connection(door, timeout=3.0) as bad:
+                bad.sendall(junk)
+        flood = stack.enter_context(connect(other))
+        flood.settimeout(0.2)
+        with pytest.raises(OSError, match=r"reset|Broken|aborted|closed"):
+            flood_for(flood, 20.0)
+        gauge, fan = stack.enter_context(connect(victim)), stack.enter_context(connect(victim, "fan"))
+        late_ms = []
+        for _ in range(40):
+            before_ns = CLOCK.now_ns()
+            assert ask(gauge, b"READ?\n").count(b",") == 7
+            late_ms.append((CLOCK.now_ns() - before_ns) / 1e6)
+        # Garbage at one's own fan neither turns it nor ends it.
+        fan.sendall(bytes(range(256)) + b"\nFAN:SPEED 7\nFAN:SPEED nan\n*CLS\n")
+        assert ask(fan, b"FAN:SPEED?\n") == b"0.0000\n"
+        assert sorted(late_ms)[len(late_ms) // 2] < 500.0
+        assert len(idle) == 20
+    with connect(other) as again:
+        assert ask(again).endswith(IDENTITY)
+    assert join(server, "Ada Example") == victim
+    assert server.error is None
+
+
+def test_the_door_answers_who_does_not_know_it_and_sends_away_who_takes_long(
+    school: Callable[..., ClassServer],
+) -> None:
+    server = school()
+    for said in (b"HELLO\n", b"JOIN \n", b"JOIN " + b"x" * 80 + b"\n"):
+        with socket.create_connection(server.address, timeout=3.0) as guest:
+            assert ask(guest, said).startswith(b"NO a line JOIN NAME is needed")
+    with socket.create_connection(server.address, timeout=8.0) as slow:
+        slow.sendall(b"JO")
+        assert slow.recv(10) == b""
+
+
+def test_a_pulled_cable_is_gone_until_it_is_put_back(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    spec = join(server, "Ada Example")
+    with connect(spec) as gauge:
+        assert ask(gauge) == IDENTITY
+        server.plug(server.stations[0], False)
+        assert gauge.recv(10) == b""
+    server.plug(server.stations[0], True)
+    with connect(spec) as gauge:
+        assert ask(gauge) == IDENTITY
+
+
+def test_what_the_trainer_throws_is_in_the_truth_of_that_house_alone(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    one, other = server.stations[:2]
+    one.throw({"what": "seal-off", "times": 3.0, "leaks": ["service entries, west"]}, "The tape came off.")
+    wait_for(lambda: one.rig.true_q_m3_h(50.0, "depressurize") > 600.0)
+    truth = read_truth(one.truth())
+    assert [event.says for event in truth.events] == ["The tape came off."]
+    # The fan has not turned yet: it was so from the beginning.
+    assert len(truth.spans) == 1
+    assert truth.spans[0].since_s == 0.0
+    assert max(truth.spans[0].flow50_m3_h.values()) == pytest.approx(516.0 * (1 + 0.12 * 2), rel=1e-6)
+    assert read_truth(other.truth()).events == ()
+    one.mend({"what": "seal-off", "times": 3.0, "leaks": ["service entries, west"]})
+    wait_for(lambda: one.rig.true_q_m3_h(50.0, "depressurize") < 517.0)
+    with pytest.raises(InvalidFile, match="leaks of this house are needed"):
+        one.throw({"what": "seal-off", "times": 3.0, "leaks": ["attic"]}, "")
+    with pytest.raises(InvalidFile, match="switch"):
+        one.throw({"what": "unplugged", "instrument": "fan"}, "")
+
+
+def test_a_house_stands_still_and_goes_faster(school: Callable[..., ClassServer]) -> None:
+    (station, *_) = school().stations
+    station.go_at(0.0)
+    stood_s = station.rig.plant.time_s
+    CLOCK.wait_until(CLOCK.now_ns() + seconds(0.5))
+    assert station.rig.plant.time_s == stood_s
+    station.go_at(60.0)
+    wait_for(lambda: station.rig.plant.time_s > stood_s + 30.0, 5.0)
+
+
+def test_only_private_addresses_are_listened_at() -> None:
+    assert private_addresses()[0] == "127.0.0.1"
+    assert checked_address("192.168.1.20") == "192.168.1.20"
+    for host in ("0.0.0.0", "8.8.8.8", "255.255.255.255", "localhost", "::1", ""):
+        with pytest.raises(ValueError, match="private address"):
+            checked_address(host)
+
+
+@pytest.mark.parametrize("text", ["", "4000", "host:", "host:0", "host:70000", "a b:4000", "http://x:4000", "host:x"])
+def test_host_and_port_are_checked_as_they_are_typed(text: str) -> None:
+    with pytest.raises(InvalidInput):
+        class_place(text)
+
+
+def test_who_types_the_wrong_place_is_told_so() -> None:
+    with pytest.raises(InvalidInput, match="nobody answers there"):
+        join_class("127.0.0.1:1", "Ada Example", Openers(CLOCK).open, CLOCK)
+    with pytest.raises(InvalidInput, match="your name"):
+        join_class("127.0.0.1:1", " ", Openers(CLOCK).open, CLOCK)
