@@ -86,6 +86,7 @@ def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
     from acquisition.commands.phone import phone_page
     from acquisition.commands.printing import display_of
+    from acquisition.commands.sealing import marked
     from acquisition.engine import Engine
     from acquisition.heldinturn import HeldInTurn
     from acquisition.holding import held_plan
@@ -107,7 +108,10 @@ def test(options: argparse.Namespace) -> int:
                 plan = held_plan(plan, options.hold[0])
             plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
-            with phone_page(options, site.clock, turns.look) as look:
+            with (
+                phone_page(options, site.clock, turns.look) as page,
+                marked(options, job, engine, site.clock, page) as look,
+            ):
                 outcome = attend(
                     engine,
                     site.clock,

@@ -153,6 +153,9 @@ def _test(test: argparse.ArgumentParser) -> None:
     )
     test.add_argument("--by-hand", action="store_true", help="a person turns the fan of a built-in house")
     test.add_argument(
+        "--marks", action="store_true", help="while a pressure is held: take marks and leaks from standard input"
+    )
+    test.add_argument(
         "--phone", metavar="ADDRESS", help="show flow and pressure on phones, at this private address of this machine"
     )
     test.add_argument("--real-time", action="store_true", help="run a built-in house as fast as life")

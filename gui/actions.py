@@ -52,15 +52,7 @@ class Actions(QObject):
         self.json = self._action(self._file, "Export the test as JSON…", "Ctrl+Shift+E")
         self._file.addSeparator()
         self.quit = self._action(self._file, "Close Airseam", "Ctrl+Q")
-        self.hold = self._action(self._test, "Hold a pressure", "H")
-        self.hold_more = self._action(self._test, "Hold 5 Pa more", "+")
-        self.hold_less = self._action(self._test, "Hold 5 Pa less", "-")
-        self.hold_other_way = self._action(self._test, "Hold it in the other direction", "Shift+D")
-        self.hold_end = self._action(self._test, "End the hold", "Shift+H")
-        self._test.addSeparator()
-        self.seal_starts = self._action(self._test, "Sealing starts", "S")
-        self.seal_done = self._action(self._test, "Sealing is done", "D")
-        self.count_from_here = self._action(self._test, "Count the change from here", "M")
+        self._add_hunt()
         self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="123456789")
         self._view.addSeparator()
         self.residuals = self._action(self._view, "How far the points lie off the line", "R")
@@ -82,6 +74,19 @@ class Actions(QObject):
         self.primary.setShortcut(SPACE)
         self.primary.setAutoRepeat(False)
         window.addAction(self.primary)
+
+    def _add_hunt(self) -> None:
+        self.hold = self._action(self._test, "Hold a pressure", "H")
+        self.hold_more = self._action(self._test, "Hold 5 Pa more", "+")
+        self.hold_less = self._action(self._test, "Hold 5 Pa less", "-")
+        self.hold_other_way = self._action(self._test, "Hold it in the other direction", "Shift+D")
+        self.hold_end = self._action(self._test, "End the hold", "Shift+H")
+        self._test.addSeparator()
+        self.seal_starts = self._action(self._test, "Sealing starts", "S")
+        self.seal_done = self._action(self._test, "Sealing is done", "D")
+        self.note = self._action(self._test, "Note of this moment", "N")
+        self.new_leak = self._action(self._test, "New leak", "L")
+        self.count_from_here = self._action(self._test, "Count the change from here", "M")
 
     def show_choices(self, mode: Mode, units: System, place: Place, *, comma: bool) -> None:
         """Tick what is chosen."""

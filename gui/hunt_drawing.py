@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from acquisition.rig import Role
 from acquisition.sealing.hold import HoldLook
+from acquisition.sealing.way import at_50_pa, target_flow_m3_h, way_of
+from acquisition.told import Table
+from acquisition.told.way import way_tables
 from analysis.units import Display
 from drivers.clock import NS_PER_S
 from gui.desk import Desk
 from gui.screen import Screen
 from gui.viewmodels.hunt import HuntFacts, HuntTab, hunt_picture
 from gui.viewmodels.hunt_trace import HuntTrace, hunt_trace
+from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.prompt import running_prompt
 from gui.views.hunt_place import HuntPlacePicture
@@ -53,8 +57,40 @@ class HuntDrawing:
                 target_pa=target_pa,
                 direction=direction,
                 decimal_mark=moment.display.decimal_mark,
+                leaks=self._leaks(moment) if choices.tab is HuntTab.LEAKS else None,
+                left=self._left(moment) if choices.tab is HuntTab.LEFT else (),
+                photo=self._photo,
             )
         )
+
+    def _leaks(self, moment: Moment) -> LeakPicture | None:
+        job, screen = self._desk.job, self._screen
+        if job is None or moment.job is None:
+            return None
+        register, volume = job.leaks, moment.job.plan.building.volume_m3
+        return screen.leaks.picture(
+            register.leaks,
+            register.drops,
+            job.house.photos,
+            screen.hunt.chosen,
+            moment.display,
+            (self._desk.hunting.exponent, volume),
+        )
+
+    def _photo(self, number: int) -> bytes | None:
+        return self._desk.job.house.photo(number) if self._desk.job is not None else None
+
+    def _left(self, moment: Moment) -> tuple[Table, ...]:
+        job, look = self._desk.job, self._desk.hunting.look
+        if job is None or moment.job is None:
+            return ()
+        now = look.now_m3_h if look is not None else None
+        flow = at_50_pa(now, look) if now is not None and look is not None else None
+        register = job.leaks
+        way = way_of(
+            target_flow_m3_h(moment.job.plan), flow, register.leaks, register.drops, self._desk.hunting.exponent
+        )
+        return way_tables(way, register.leaks, moment.display)
 
     def _age_s(self) -> float | None:
         engine = self._desk.engine

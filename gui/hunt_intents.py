@@ -101,17 +101,16 @@ class HuntIntents(QObject):
         self._screen.touch()
 
     def seal_starts(self) -> None:
-        """Mark that the chosen leak is being sealed."""
+        """Mark that the chosen leak is being sealed; where it is sealed already, that a new one is."""
         choices = self._screen.hunt
-        number = self._hunting.starts(choices.chosen)
+        number = self._hunting.starts(self._hunting.still_open(choices.chosen))
         if number is not None:
             choices.chosen = number
         self._screen.touch()
 
     def seal_done(self) -> None:
-        """Mark that the seal is done; the next seal is of another leak."""
-        if self._hunting.done() is not None:
-            self._screen.hunt.chosen = None
+        """Mark that the seal is done."""
+        self._hunting.done()
         self._screen.touch()
 
     def count_from_here(self) -> None:

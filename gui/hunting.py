@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import TypeVar
 
 from acquisition.engine import Engine
-from acquisition.job import Job
+from acquisition.job import Job, SealingMark
 from acquisition.sealing.hold import HoldLook
-from acquisition.sealing.leaks import Leak
-from acquisition.sealing.session import HoldSession, withdraw
+from acquisition.sealing.leaks import Leak, LeakStatus
+from acquisition.sealing.session import HoldSession, last_exponent, withdraw
 from acquisition.snapshot import Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.records import Direction
+from analysis.sealing.levelled import USUAL_EXPONENT
 from drivers.clock import Clock, seconds
 from gui.errands import Errands
 
@@ -39,14 +41,25 @@ class Hunting:
         self._job: Job | None = None
         self._engine: Engine | None = None
         self._clock: Clock | None = None
+        self._noted: SealingMark | None = None
         self._looking = False
         self._looked_ns = 0
+        self._exponent: tuple[int, float] | None = None
         self._undo: list[Callable[[], object]] = []
 
     @property
     def can_undo(self) -> bool:
         """Whether a mark or an edit of a leak can be taken back."""
         return bool(self._undo)
+
+    @property
+    def exponent(self) -> float:
+        """The flow exponent of the last test of the job, a usual one without."""
+        known = self._exponent
+        if self._job is None or known is None or known[0] != len(self._job.tests()):
+            value = USUAL_EXPONENT if self._job is None else last_exponent(self._job)
+            self._exponent = known = (0 if self._job is None else len(self._job.tests()), value)
+        return known[1]
 
     @property
     def sealing(self) -> str:
@@ -62,6 +75,7 @@ class Hunting:
         self._clock, self._engine = clock, engine
         if job is not self._job:
             self._job, self.session, self.look = job, None, None
+            self._exponent = None
             self._undo.clear()
         if job is None or engine is None or shown is None or not engine.busy:
             self._end()
@@ -133,6 +147,11 @@ class Hunting:
 
     # --- what the keys ask for
 
+    def still_open(self, number: int | None) -> int | None:
+        """Return the number where that leak is still to be sealed, else None."""
+        leak = self._job.leaks.leaks.get(number) if self._job is not None and number is not None else None
+        return number if leak is not None and leak.status is LeakStatus.FOUND else None
+
     def starts(self, number: int | None) -> int | None:
         """Mark that a leak is being sealed; return its number, None where that cannot be."""
         return self._marked(lambda session: session.starts(number))
@@ -141,9 +160,27 @@ class Hunting:
         """Mark that the seal is done; return the leak."""
         return self._marked(lambda session: session.done())
 
+    def begin_note(self) -> None:
+        """Remember the moment at which somebody begins to type a note."""
+        self._noted = self.session.moment() if self.session is not None else None
+
     def note(self, text: str) -> bool:
-        """Keep a note of this moment; return whether it was kept."""
-        return bool(self._marked(lambda session: session.note(text)))
+        """Keep a note with the moment at which it was begun; return whether it was kept."""
+        return bool(self._marked(lambda session: session.note(text, self._noted)))
+
+    def add_photo(self, number: int | None, subject: str, name: str, content: bytes) -> None:
+        """Put a copy of a picture into the job, and to a leak where it is of one."""
+        job, clock = self._job, self._clock
+        if job is None or clock is None:
+            return
+        try:
+            photo = job.edit_house().add_photo(subject, name, content, clock.utc())
+        except InvalidInput as error:
+            self._say(error)
+            return
+        if number is not None:
+            self.edit(number, lambda leak: replace(leak, photos=(*leak.photos, photo.id)))
+        self._changed()
 
     def count_from_here(self) -> None:
         """Count the change from this moment on."""

@@ -16,6 +16,7 @@ from gui.desk import Desk
 from gui.files import Files
 from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
+from gui.leak_intents import LeakIntents
 from gui.office_intents import OfficeIntents
 from gui.register_intents import RegisterIntents
 from gui.rig_intents import RigIntents
@@ -61,6 +62,7 @@ class Intents(QObject):
         self.teach = TeachIntents(desk, screen, window, self.files)
         self.house = HouseIntents(desk, screen, window, self.files)
         self.hunt = HuntIntents(desk, screen, window, actions)
+        self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self.office = OfficeIntents(desk, screen, window)
         self._connect_frame()

@@ -13,6 +13,7 @@ from gui.viewmodels.field_check import FieldCheckModel
 from gui.viewmodels.hunt import HuntChoices
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.job_place import JobSheetModel
+from gui.viewmodels.leak_sheet import LeakSheet
 from gui.viewmodels.moment import Place
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.register import RegisterModel
@@ -53,6 +54,7 @@ class Screen:
     detail: Detail = Detail.CHECKS
     corrections: bool = False
     hunt: HuntChoices = field(default_factory=HuntChoices)
+    leaks: LeakSheet = field(default_factory=LeakSheet)
     reading: Reading = field(default_factory=Reading)
     version: int = 0
 

@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Callable
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import replace
 from typing import Any
 
 from acquisition.commands.printing import display_of, show
 from acquisition.commands.status import VALID
+from acquisition.engine import Engine
 from acquisition.job import Job
+from acquisition.sealing.dictated import dictated
 from acquisition.sealing.held import HeldLook, held_look
 from acquisition.sealing.leaks import HowFound, Leak, LeakStatus
-from acquisition.told.sealing import held_table, leak_table, remaining_table
+from acquisition.sealing.session import last_exponent
+from acquisition.sealing.way import way_of
+from acquisition.snapshot import Snapshot
+from acquisition.told.sealing import held_table, leak_table
+from acquisition.told.way import way_tables
 from analysis.errors import InvalidInput
 from analysis.records import Estimate
-from analysis.sealing.parts import part_of
-from analysis.sealing.remaining import OpenLeak, guessed, remaining
 from analysis.sealing.unrest import Windows
-from drivers.clock import WallClock
+from drivers.clock import Clock, WallClock
 
 LAST_S = 60
 
@@ -38,11 +44,21 @@ def leaks(options: argparse.Namespace) -> int:
         register = job.leaks
         show(leak_table(register.leaks, register.drops, display))
         if options.target is not None:
-            way = remaining(_flow_now(look), options.target, _open_leaks(job))
-            show(remaining_table(way, register.leaks, display))
+            way = way_of(options.target, _flow_now(look), register.leaks, register.drops, last_exponent(job))
+            for table in way_tables(way, register.leaks, display):
+                show(table)
     finally:
         job.close()
     return VALID
+
+
+def marked(
+    options: argparse.Namespace, job: Job, engine: Engine, clock: Clock, watch: Callable[[Snapshot], None]
+) -> AbstractContextManager[Callable[[Snapshot], None]]:
+    """Take marks of a held pressure from standard input where asked for; gives `watch` that looks each moment too."""
+    if not options.marks:
+        return nullcontext(watch)
+    return dictated(job, engine, clock, display_of(options.units), watch)
 
 
 def last_held(job: Job) -> HeldLook | None:
@@ -52,9 +68,11 @@ def last_held(job: Job) -> HeldLook | None:
             continue
         plan = record.plan
         for run in reversed(job.load(record.id).runs):
+            begun, ended = run.record.started, run.record.ended
+            marks = [item for item in job.leaks.marks if begun <= item.utc and (ended is None or item.utc <= ended)]
             found = held_look(
                 run.record.direction, plan.targets_pa[0], run.record.air, run.data, run.windows,
-                record.rig.fitted_ranges, plan.building, job.leaks.marks,
+                record.rig.fitted_ranges, plan.building, marks,
             )  # fmt: skip
             if found is not None:
                 return found
@@ -78,15 +96,6 @@ def _edit(job: Job, options: argparse.Namespace) -> None:
         numbers = ", ".join(map(str, register.leaks)) or "none yet"
         raise InvalidInput("--change", options.change, f"the number of a leak is needed, there are: {numbers}")
     register.change(options.change, replace(known, **given), utc)
-
-
-def _open_leaks(job: Job) -> list[OpenLeak]:
-    """Return the leaks that are not sealed and whose size somebody guessed."""
-    return [
-        OpenLeak(number, guessed(leak.size_guess_m3_h), part_of(leak.part).sealable and leak.status is LeakStatus.FOUND)
-        for number, leak in job.leaks.leaks.items()
-        if leak.size_guess_m3_h and leak.status in (LeakStatus.FOUND, LeakStatus.LEFT)
-    ]
 
 
 def _flow_now(look: HeldLook | None) -> Estimate:

@@ -100,8 +100,8 @@ class LeakRegister:
             if mark not in self._contents.marks:
                 return
             self._contents.marks.remove(mark)
-            row = (utc_text(utc), utc_text(mark.utc), mark.t_ns)
-            sql = "INSERT INTO sealing_mark_taken_back (utc, mark_utc, mark_t_ns) VALUES (?, ?, ?)"
+            row = (utc_text(utc), utc_text(mark.utc), mark.t_ns, mark.kind.value)
+            sql = "INSERT INTO sealing_mark_taken_back (utc, mark_utc, mark_t_ns, mark_kind) VALUES (?, ?, ?, ?)"
             self._writer.post(sql, (row,), urgent=True)
 
     def measured(self, number: int, drop: Drop, utc: datetime) -> None:

@@ -92,9 +92,18 @@ class HoldSession:
         if open_mark is not None:
             raise InvalidInput("seal", open_mark.leak, "mark it as done first", shown=f"of leak {open_mark.leak} begun")
         leak = self._edit().leaks.get(number) if number is not None else None
-        if number is None or leak is None:
-            number = self.new_leak()
+        if number is not None and leak is not None:
+            self._mark(SealingMarkKind.STARTS, number)
+            return number
+        number = self.new_leak()
         self._mark(SealingMarkKind.STARTS, number)
+        take_back_start, take_back_leak = self._undo.pop(), self._undo.pop()
+
+        def take_back() -> None:
+            take_back_start()
+            take_back_leak()
+
+        self._undo.append(take_back)
         return number
 
     def done(self) -> int | None:

@@ -1,4 +1,4 @@
-"""Sealing in words: what changed while a pressure was held, the leaks of the house, what is left to a target."""
+"""Sealing in words: what changed while a pressure was held, and the leaks of the house."""
 
 from __future__ import annotations
 
@@ -7,10 +7,8 @@ from collections.abc import Mapping
 from acquisition.sealing.held import HeldLook
 from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from acquisition.told.table import Row, Table, Tone
-from acquisition.told.texts import BLANK, interval, plus_minus, sentence
-from analysis.records import Estimate
+from acquisition.told.texts import BLANK, plus_minus, sentence
 from analysis.sealing.change import Change, Sureness, sizes_of, smallest_m3_h
-from analysis.sealing.remaining import Remaining
 from analysis.sealing.watch import Step, StepKind
 from analysis.units import Display, Quantity, format_value, unit_symbol
 
@@ -55,36 +53,6 @@ def leak_table(leaks: Mapping[int, Leak], drops: Mapping[int, Drop], display: Di
         rows.append(Row((str(number), leak.place, leak.status, guess, brought), sentence(words) if words else "", tone))
     heads = ("No.", "Where", "Status", f"Guess at 50 Pa, {flow}", f"Sealing brought, {flow}")
     return Table("Leaks", heads, tuple(rows), (), "None is listed.", text_columns=3)
-
-
-def remaining_table(way: Remaining, leaks: Mapping[int, Leak], display: Display) -> Table:
-    """Return what is left to a target."""
-    flow = unit_symbol(Quantity.FLOW, display)
-
-    def row(words: str, value: Estimate, tone: Tone = Tone.PLAIN, note: str = "") -> Row:
-        if not value.high > value.low:
-            return Row((words, BLANK, BLANK), note, tone)
-        cells = (words, format_value(value.value, Quantity.FLOW, display), interval(value, Quantity.FLOW, display))
-        return Row(cells, note, tone)
-
-    met = way.to_go_m3_h.value <= 0.0
-    names = "; ".join(f"{number} {leaks[number].place}" for number in way.chosen)
-    rows = [
-        row("To go to the target", way.to_go_m3_h, Tone.GOOD if met else Tone.OPEN),
-        row("All leaks of the list", way.listed_m3_h),
-        row("The largest that would do", way.chosen_m3_h, Tone.GOOD if way.reachable else Tone.BAD, names),
-        row("What stays when all of them are sealed", way.floor_m3_h),
-        row("Of that, what no sealing reaches", way.beyond_sealing_m3_h),
-    ]
-    word = (
-        "The target is met."
-        if met
-        else "The leaks of the list can bring it: go on."
-        if way.reachable
-        else "The leaks of the list do not bring it: look for more, or stop here."
-    )
-    notes = (word, "Sizes are what sealing brought, or guesses, which may be off by a factor of three.")
-    return Table("What is left", ("", f"At 50 Pa, {flow}", "95 % interval"), tuple(rows), notes)
 
 
 def _step_row(step: Step, look: HeldLook, display: Display) -> Row:

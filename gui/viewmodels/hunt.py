@@ -31,11 +31,12 @@ class HuntTab(StrEnum):
 
     TRACE = "trace"
     LEAKS = "leaks"
+    LEFT = "left"
 
     @property
     def word(self) -> str:
         """The word on the tab."""
-        return {"trace": "Flow", "leaks": "Leaks"}[self.value]
+        return {"trace": "Flow", "leaks": "Leaks", "left": "What is left"}[self.value]
 
 
 @dataclass(slots=True)

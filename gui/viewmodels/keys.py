@@ -39,6 +39,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("H, Shift+H", "Hold a pressure, and end it."),
             ("+, -, Shift+D", "Hold 5 Pa more or less, or the same pressure in the other direction."),
             ("S, D", "Sealing starts, sealing is done: half a minute later stands here what it brought."),
+            ("N, L", "Note of this moment, new leak that was found now."),
             ("M", "Count the change from this moment on."),
         ),
     ),

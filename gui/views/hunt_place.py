@@ -2,26 +2,31 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLineEdit, QPushButton, QStackedWidget, QWidget
 
+from acquisition.told import Table
 from analysis.records import Direction
 from gui.look import Look
 from gui.plots.hunt_plot import HuntPlot
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16
 from gui.viewmodels.hunt import HuntPicture, HuntTab
 from gui.viewmodels.hunt_trace import HuntTrace
+from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.prompt import Prompt
 from gui.views.hunt_figures import AfarPanel, FlowPanel, SincePanel
-from gui.views.parts import button, column, label, row
+from gui.views.leak_page import LeakPage
+from gui.views.parts import Panel, button, column, row
 from gui.views.prompt_panel import PromptPanel
+from gui.views.tables_view import TablesView
 
 PRESETS_PA = (15, 25, 50, 60)
-LOW, WIDE = 620, 1100
-"""Below this height, and this width, not everything has room."""
+LOW = 620
+"""Below this height not everything has room."""
 EMPTY = "The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them."
 
 
@@ -38,6 +43,10 @@ class HuntPlacePicture:
     target_pa: float
     direction: Direction
     decimal_mark: str
+    leaks: LeakPicture | None = None
+    left: tuple[Table, ...] = ()
+    photo: Callable[[int], bytes | None] = lambda number: None
+    """Gives the content of a photo."""
 
 
 class HoldControls(QWidget):
@@ -108,21 +117,32 @@ class HuntPlace(QWidget):
         self.trace = HuntPlot(look)
         self.afar = AfarPanel(look)
         self.pages = QStackedWidget()
-        self.pages.addWidget(self.trace)
+        self.leaks = LeakPage(look)
+        self.left = TablesView("What is left to the target")
+        left = Panel()
+        left.title.hide()
+        left.note.hide()
+        left.body.addWidget(self.left, 1)
+        for page in (self.trace, self.leaks, left):
+            self.pages.addWidget(page)
         self.tabs = QButtonGroup(self)
         tabs = row(gap=GAP_4)
         for at, tab in enumerate(HuntTab):
             view = _tab(tab.word)
             self.tabs.addButton(view, at)
             tabs.addWidget(view)
-        self.keys = label("S sealing starts · D done · N note · L new leak · M count from here", "small")
-        tabs.addStretch(1)
-        tabs.addWidget(self.keys)
+        self.note = QLineEdit()
+        self.note.setProperty("role", "slim")
+        self.note.setAccessibleName("Note")
+        self.note.setPlaceholderText("Note (N), kept with the time at which it was begun")
+        tabs.addSpacing(GAP_8)
+        tabs.addWidget(self.note, 1)
         figures = QHBoxLayout()
         figures.setSpacing(GAP_12)
         figures.addWidget(self.flow, 58)
         figures.addWidget(self.since, 42)
         near = column(GAP_8)
+        self._near_lines = near
         near.addLayout(figures, 50)
         near.addLayout(tabs)
         near.addWidget(self.pages, 50)
@@ -157,8 +177,17 @@ class HuntPlace(QWidget):
             if view.text() != words:
                 view.setText(words)
         self.pages.setCurrentIndex(list(HuntTab).index(picture.tab))
-        if picture.tab is HuntTab.TRACE:
-            self.trace.show_picture(picture.trace, picture.decimal_mark, EMPTY)
+        share = 50 if picture.tab is HuntTab.TRACE else 28
+        self._near_lines.setStretch(0, share)
+        self._near_lines.setStretch(2, 100 - share)
+        match picture.tab:
+            case HuntTab.TRACE:
+                self.trace.show_picture(picture.trace, picture.decimal_mark, EMPTY)
+            case HuntTab.LEAKS:
+                if picture.leaks is not None:
+                    self.leaks.show_picture(picture.leaks, picture.photo)
+            case HuntTab.LEFT:
+                self.left.show_tables(picture.left)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave out what has no room."""
@@ -167,7 +196,6 @@ class HuntPlace(QWidget):
 
     def _make_room(self) -> None:
         """On a low screen a question takes the room of what stands below the figures."""
-        self.keys.setVisible(self.width() >= WIDE)
         self.pages.setVisible(not (self.height() < LOW and self.prompt.prompt is not None))
 
 
