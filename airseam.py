@@ -475,7 +475,7 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "mark": mark,
 }
 FILES, NUMBERS = ("analyse", "report", "export", "verify"), ("explain", "compare", "limits", "zone", "components")
-OFFICE = ("issue",)
+OFFICE = ("issue", "jobs", "typed")
 COMMANDS = {
     **HERE,
     **{name: elsewhere("files", name) for name in FILES},

@@ -70,6 +70,9 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     export = _on_a_test(command("export", "write a job for spreadsheets, or a test for other programs"))
     export.add_argument("--csv", type=Path, metavar="DIR", help="folder for samples, points and results of a job")
     export.add_argument("--json", type=Path, metavar="FILE", help="file for the test as JSON")
+    export.add_argument("--hpxml", type=Path, metavar="FILE", help="file for its air infiltration in HPXML")
+    _typed(command("typed", "keep the points of a hand-written record as a test of a job"))
+    _jobs(command("jobs", "list and search the jobs of a folder; export them together"))
     _issue(command("issue", "number, sign and freeze the report of a test; list and show what was issued"))
     verify = command("verify", "hold a job against its own digests and results")
     verify.add_argument("file", type=Path, metavar="JOB")
@@ -85,6 +88,26 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     window.add_argument("job", type=Path, nargs="?", metavar="JOB")
     window.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides what the simulated rigs do")
     return top
+
+
+def _typed(typed: argparse.ArgumentParser) -> None:
+    typed.add_argument("file", type=Path, metavar="JOB")
+    typed.add_argument("points", type=Path, metavar="POINTS", help="text: a pressure in Pa and a flow on each line")
+    typed.add_argument("--direction", choices=("depressurize", "pressurize"), default="depressurize")
+    typed.add_argument("--on", metavar="DATE", help="day and time on the sheet, such as 2026-05-04T09:12; now else")
+    typed.add_argument("--zero-before", type=_number, metavar="PA", help="zero-flow pressure before the points")
+    typed.add_argument("--zero-after", type=_number, metavar="PA", help="zero-flow pressure after the points")
+    typed.add_argument("--seconds", type=_above_zero, default=1.0, metavar="S", help="how long each was averaged")
+    typed.add_argument("--comma", action="store_true", help="numbers have a decimal comma")
+    _units(typed)
+
+
+def _jobs(jobs: argparse.ArgumentParser) -> None:
+    jobs.add_argument("folder", type=Path, metavar="FOLDER")
+    jobs.add_argument("--search", default="", metavar="WORDS", help="street, client, number, date, stage or file name")
+    jobs.add_argument("--csv", type=Path, metavar="FILE", help="write the table, a row for each test")
+    jobs.add_argument("--tables", type=Path, metavar="DIR", help="write samples, points and results of each job found")
+    jobs.add_argument("--json", action="store_true", help="one JSON document on standard output")
 
 
 def _issue(issue: argparse.ArgumentParser) -> None:

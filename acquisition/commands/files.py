@@ -10,6 +10,7 @@ from acquisition.commands.printing import display_of, limits_of, show, write
 from acquisition.commands.status import NOT_VALID, VALID
 from acquisition.job import Job
 from acquisition.job.export import write_csv
+from acquisition.job.hpxml import hpxml_fragment
 from acquisition.summary import summary_lines
 from acquisition.testfile import chosen, is_job, load_stored_test
 from acquisition.told import budget_table, correction_tables, quantity_table
@@ -54,8 +55,13 @@ def report(options: argparse.Namespace) -> int:
 
 def export(options: argparse.Namespace) -> int:
     """Write a job for spreadsheets or a test for other programs."""
-    if options.json is None and options.csv is None:
-        raise InvalidInput("export", None, "--csv DIR, --json FILE or both are needed")
+    if options.json is None and options.csv is None and options.hpxml is None:
+        raise InvalidInput("export", None, "--csv DIR, --json FILE or --hpxml FILE is needed", shown="without a target")
+    if options.hpxml is not None:
+        clock = WallClock()
+        stored = load_stored_test(options.file, clock, options.test)
+        write(options.hpxml, hpxml_fragment(stored.test, stored.result(), clock.utc()), "the fragment")
+        print(options.hpxml)
     if options.json is not None:
         document = write_test(load_stored_test(options.file, WallClock(), options.test).test)
         write(options.json, (json.dumps(document, indent=1, ensure_ascii=False) + "\n").encode(), "the test")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import datetime
 from functools import partial
 from pathlib import Path
 from typing import Self, TypeVar
@@ -208,10 +209,10 @@ class Job:
         unfinished = {RecordState.INTERRUPTED} | ({RecordState.RECORDING} if self.read_only else set())
         return tuple(run for run in self._ledger.runs if run.state in unfinished)
 
-    def record(self, plan: TestPlan, rig: RigSpec) -> Recorder:
-        """Begin a test and return what records it."""
+    def record(self, plan: TestPlan, rig: RigSpec, started: datetime | None = None) -> Recorder:
+        """Begin a test and return what records it; it begins now, or at the time of a hand-written record."""
         self._check_writable()
-        record = self._ledger.begin_test(plan, rig, self._clock.utc())
+        record = self._ledger.begin_test(plan, rig, started or self._clock.utc())
         return Recorder(record, self._ledger, self._writer, self._clock)
 
     def load(self, test_id: int) -> LoadedTest:
@@ -249,6 +250,20 @@ class Job:
     def flush(self) -> bool:
         """Bring everything queued to the disk; false when it does not take it."""
         return self._writer.flush()
+
+    def copy_to(self, path: Path) -> None:
+        """Write a copy of the whole job as it is now; raises `InvalidInput` or `OSError`."""
+        path.unlink(missing_ok=True)
+
+        def copied(db: sqlite3.Connection) -> None:
+            target = sqlite3.connect(path)
+            try:
+                db.backup(target)
+                target.execute("PRAGMA journal_mode = DELETE")
+            finally:
+                target.close()
+
+        self._read(copied)
 
     def close(self, rescue_folder: Path | None = None) -> str:
         """Bring everything to the disk and close the file.

@@ -70,7 +70,7 @@ def _equipment(content: ReportContent) -> list[list[Cell]]:
     return [
         ["Rig", printable(content.rig.name)],
         *instruments,
-        *_fitted(content.rig),
+        *([] if content.rig.typed else _fitted(content.rig)),
     ]
 
 

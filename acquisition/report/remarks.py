@@ -16,6 +16,8 @@ _MOST_NOTICED = 5
 def deviations(content: ReportContent, display: Display) -> list[str]:
     """Return a sentence for everything that departs from the method or is not known."""
     items = [wording.STATES[content.state.value]] if content.state.value in wording.STATES else []
+    if content.typed:
+        items.append(wording.TYPED_GAP)
     if len(content.runs) == 1:
         items.append(f"Measured in one direction only ({content.runs[0].run.direction}).")
     for run in content.runs:

@@ -9,6 +9,10 @@ PROGRAM = "Airseam"
 TITLE = "Air leakage test"
 SIMULATED = "Simulated house, invented data"
 TYPED = "Typed from a hand-written record"
+TYPED_GAP = (
+    "Pressures and flows were typed from a hand-written record: there are no readings behind them, and nobody "
+    "knows how they scattered."
+)
 FINDING = "Made to find leaks: not to be quoted"
 DRAFT = "Draft, not issued"
 CERTIFICATE, FINDING_REPORT = "Certificate of an air leakage test", "Report on finding leaks"
