@@ -23,11 +23,13 @@ from analysis.errors import InvalidInput
 from simulators.houses import house_names
 
 if TYPE_CHECKING:
-    from acquisition.job import Job
+    from acquisition.job import Job, Recorder
     from acquisition.openrig import OpenRig, RigSource
+    from acquisition.plan import TestPlan
     from acquisition.preparation import Wishes
     from acquisition.register import Register
     from acquisition.rig import RigSpec
+    from acquisition.standing import Standing
     from analysis.records import Air, Building
     from drivers.clock import Clock
     from drivers.transport import TransportOpener
@@ -89,13 +91,10 @@ def test(options: argparse.Namespace) -> int:
     from acquisition.commands.sealing import marked
     from acquisition.engine import Engine
     from acquisition.heldinturn import HeldInTurn
-    from acquisition.holding import held_plan
     from acquisition.leading import lead
-    from acquisition.preparation import prepare
-    from acquisition.setup import gate_of, obeying
     from acquisition.terminal import attend
 
-    wishes = wishes_of(options)
+    check_resume(options)
     site = site_of(options)
     auto = site.spec.simulated or options.yes
     rig = opened_rig(site, options.register)
@@ -103,10 +102,7 @@ def test(options: argparse.Namespace) -> int:
     led = None if site.hear is None else lead(engine, site.clock, site.hear)
     try:
         with opened_job(options.job, site) as job:
-            plan = prepare(job, wishes, site.spec, site.building, site.air)
-            if options.hold:
-                plan = held_plan(plan, options.hold[0])
-            plan = obeying(plan, gate_of(job.house.entries, site.clock.utc()))
+            plan, record, standing = what_to_run(job, options, site, rig.spec)
             turns = HeldInTurn(engine, options.hold, 60.0 * options.minutes)
             with (
                 phone_page(options, site.clock, turns.look) as page,
@@ -116,10 +112,11 @@ def test(options: argparse.Namespace) -> int:
                     engine,
                     site.clock,
                     plan,
-                    lambda: job.record(plan, rig.spec),
+                    record,
                     auto=auto,
                     watch=look,
                     display=display_of(options.units),
+                    standing=standing,
                 )
             engine.close()
             shown = outcome.snapshot
@@ -148,6 +145,39 @@ def test(options: argparse.Namespace) -> int:
     if options.hold:
         status = VALID
     return status if outcome.conclusion == "complete" else NOT_VALID
+
+
+def what_to_run(
+    job: Job, options: argparse.Namespace, site: Site, spec: RigSpec
+) -> tuple[TestPlan, Callable[[], Recorder], Standing | None]:
+    """Return the plan of the test that is asked for, what begins its record, and how far one that goes on has come."""
+    from acquisition.holding import held_plan
+    from acquisition.preparation import prepare
+    from acquisition.setup import gate_of, obeying
+    from acquisition.takeup import cut_short, take_up
+
+    now = site.clock.utc()
+    if options.resume:
+        again = take_up(job, spec, now)
+        return again.plan, lambda: job.resume(again.number), again.standing
+    plan = prepare(job, wishes_of(options), spec, site.building, site.air)
+    if options.hold:
+        plan = held_plan(plan, options.hold[0])
+    plan = obeying(plan, gate_of(job.house.entries, now))
+    earlier = cut_short(job)
+    if earlier is not None:
+        text = f"test {earlier.id} was cut short (state: {earlier.state}); --resume would have gone on with it"
+        print(f"airseam: {text}", file=sys.stderr)
+    return plan, lambda: job.record(plan, spec), None
+
+
+def check_resume(options: argparse.Namespace) -> None:
+    """Raise `InvalidInput` where something is asked for that a test which goes on cannot have."""
+    from acquisition.preparation import Wishes
+
+    if options.resume and (wishes_of(options) != Wishes() or options.hold or not options.job.exists()):
+        allowed = "a job file is needed, and nothing that changes the test: it goes on as it was begun"
+        raise InvalidInput("--resume", str(options.job), allowed)
 
 
 def simulate(options: argparse.Namespace) -> int:
@@ -233,6 +263,8 @@ class Site:
     opener: TransportOpener
     building: Building | None = None
     air: Air | None = None
+    fit: Callable[[int, str], None] | None = None
+    """Where there is somebody simulated who fits flow ranges: takes the fan, counted from 0, and the range."""
     hear: Callable[[str, int], None] | None = None
     """Where there is a simulated person at the knob of the fan: takes an order and its time."""
 
@@ -256,7 +288,7 @@ def site_of(options: argparse.Namespace) -> Site:
             by_hand=options.by_hand,
         )
         hear = None if rig.hand is None else rig.hand.hear
-        return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig), hear)
+        return Site(spec_of(rig, rig.own_ports), clock, rig.open, *known(rig), rig.fit, hear)
     only_built_in = (options.seed, options.taps, options.fans)
     if options.real_time or options.by_hand or any(item is not None for item in only_built_in):
         built_in = " or ".join(BUILT_IN + name for name in house_names())
@@ -277,6 +309,7 @@ def opened_rig(site: Site, register: Path | None) -> OpenRig:
     known = registered(register)
     rig = open_rig(site.spec, site.clock, site.opener)
     rig.equip(known)
+    rig.fitter = site.fit
     for status in due_of_rig(in_use(rig.spec), site.clock.utc().astimezone().date()):
         print(f"airseam: {status.sentence}", file=sys.stderr)
     return rig
@@ -378,7 +411,9 @@ def sources(seed: int) -> tuple[RigSource, ...]:
         def open_house(factor: float) -> tuple[OpenRig, Clock]:
             clock: Clock = WallClock() if factor == 1.0 else ScaledClock(factor)
             rig = simulated_rig(house, seed, clock, taps=taps, fans=fans)
-            return open_rig(spec_of(rig, rig.own_ports), clock, rig.open), clock
+            opened = open_rig(spec_of(rig, rig.own_ports), clock, rig.open)
+            opened.fitter = rig.fit
+            return opened, clock
 
         rig = simulated_rig(house, seed, WallClock(), taps=taps, fans=fans)
         place, title = house, rig.house.name

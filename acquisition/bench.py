@@ -44,6 +44,9 @@ class Bench:
     spoilt: bool = False
     """Whether something was noticed that spoils the point being averaged."""
 
+    again_pa: list[float] = field(default_factory=list)
+    """Targets (magnitudes) that somebody wants once more, until the procedure listens."""
+
     wish: Wish | None = None
     """What somebody wants of the pressure that is held, until it is followed."""
     held: HeldView | None = None

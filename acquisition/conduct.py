@@ -11,6 +11,7 @@ from acquisition.engine import Engine
 from acquisition.job.recorder import Recorder
 from acquisition.plan import TestPlan
 from acquisition.snapshot import EngineState, Snapshot
+from acquisition.standing import Standing
 from acquisition.steps import Ask
 from drivers.clock import NS_PER_S, Clock, seconds
 from drivers.instrument import LinkState, LinkStatus
@@ -68,13 +69,14 @@ def conduct(
     ask: Asker | None,
     progress: Callable[[Snapshot], None],
     cancel: threading.Event,
+    standing: Standing | None = None,
 ) -> Outcome:
-    """Run a test to its end on an engine that ticks.
+    """Run a test to its end on an engine that ticks, or what is left of one that had come to `standing`.
 
     Without `ask` the engine has to answer by itself (`auto_answer`). Setting `cancel` stops the fan and ends the test.
     Raises `InvalidInput` when the rig cannot run the plan.
     """
-    engine.begin(plan, recorder)
+    engine.begin(plan, recorder, standing)
     supervision = _Supervision(engine, ask)
     while engine.busy and not supervision.ended:
         shown = engine.snapshot()

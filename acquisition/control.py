@@ -149,6 +149,11 @@ class PressureController:
         self._held = None
         self._gentle = True
 
+    def forget(self) -> None:
+        """Forget how speed and pressure belong together; the next target needs an approach."""
+        self.rest()
+        self.curve = SpeedCurve()
+
     def aim(self, target_pa: float, standing_pa: float) -> None:
         """Take a new target while the pressure stands at `standing_pa`; the curve has to be known.
 

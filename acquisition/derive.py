@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -263,24 +264,30 @@ def fan_flows(
 ) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
     """Return stamps and flows, both (n,), at the density of the air in the fan: from indoors when depressurizing.
 
-    Those of several fans are added at the moments of the first; where one is not known there is NaN.
+    Those of several fans are added at the moments of the first; where one is not known there is NaN. Each reading is
+    converted by the range that was fitted when it was read.
     """
     inward = direction is Direction.PRESSURIZE
     temperature_c, rh = (air.outdoor_c, air.outdoor_rh) if inward else (air.indoor_c, air.indoor_rh)
     density_kg_m3 = moist_air_density(temperature_c, rh, pressure_of(air, building))
 
-    def flow_of(fan: int, flow_range: FlowRange, margin_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    def flow_of(fan: int, flow_range: FlowRange, *span: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
         role = _flow_role(data, fan)
-        times_ns, values = data.slice(role, start_ns - margin_ns, end_ns + margin_ns)
+        times_ns, values = data.slice(role, *span)
         if role is FAN_FLOWS[fan][0]:
             return times_ns, values
         return times_ns, np.asarray(element_flow_m3_h(values, flow_range, density_kg_m3), np.float64)
 
-    first, *further = fitted.at(start_ns)
-    times_ns, total = flow_of(0, first, 0)
-    for fan, flow_range in enumerate(further, 1):
-        total = total + at_instants(*flow_of(fan, flow_range, LONGEST_GAP_NS), times_ns)
-    return times_ns, total
+    inside = sorted({item.t_ns for item in fitted.changes if start_ns < item.t_ns < end_ns})
+    parts = []
+    for from_ns, to_ns in pairwise((start_ns, *inside, end_ns)):
+        first, *further = fitted.at(from_ns)
+        times_ns, total = flow_of(0, first, from_ns, to_ns)
+        for fan, flow_range in enumerate(further, 1):
+            margin = from_ns - LONGEST_GAP_NS, to_ns + LONGEST_GAP_NS
+            total = total + at_instants(*flow_of(fan, flow_range, *margin), times_ns)
+        parts.append((times_ns, total))
+    return np.concatenate([times for times, _ in parts]), np.concatenate([flows for _, flows in parts])
 
 
 def _storage_flow_m3_h(

@@ -12,37 +12,40 @@ import threading
 from collections import deque
 from collections.abc import Callable
 
+from acquisition.atonce import fit
 from acquisition.bench import Bench
 from acquisition.control import Plant, PressureController
-from acquisition.executors import Done, Executor, Retake, executor_for
+from acquisition.execution import Done, Executor, Retake
+from acquisition.executors import executor_for
 from acquisition.fanbyhand import warning, watched_speed
 from acquisition.guard import Expectation, Guard
 from acquisition.hosestep import HoseCheck
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
+from acquisition.linkreturn import LinkReturn
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
-from acquisition.procedures import procedure_of
+from acquisition.procedures import procedure_of, rest_of
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
+from acquisition.repair import ask_to_fit, steps_again, take_again
 from acquisition.rig import Role
 from acquisition.sight import sight_of
 from acquisition.snapshot import EngineState, Severity, Snapshot
-from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, Wish
+from acquisition.standing import Standing
+from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, StopFan, Wish
 from acquisition.taps import TapsAsOne
 from acquisition.typedgauge import ASKED_FOR, undriven_executor_for
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
 from drivers.clock import Clock, Hosted, seconds
-from drivers.instrument import LinkState
 
 PERIOD_S = 0.1
 MOST_LOOKS = 4
 """How often at most readings are taken in a period, from a gauge that is faster than the loop."""
 REST_REPEAT_S = 0.5
-AUTO_RESUME_S = 2.0
 DEFAULT_VOLUME_M3 = 400.0
 """Only for the controller's first guess where no volume is known yet."""
 LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
@@ -77,9 +80,11 @@ class Engine:
         self._ask: Ask | None = None
         self._since_checkpoint: list[Step] = []
         self._again: deque[Step] = deque()
+        self._fitting: tuple[int, str] | None = None
+        """Fan and range that somebody was asked to fit."""
         self._paused_reason = ""
         self._paused_kind: AlarmKind | None = None
-        self._linked_since_ns: int | None = None
+        self._return = LinkReturn(rig, self.live, clock)
         self._last_tick_ns: int | None = None
         self._due_ns = 0
         looks = min(max(round(rig.rate_hz * PERIOD_S), 1), MOST_LOOKS)
@@ -99,14 +104,17 @@ class Engine:
         self._hosted = self._clock.host(self.tick, "engine")
         self._guard.start()
 
-    def begin(self, plan: TestPlan, recorder: Recorder) -> None:
-        """Start a test; raises `InvalidInput` when the rig cannot run it or another one is running."""
+    def begin(self, plan: TestPlan, recorder: Recorder, standing: Standing | None = None) -> None:
+        """Start a test, or go on with one that was cut short and has come to `standing`.
+
+        Raises `InvalidInput` when another one is running.
+        """
         if self._busy.is_set():
             raise InvalidInput("test", "running", "one test at a time")
         if plan.hold and self._rig.spec.by_hand & ASKED_FOR:
             raise InvalidInput("hold", "typed gauge", "a pressure is held where the program reads the gauges")
         self._busy.set()
-        self._mail.append(lambda now_ns: self._do_begin(plan, recorder))
+        self._mail.append(lambda now_ns: self._do_begin(plan, recorder, standing))
 
     @property
     def busy(self) -> bool:
@@ -145,6 +153,15 @@ class Engine:
     def enter(self, role: Role, value: float) -> None:
         """Take a reading (SI) that a person typed; raises `ValueError` where nothing is typed."""
         self._rig.enter(role, value)
+
+    def take_again(self, window: int | None = None) -> None:
+        """Take a point of the running direction once more and leave the old one out; without one, begin it anew."""
+        self._mail.append(lambda now_ns: self._do_again(window, now_ns))
+
+    def fit_range(self, name: str, fan: int = 0) -> None:
+        """Fit another flow range on a fan, which is stopped for it; raises `InvalidInput` for one that there is not."""
+        self._rig.spec.with_fitted(fan, name)
+        self._mail.append(lambda now_ns: self._do_fit(fan, name, now_ns))
 
     def strike(self, window: int, reason: str) -> None:
         """Leave a point out of the result, with a reason."""
@@ -301,11 +318,17 @@ class Engine:
 
     # --- what was asked, done in the loop -------------------------------------------------------------------------
 
-    def _do_begin(self, plan: TestPlan, recorder: Recorder) -> None:
+    def _do_begin(self, plan: TestPlan, recorder: Recorder, standing: Standing | None) -> None:
         plant = Plant(plan.building.volume_m3 or DEFAULT_VOLUME_M3)
-        progress = TestProgress(plan, self._rig.spec, recorder, self._clock)
+        progress = TestProgress(plan, recorder.rig, recorder, self._clock)
         self._bench = Bench(self._rig, self.live, progress, PressureController(plant), slack_s=self._clock.slack_s)
-        self._procedure = procedure_of(plan, self._rig.spec, turns=self._rig.turns)
+        spec, turns = self._rig.spec, self._rig.turns
+        fits = self._rig.fitter is not None or not self._auto_answer
+        if standing is None:
+            self._procedure = procedure_of(plan, spec, turns=turns, fits=fits)
+        else:
+            self._procedure = rest_of(plan, standing, self._clock.utc(), spec, turns=turns, fits=fits)
+        self._fitting = None
         self._since_checkpoint.clear()
         self._again.clear()
         self._guard.release()
@@ -321,7 +344,42 @@ class Engine:
         self._ask = None
         self._bench.progress.answer(ask, choice, now_ns)
         self._state = EngineState.RUNNING
-        self._next(Done(choice), now_ns)
+        if self._fitting is not None and choice == ask.choices[0]:
+            fan, name = self._fitting
+            fit(self._bench, fan, name, now_ns)
+            self._repeat(now_ns)
+        else:
+            self._next(Done(choice), now_ns)
+        self._fitting = None
+
+    def _do_again(self, window: int | None, now_ns: int) -> None:
+        bench = self._bench
+        if bench is None or bench.progress.current is None:
+            return
+        if window is None:
+            if self._state is EngineState.RUNNING and bench.target_pa is not None:
+                bench.progress.drop_open_window()
+                bench.progress.mark("again", "The point is begun again.", now_ns)
+                self._repeat(now_ns)
+            return
+        take_again(bench, window, now_ns)
+
+    def _do_fit(self, fan: int, name: str, now_ns: int) -> None:
+        """Have a range fitted at once where the fan rests, else stop it first and ask."""
+        bench = self._bench
+        if bench is None or not self._busy.is_set():
+            self._rig.fit(fan, name)
+            return
+        if self._fitting is not None:
+            return
+        if self._state is not EngineState.RUNNING:
+            fit(bench, fan, name, now_ns)
+            return
+        bench.progress.drop_open_window()
+        self._fitting = (fan, name)
+        ask = ask_to_fit(self._rig.spec, fan, name)
+        self._again = deque([ask, *steps_again(self._since_checkpoint, bench)])
+        self._perform(StopFan(), now_ns)
 
     def _do_wish(self, wish: Wish) -> None:
         if self._bench is not None and self._bench.progress.plan.hold:
@@ -337,7 +395,7 @@ class Engine:
         self._bench.progress.mark("paused", reason, now_ns)
         self._state = EngineState.PAUSED
         self._paused_reason, self._paused_kind = reason, kind
-        self._linked_since_ns = None
+        self._return.wait()
 
     def _do_resume(self, now_ns: int) -> None:
         if self._state is not EngineState.PAUSED or self._bench is None:
@@ -353,7 +411,7 @@ class Engine:
 
     def _repeat(self, now_ns: int) -> None:
         """Do the steps since the last checkpoint again."""
-        self._again = deque(self._since_checkpoint)
+        self._again = deque(steps_again(self._since_checkpoint, self._bench))
         self._perform(self._again.popleft(), now_ns)
 
     def _with_progress(self, act: Callable[[TestProgress], None]) -> None:
@@ -405,19 +463,11 @@ class Engine:
         """Go on by itself after a lost link where nobody is there to say so, once every link has been back a while."""
         if not self._auto_answer or self._paused_kind not in LINK_ALARMS:
             return
-        statuses = self._rig.statuses()
-        wrong = [status for status in statuses if status.state is LinkState.WRONG_INSTRUMENT]
-        if wrong:
-            self._last_error = wrong[0].sentence
+        stranger = self._return.stranger()
+        if stranger:
+            self._last_error = stranger
             self._finish("faulted", now_ns)
-            return
-        newest = self.live.newest_ns(Role.ENVELOPE)
-        fresh = newest is not None and now_ns - newest < seconds(1.0 + self._clock.slack_s)
-        if not fresh or any(status.state is not LinkState.LINKED for status in statuses):
-            self._linked_since_ns = None
-        elif self._linked_since_ns is None:
-            self._linked_since_ns = now_ns
-        elif now_ns - self._linked_since_ns > seconds(AUTO_RESUME_S):
+        elif self._return.back(now_ns):
             self._do_resume(now_ns)
 
     def _command(self, now_ns: int) -> None:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections import deque
-from dataclasses import dataclass, replace
-from typing import Protocol, assert_never
+from dataclasses import replace
+from typing import assert_never
 
+from acquisition.atonce import Immediately
 from acquisition.bench import Bench
+from acquisition.execution import Done, Executor, Retake
 from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.rig import Role
 from acquisition.snapshot import Activity, HeldView, Severity
@@ -19,19 +21,20 @@ from acquisition.steps import (
     CheckHoses,
     Checkpoint,
     EndRun,
+    FitRange,
     Foretell,
     GoTo,
     Hold,
+    Listen,
     Mark,
     MeasureZero,
     SetTargets,
     Settle,
     Step,
-    StepResult,
     StopFan,
+    StrikeLast,
     WindowKind,
 )
-from acquisition.vigil import Vigil
 from analysis.statistics import standard_error_of_mean
 from drivers.clock import NS_PER_S, seconds
 
@@ -59,33 +62,6 @@ MOVING_AIR_SHARE = 0.05
 """Share of the flow before the stop above which the fan is not at rest, whatever its drive says."""
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
-    """The step has ended with this result."""
-
-    result: StepResult = None
-
-
-@dataclass(frozen=True, slots=True)
-class Retake:
-    """The step was spoiled: go back to the last checkpoint and do it again."""
-
-
-class Executor(Protocol):
-    """One running step."""
-
-    activity: Activity
-    total_s: float | None
-
-    def elapsed_s(self, now_ns: int) -> float:
-        """Return for how long it has run, an averaging since its window was opened."""
-        ...
-
-    def tick(self, bench: Bench, now_ns: int) -> Done | Retake | None:
-        """Do what is due; return `Done` when the step has ended, `Retake` when it was spoiled."""
-        ...
-
-
 class Timed:
     """Remembers when it was first asked."""
 
@@ -101,49 +77,6 @@ class Timed:
         if self._start_ns is None:
             self._start_ns = now_ns
         return (now_ns - self._start_ns) / NS_PER_S
-
-
-class Immediately:
-    """Steps that only note something."""
-
-    activity = Activity.NONE
-    total_s: float | None = None
-
-    def __init__(self, step: BeginRun | EndRun | Foretell | SetTargets | GoTo | Mark) -> None:
-        """Keep the step."""
-        self._step = step
-
-    def elapsed_s(self, now_ns: int) -> float:
-        """Take no time."""
-        return 0.0
-
-    def tick(self, bench: Bench, now_ns: int) -> Done | None:
-        """Note it."""
-        match self._step:
-            case BeginRun(direction):
-                bench.direction, bench.zero_pa, bench.targets_pa = direction, None, ()
-                bench.target_pa = None
-                bench.line.clear()
-                fitted = bench.rig.spec
-                bench.vigil = Vigil(ranges=fitted.ranges, fitted=fitted.fitted)
-                bench.rig.set_direction(direction)
-                bench.progress.begin_run(direction, now_ns)
-            case EndRun():
-                bench.progress.end_run("complete", now_ns)
-            case Foretell(outlook):
-                bench.progress.foretell(outlook, now_ns)
-            case SetTargets(targets):
-                taken = bench.progress.points_taken()
-                bench.targets_pa = tuple(bench.targets_pa[:taken]) + targets if taken else targets
-            case GoTo(target):
-                bench.target_pa = target
-                bench.vigil.new_target()
-                bench.controller.aim(abs(target), bench.induced_now(now_ns) or 0.0)
-            case Mark(kind, text):
-                bench.progress.mark(kind, text, now_ns)
-            case _ as unreachable:
-                assert_never(unreachable)
-        return Done()
 
 
 class ZeroReading(Timed):
@@ -399,7 +332,7 @@ class Stopping(Timed):
 def executor_for(step: Step) -> Executor | None:
     """Return the executor of a step; None for those that the engine itself answers or gives to others."""
     match step:
-        case BeginRun() | EndRun() | Foretell() | SetTargets() | GoTo() | Mark():
+        case BeginRun() | EndRun() | Foretell() | SetTargets() | GoTo() | Mark() | FitRange() | Listen() | StrikeLast():
             return Immediately(step)
         case MeasureZero():
             return ZeroReading(step)

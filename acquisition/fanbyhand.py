@@ -8,7 +8,8 @@ from __future__ import annotations
 from enum import StrEnum
 
 from acquisition.bench import Bench
-from acquisition.executors import MOVING_AIR_SHARE, Averaging, Done, Executor, Retake, Timed, executor_for
+from acquisition.execution import Done, Executor, Retake
+from acquisition.executors import MOVING_AIR_SHARE, Averaging, Timed, executor_for
 from acquisition.sentences import pressure
 from acquisition.snapshot import Activity, Severity
 from acquisition.steadiness import Trend

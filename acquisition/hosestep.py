@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from acquisition.bench import Bench
-from acquisition.executors import Done, Timed
+from acquisition.execution import Done
+from acquisition.executors import Timed
 from acquisition.hosecheck import MOVED_PA, FanStep, Response, judge_hoses
 from acquisition.rig import TAPS, Role
 from acquisition.snapshot import Activity

@@ -3,33 +3,31 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Generator
+from collections.abc import Generator, Iterable
+from dataclasses import dataclass
 
 from acquisition.plan import TestPlan
-from acquisition.planning.outlook import GOOD_ENOUGH_SHARE, Outlook, foresee, held_against
-from acquisition.planning.reach import range_doubt
+from acquisition.planning.outlook import Outlook, foresee
 from acquisition.planning.rounds import between_pays, rounds
+from acquisition.points import Course, listen, points
 from acquisition.steps import (
     Approach,
     Ask,
-    Average,
     BeginRun,
     CheckHoses,
     Checkpoint,
     EndRun,
     Foretell,
-    GoTo,
     Mark,
     MeasureZero,
     Procedure,
     SetTargets,
-    Settle,
     Step,
     StepResult,
     StopFan,
     WindowKind,
 )
-from analysis.records import Direction, FlowRange, Point, ZeroFlow
+from analysis.records import Direction, FlowRange, ZeroFlow
 
 LOWEST_PA = 10.0
 ZERO_MULTIPLE = 5.0
@@ -37,8 +35,6 @@ ZERO_MULTIPLE = 5.0
 MARGIN = 1.1
 """The zero-flow pressure after the points may be a little larger than the one before."""
 FEWEST_POINTS = 5
-FROM_REST_S = 45.0
-"""For the way up after a stop; from point to point the usual time will do."""
 
 TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
 COVER_BETWEEN, NOT_BETWEEN = "Cover it each time", "Leave these records out"
@@ -60,34 +56,63 @@ SAFETY = Ask(
 
 
 def multipoint(
-    plan: TestPlan, *, shutter: bool = False, turns: bool = False, flow_range: FlowRange | None = None
+    plan: TestPlan,
+    *,
+    shutter: bool = False,
+    turns: bool = False,
+    flow_range: FlowRange | None = None,
+    ranges: tuple[FlowRange, ...] = (),
+    fits: bool = False,
 ) -> Procedure:
     """Yield the steps of a multipoint test.
 
     `shutter`: the fan closes by itself at rest, nobody has to cover it. `turns`: the fan changes direction by itself.
-    `flow_range` is the one in the fan: whether it suits the house is told from the first point.
+    `flow_range` is the one in the fan: whether it suits the house is told from the first point; with `fits` another one
+    of `ranges` can take its place in the middle.
     """
+    if not (yield from safe(plan)):
+        return
+    yield from directions(plan, plan.directions, Outfit(shutter, turns, flow_range, ranges, fits))
+
+
+@dataclass(frozen=True, slots=True)
+class Outfit:
+    """What the fan of a rig can do, and its flow ranges."""
+
+    shutter: bool = False
+    turns: bool = False
+    fitted: FlowRange | None = None
+    ranges: tuple[FlowRange, ...] = ()
+    fits: bool = False
+
+
+def safe(plan: TestPlan) -> Generator[Step, StepResult, bool]:
+    """Yield the safety questions, or the mark that they were answered; return whether a test may be made."""
     if plan.safety:
         yield Mark("safety", plan.safety)
-    else:
-        answer = yield SAFETY
-        if answer == DO_NOT_TEST:
-            yield Mark("not tested", "The safety questions were answered: do not test.")
-            return
-    for index, direction in enumerate(plan.directions):
-        if index:
-            yield turn(direction, turns=turns)
+        return True
+    answer = yield SAFETY
+    if answer == DO_NOT_TEST:
+        yield Mark("not tested", "The safety questions were answered: do not test.")
+        return False
+    return True
+
+
+def directions(plan: TestPlan, wanted: tuple[Direction, ...], outfit: Outfit, *, turn_first: bool = False) -> Procedure:
+    """Yield the steps of one direction after the other, each from its beginning."""
+    for index, direction in enumerate(wanted):
+        if index or turn_first:
+            yield turn(direction, turns=outfit.turns)
         yield BeginRun(direction)
-        going_on = yield from _run(plan, direction, shutter=shutter, flow_range=flow_range, first=not index)
+        going_on = yield from _run(plan, direction, outfit, first=not index)
         yield EndRun()
         if not going_on:
             return
 
 
-def _run(
-    plan: TestPlan, direction: Direction, *, shutter: bool, flow_range: FlowRange | None, first: bool
-) -> Generator[Step, StepResult, bool]:
+def _run(plan: TestPlan, direction: Direction, outfit: Outfit, *, first: bool) -> Generator[Step, StepResult, bool]:
     """Yield the steps of one direction; return whether the test goes on."""
+    shutter = outfit.shutter
     yield Checkpoint()
     if not shutter:
         yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
@@ -111,18 +136,34 @@ def _run(
         yield Mark("targets", f"The lowest target was raised to {targets[-1]:g} Pa: five times the zero-flow pressure.")
     between = yield from _between(plan, outlook, targets, shutter=shutter)
     parts = rounds(targets, between)
-    yield SetTargets(tuple(direction.sign * target for part in parts for target in part))
+    course = Course(plan, direction, before, outlook, shutter, outfit.ranges, outfit.fits, outfit.fitted)
+    order = [target for part in parts for target in part]
+    yield SetTargets(course.signed(order))
     if plan.hose_check:
         yield from _hoses()
-    yield Checkpoint()
-    yield Approach(direction.sign * targets[0])
-    yield from _points(plan, parts, direction, before, outlook, flow_range, shutter=shutter)
-    yield Checkpoint()
-    yield StopFan()
-    if not shutter:
-        yield Ask("cover-fan", "Cover the fan again for the closing zero-flow pressure.", ("The fan is covered",))
-    yield MeasureZero(WindowKind.ZERO_AFTER, plan.zero_s)
+    yield from to_the_end(course, order, [part[0] for part in parts[1:]])
     return True
+
+
+def to_the_end(course: Course, targets_pa: list[float], turns_at: Iterable[float] = ()) -> Procedure:
+    """Yield the points and the closing zero-flow record, and both again while somebody wants a point once more."""
+    while True:
+        if targets_pa:
+            yield Checkpoint()
+            yield Approach(course.direction.sign * targets_pa[0])
+            yield from points(course, targets_pa, turns_at)
+        yield Checkpoint()
+        yield StopFan()
+        if not course.shutter:
+            text = "Cover the fan again for the closing zero-flow pressure."
+            yield Ask("cover-fan", text, ("The fan is covered",))
+        yield MeasureZero(WindowKind.ZERO_AFTER, course.plan.zero_s)
+        targets_pa, turns_at = list((yield from listen(course))), ()
+        if not targets_pa:
+            return
+        if not course.shutter:
+            yield Ask("uncover-fan", "Take the cover off the fan for the point once more.", ("The fan is open",))
+        yield SetTargets(course.signed(targets_pa))
 
 
 def _hoses() -> Procedure:
@@ -157,70 +198,6 @@ def _between(
     )
     answer = yield Ask("zeros-between", text, (COVER_BETWEEN, NOT_BETWEEN))
     return plan.zeros_between if answer == COVER_BETWEEN else 0
-
-
-def _zero_between(plan: TestPlan, *, shutter: bool) -> Procedure:
-    """Yield the steps of a zero-flow record between two points."""
-    yield Checkpoint()
-    yield StopFan()
-    if not shutter:
-        yield Ask("cover-fan", "Cover the fan for a zero-flow record between the points.", ("The fan is covered",))
-    yield MeasureZero(WindowKind.ZERO_AFTER, plan.zero_s)
-    if not shutter:
-        yield Ask("uncover-fan", "Take the cover off the fan again for the next points.", ("The fan is open",))
-
-
-def _points(
-    plan: TestPlan,
-    parts: tuple[tuple[float, ...], ...],
-    direction: Direction,
-    before: ZeroFlow,
-    outlook: Outlook,
-    flow_range: FlowRange | None,
-    *,
-    shutter: bool,
-) -> Procedure:
-    """Yield the points; targets beyond the reach that the first one showed are left out."""
-    remaining = [target for part in parts for target in part]
-    turns_at = {part[0] for part in parts[1:]}
-    first = True
-    while remaining:
-        target = remaining.pop(0)
-        if target in turns_at and not first:
-            turns_at.discard(target)
-            yield from _zero_between(plan, shutter=shutter)
-            settle = Settle(FROM_REST_S)
-        else:
-            settle = Settle()
-        yield Checkpoint()
-        yield GoTo(direction.sign * target)
-        settled = yield settle
-        point = yield Average(plan.average_s, plan.longest_average_s, GOOD_ENOUGH_SHARE)
-        assert isinstance(point, Point)
-        reached = direction.sign * (point.envelope_pa - before.mean_pa)
-        if not settled and reached < 0.95 * target:
-            remaining = [lower for lower in remaining if lower < 0.97 * reached]
-            reachable = tuple(direction.sign * lower for lower in remaining)
-            yield Mark("reach", f"The fan reaches {reached:.0f} Pa; higher targets were left out.")
-            yield SetTargets(reachable)
-        if first:
-            first = False
-            for kind, text in _first_point(plan, point.flow_m3_h, reached, remaining, outlook, flow_range):
-                yield Mark(kind, text)
-
-
-def _first_point(
-    plan: TestPlan,
-    flow_m3_h: float,
-    reached_pa: float,
-    targets: list[float],
-    outlook: Outlook,
-    flow_range: FlowRange | None,
-) -> list[tuple[str, str]]:
-    """Return what the first point lets foresee: kind and text of remarks."""
-    suits = "" if flow_range is None else range_doubt(flow_range, flow_m3_h, reached_pa, targets)
-    tells = held_against(plan, outlook, flow_m3_h, reached_pa)
-    return [item for item in (("range", suits), ("limit", tells)) if item[1]]
 
 
 def turn(direction: Direction, *, turns: bool) -> Ask:

@@ -40,6 +40,8 @@ class OpenRig:
             for channel in gauge.profile.channels
             if channel.quantity == "battery"
         }
+        self.fitter: Callable[[int, str], None] | None = None
+        """Fits a flow range where no person does: gets the fan, counted from 0, and the name of the range."""
         self._watched = tuple(gauge.watch() for gauge in self._gauges)
 
     def start(self) -> None:
@@ -109,6 +111,15 @@ class OpenRig:
         """Command the speed 0..1 of all fans; to be repeated, since a drive stops by itself when it hears nothing."""
         for fan in self._fans:
             fan.set(fraction)
+
+    def fit(self, fan: int, name: str) -> None:
+        """Take it as done that another flow range is fitted on a fan, counted from 0.
+
+        Raises `InvalidInput` for a fan or range that the rig has not.
+        """
+        self.spec = self.spec.with_fitted(fan, name)
+        if self.fitter is not None:
+            self.fitter(fan, name)
 
     def set_direction(self, direction: Direction) -> None:
         """Tell a fan that turns by itself which way to blow; only at rest."""

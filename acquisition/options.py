@@ -150,6 +150,9 @@ def _test(test: argparse.ArgumentParser) -> None:
         "--minutes", type=_above_zero, default=10.0, metavar="M", help="how long each is held (%(default)g)"
     )
     test.add_argument(
+        "--resume", action="store_true", help="go on with the newest test of the job, which was cut short"
+    )
+    test.add_argument(
         "--kind", choices=("code", "quality", "finding"), help="why it is made; code unless the stage says otherwise"
     )
     test.add_argument("--stage", metavar="TEXT", help="how far the building is; its kind and limits are remembered")

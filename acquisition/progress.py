@@ -12,8 +12,10 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from acquisition.derive import derive_run, derive_test, envelope_pressures, has_readings
+from acquisition.fitted import Fitted, RangeChange
+from acquisition.job.pieces import moved_to
 from acquisition.job.recorder import Recorder
-from acquisition.job.records import Ending
+from acquisition.job.records import Ending, LoadedRun
 from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
@@ -29,6 +31,8 @@ from analysis.statistics import standard_error_of_mean
 from drivers.clock import Clock
 from drivers.reading import Reading
 
+TAKEN_AGAIN = "taken again"
+"""Reason for which a point is struck that somebody wants once more: until then it counts as not taken."""
 ZERO_LIMIT_PA = 5.0
 """Zero-flow pressure up to which ISO 9972 calls a test valid (from memory)."""
 ZERO_DRIFT_PA = 1.0
@@ -46,16 +50,21 @@ class RunInProgress:
     open_window: WindowView | None = None
     run: Run | None = None
     complete: bool = False
+    changes: list[RangeChange] = field(default_factory=list)
+    """Flow ranges that were fitted in the middle, oldest first."""
     points: dict[int, Point] = field(default_factory=dict)
     """The point of each window that ever gave one, struck or not."""
     views: tuple[PointView, ...] = ()
     """The points as they are shown, in the order in which they were taken."""
 
+    def fitted(self, spec: RigSpec) -> Fitted:
+        """Return which range was fitted when; `spec` is the rig at the beginning of the test."""
+        return Fitted(spec.fitted_ranges.ranges, tuple(self.changes))
+
     def derive(self, plan: TestPlan, spec: RigSpec) -> None:
         """Derive the run from its readings."""
-        self.run = derive_run(
-            self.direction, plan.air, self.data, self.windows, spec.fitted_ranges, plan.building, self.started
-        )
+        fitted = self.fitted(spec)
+        self.run = derive_run(self.direction, plan.air, self.data, self.windows, fitted, plan.building, self.started)
         used = [
             item.id
             for item in self.windows
@@ -93,15 +102,28 @@ class RunInProgress:
         return 100.0 * math.hypot(pressure_share, flow_share)
 
 
+def recorded_run(run: LoadedRun, plan: TestPlan, spec: RigSpec) -> RunInProgress:
+    """Return a run out of the job file as the engine had it, with the points of struck windows too."""
+    unstruck = [replace(item, struck_reason=None) for item in run.windows]
+    progress = RunInProgress(run.record.direction, run.record.started, run.data, unstruck, changes=list(run.changes))
+    progress.derive(plan, spec)
+    progress.windows = list(run.windows)
+    progress.derive(plan, spec)
+    return progress
+
+
 class TestProgress:
     """One test from its first question to its end. Lives in the engine's loop only."""
 
     def __init__(self, plan: TestPlan, spec: RigSpec, recorder: Recorder, clock: Clock) -> None:
-        """Begin with nothing read."""
+        """Begin with nothing read, or with what was read before an interruption.
+
+        `spec` is the rig as it was at the beginning of the test.
+        """
         self.plan = plan
         self.spec = spec
         self.recorder = recorder
-        self.runs: list[RunInProgress] = []
+        self.runs = [recorded_run(item, plan, spec) for item in recorder.earlier]
         self.flags: list[Flag] = []
         self.test: Test | None = None
         self.result: TestResult | None = None
@@ -110,19 +132,40 @@ class TestProgress:
         self.outlook: Outlook | None = None
         self._clock = clock
         self._recording = False
-        self._next_window = 1
+        self._next_window = 1 + max((item.id for run in self.runs for item in run.windows), default=0)
 
     @property
     def current(self) -> RunInProgress | None:
         """The run that is being recorded, None between runs."""
         return self.runs[-1] if self._recording else None
 
-    def begin_run(self, direction: Direction, now_ns: int) -> None:
-        """Start to record a direction."""
+    def begin_run(self, direction: Direction, now_ns: int, *, continues: bool = False) -> None:
+        """Start to record a direction, or go on with what there is of it."""
         utc = self._clock.utc()
-        self.runs.append(RunInProgress(direction, utc))
-        self.recorder.begin_run(direction, self.plan.air, now_ns, utc)
+        if continues:
+            earlier = self.recorder.earlier[-1]
+            record = self.recorder.begin_run(direction, self.plan.air, now_ns, utc, earlier.record.id)
+            self.runs[len(self.recorder.earlier) - 1] = recorded_run(moved_to(earlier, record), self.plan, self.spec)
+        else:
+            self.recorder.begin_run(direction, self.plan.air, now_ns, utc)
+            self.runs.append(RunInProgress(direction, utc))
         self._recording = True
+
+    def keep_fitted(self, spec: RigSpec, now_ns: int) -> None:
+        """Write down what is now fitted on the fans where it is another range than before."""
+        run = self.current
+        if run is None:
+            return
+        before = run.fitted(self.spec).now
+        for fan, (old, new) in enumerate(zip(before, spec.fitted_ranges.now, strict=True)):
+            if old != new:
+                change = RangeChange(now_ns, fan, new)
+                run.changes.append(change)
+                self.recorder.range_change(change)
+                of_fan = f" on fan {fan + 1}" if self.spec.further else ""
+                self.mark(
+                    "range-changed", f"Flow range {new.name} is fitted{of_fan}; before it was {old.name}.", now_ns
+                )
 
     def end_run(self, ending: Ending, now_ns: int) -> None:
         """End the recording of the direction, if one is being recorded."""
@@ -195,16 +238,26 @@ class TestProgress:
             self.recorder.strike(window, reason)
             self._recompute()
 
+    def strike_to_repeat(self, window: int) -> float | None:
+        """Strike a point of the current run because it is taken again; return its target, None without one."""
+        run = self.current
+        found = None if run is None else next((item for item in run.windows if item.id == window), None)
+        if found is None or found.kind is not WindowKind.POINT or found.target_pa is None:
+            return None
+        if not found.struck:
+            self.strike(window, TAKEN_AGAIN)
+        return found.target_pa
+
     def restore(self, window: int) -> None:
         """Take a struck point back."""
         if self._replace_window(window, None):
             self.recorder.restore(window)
             self._recompute()
 
-    def mark(self, kind: str, text: str, now_ns: int) -> None:
-        """Write a remark into the record."""
+    def mark(self, kind: str, text: str, now_ns: int, *, notable: bool = False) -> None:
+        """Write a remark into the record; one that is notable stands in the report too."""
         self.recorder.mark(now_ns, self._clock.utc(), kind, text)
-        self.flag(kind, Severity.NOTE, text)
+        self.flag(kind, Severity.ATTENTION if notable else Severity.NOTE, text)
 
     def foretell(self, outlook: Outlook, now_ns: int) -> None:
         """Show what the test can be expected to know, and write it into the record."""
@@ -275,7 +328,8 @@ class TestProgress:
 
     def _look_at_range(self, run: RunInProgress, start_ns: int, end_ns: int) -> None:
         """Flag a point whose element pressure lies outside the calibrated range, and name the range that would fit."""
-        for number, ((_, element), fitted) in enumerate(zip(FAN_FLOWS, self.spec.fitted_ranges.now, strict=False), 1):
+        now = run.fitted(self.spec).now
+        for number, ((_, element), fitted) in enumerate(zip(FAN_FLOWS, now, strict=False), 1):
             _, values = run.data.slice(element, start_ns, end_ns)
             if not len(values):
                 continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from acquisition.bench import SMOOTHING_S, Bench, live_flow_m3_h
-from acquisition.executors import Executor
+from acquisition.execution import Executor
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.rig import Role

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 
 from acquisition.correction import Correction
 from acquisition.fitted import Fitted
+from analysis.errors import InvalidInput
 from analysis.records import FlowRange
 from drivers.openers import HAND
 
@@ -131,6 +132,18 @@ class RigSpec:
         """The roles whose readings a person types."""
         typed = (item for item in self.instruments if item.port.startswith(HAND))
         return frozenset(role for item in typed for _, role in item.channels)
+
+    def with_fitted(self, fan: int, name: str) -> RigSpec:
+        """Return the rig with another flow range on a fan, counted from 0; raises `InvalidInput`."""
+        names = [item.name for item in self.ranges]
+        if name not in names:
+            raise InvalidInput("flow range", name, f"one of this rig's is needed: {', '.join(names)}")
+        if not 0 <= fan <= len(self.further):
+            raise InvalidInput("fan", fan + 1, f"a number from 1 to {1 + len(self.further)} is needed")
+        if fan == 0:
+            return replace(self, fitted=name)
+        further = [replace(item, fitted=name) if at == fan else item for at, item in enumerate(self.further, 1)]
+        return replace(self, further=tuple(further))
 
     def range_named(self, name: str) -> FlowRange:
         """Return a flow range of the rig."""

@@ -71,6 +71,27 @@ class Series:
         self._usable[self._count] = usable and math.isfinite(value)
         self._count += 1
 
+    @property
+    def last_ns(self) -> int:
+        """The stamp of the last value; there has to be one."""
+        return int(self._time_ns[self._count - 1])
+
+    @property
+    def columns(self) -> tuple[NDArray[np.int64], NDArray[np.float64], NDArray[np.bool_]]:
+        """Stamps (ns), values, and whether each is usable; all (n,)."""
+        return self._time_ns[: self._count], self._value[: self._count], self._usable[: self._count]
+
+    def extend(self, later: Series, shift_ns: int = 0) -> None:
+        """Add the values of another series, their stamps `shift_ns` later."""
+        times_ns, values, usable = later.columns
+        own_times_ns, own_values, own_usable = self.columns
+        # One place more than needed: what grows by doubling must not start from nothing.
+        spare = 1
+        self._time_ns = np.concatenate([own_times_ns, times_ns + shift_ns, np.zeros(spare, np.int64)])
+        self._value = np.concatenate([own_values, values, np.zeros(spare, np.float64)])
+        self._usable = np.concatenate([own_usable, usable, np.zeros(spare, np.bool_)])
+        self._count += len(times_ns)
+
     def inside(self, start_ns: int, end_ns: int) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
         """Return two masks of shape (n,): in `[start_ns, end_ns)` and usable; in there and not usable."""
         # Asked once: another thread may be adding readings, which only ever grow behind this many.
@@ -119,6 +140,26 @@ class RunData:
             return np.zeros(0, np.int64), np.zeros(0, np.float64)
         usable, _ = series.inside(start_ns, end_ns)
         return series.at(usable)
+
+    @property
+    def last_ns(self) -> int | None:
+        """The stamp of the newest reading, usable or not; None without one."""
+        return max((series.last_ns for series in self._series.values() if len(series)), default=None)
+
+    def extend(self, later: RunData, shift_ns: int = 0) -> None:
+        """Add the readings of another record, their stamps `shift_ns` later."""
+        for role in later.roles:
+            self._series.setdefault(role, Series()).extend(later.series(role), shift_ns)
+
+    def series(self, role: Role) -> Series:
+        """Return the readings of a role that has some."""
+        return self._series[role]
+
+    def shifted(self, shift_ns: int) -> RunData:
+        """Return the same readings on a clock that shows `shift_ns` more."""
+        moved = RunData()
+        moved.extend(self, shift_ns)
+        return moved
 
     def unusable(self, role: Role, start_ns: int, end_ns: int) -> int:
         """Return how many readings in `[start_ns, end_ns)` were over range or no number."""

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from acquisition.planning.outlook import Outlook
-from analysis.records import Direction, Point, ZeroFlow
+from analysis.records import Direction, FlowRange, Point, ZeroFlow
 
 
 class WindowKind(StrEnum):
@@ -24,9 +24,13 @@ class WindowKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class BeginRun:
-    """Start to record one direction; a fan that can turn by itself is told the direction."""
+    """Start to record one direction; a fan that can turn by itself is told the direction.
+
+    With `continues` what was recorded of it before an interruption is gone on with.
+    """
 
     direction: Direction
+    continues: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,16 +125,45 @@ class Hold:
 
 
 @dataclass(frozen=True, slots=True)
+class FitRange:
+    """Take it as done that the flow range of this name is now fitted on a fan, counted from 0."""
+
+    fan: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """What was asked for since the last time: targets to take again (magnitudes). `fitted` is the range of each fan."""
+
+    again_pa: tuple[float, ...] = ()
+    fitted: tuple[FlowRange, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Listen:
+    """Ask what somebody wants before it goes on. The result is a `Heard`."""
+
+
+@dataclass(frozen=True, slots=True)
+class StrikeLast:
+    """Leave the point that was just taken out of the result, with a reason."""
+
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
 class StopFan:
     """Bring the fan to rest and wait until it is."""
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """Write a remark into the record."""
+    """Write a remark into the record; one that is `notable` stands in the report too."""
 
     kind: str
     text: str
+    notable: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,9 +184,12 @@ Step = (
     | Settle
     | Average
     | Hold
+    | FitRange
+    | Listen
+    | StrikeLast
     | StopFan
     | Mark
     | Checkpoint
 )
-StepResult = ZeroFlow | Point | Wish | str | bool | None
+StepResult = ZeroFlow | Point | Wish | Heard | str | bool | None
 Procedure = Generator[Step, StepResult, None]

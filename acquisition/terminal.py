@@ -15,6 +15,7 @@ from acquisition.job.recorder import Recorder
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
 from acquisition.snapshot import EngineState, PointState, Snapshot
+from acquisition.standing import Standing
 from acquisition.steps import Ask, WindowKind
 from acquisition.typist import Typist
 from analysis.units import Display
@@ -171,11 +172,13 @@ def attend(
     auto: bool,
     watch: Callable[[Snapshot], None] = lambda shown: None,
     display: Display | None = None,
+    standing: Standing | None = None,
 ) -> Outcome:
     """Run a test on an engine that has not been started yet, with a bar and with questions on the terminal.
 
     `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself, but a
-    reading that is typed is always asked for, in the units of `display`. `watch` sees every snapshot.
+    reading that is typed is always asked for, in the units of `display`. `watch` sees every snapshot. `standing` is
+    that of a test that goes on.
     """
     bar = Bar(sys.stderr)
     foretold: list[Outlook | None] = [None]
@@ -201,6 +204,6 @@ def attend(
             if silent:
                 return Outcome(Conclusion.FAULTED, engine.snapshot(), silent)
             ask = None if auto else interrupts.ask
-            return conduct(engine, clock, plan, record(), ask, progress, interrupts.cancel)
+            return conduct(engine, clock, plan, record(), ask, progress, interrupts.cancel, standing)
         finally:
             bar.clear()

@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from acquisition.bench import Bench
-from acquisition.executors import Done, Executor, Timed, executor_for
+from acquisition.execution import Done, Executor
+from acquisition.executors import Timed, executor_for
 from acquisition.fanbyhand import AtOnce, HandAveraging, hand_executor_for
 from acquisition.rig import FAN_FLOWS, Role
 from acquisition.sentences import pressure

@@ -53,6 +53,7 @@ class Actions(QObject):
         self._file.addSeparator()
         self.quit = self._action(self._file, "Close Airseam", "Ctrl+Q")
         self._add_hunt()
+        self._add_repair()
         self._places = self._choices({place: place.word for place in Place}, self._place_triggered, keys="123456789")
         self._view.addSeparator()
         self.residuals = self._action(self._view, "How far the points lie off the line", "R")
@@ -87,6 +88,12 @@ class Actions(QObject):
         self.note = self._action(self._test, "Note of this moment", "N")
         self.new_leak = self._action(self._test, "New leak", "L")
         self.count_from_here = self._action(self._test, "Count the change from here", "M")
+
+    def _add_repair(self) -> None:
+        self._test.addSeparator()
+        self.again = self._action(self._test, "Take the chosen point again", "P")
+        self.fit_range = self._action(self._test, "Another flow range is fitted…", "F")
+        self.go_on = self._action(self._test, "Go on with the test that was cut short", "G")
 
     def show_choices(self, mode: Mode, units: System, place: Place, *, comma: bool) -> None:
         """Tick what is chosen."""

@@ -15,7 +15,7 @@ from pathlib import Path
 from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
 from acquisition.holding import direction_of, held_plan
-from acquisition.job import Entry, Job, LoadedTest, PreparationKind, RecordState, TestRecord
+from acquisition.job import Entry, Job, LoadedTest, PreparationKind, TestRecord
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
 from acquisition.setup import board_of, gate_of, obeying
@@ -28,6 +28,7 @@ from drivers.transport import TransportOpener
 from gui.connection import Connection
 from gui.errands import Errands
 from gui.hunting import Hunting
+from gui.repairs import Repairs
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
@@ -68,6 +69,7 @@ class Desk:
         self._told_fault: BaseException | None = None
         self._notice_number = 0
         self.hunting = Hunting(errands, self.tell, self._news)
+        self.repairs = Repairs(self)
         self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
 
     # --- what is so -----------------------------------------------------------------------------------------------
@@ -101,7 +103,7 @@ class Desk:
             path=str(job.path),
             details=job.details,
             plan=draft,
-            interrupted=self._interrupted_words(job),
+            interrupted=self.repairs.interrupted(),
             alarm=job.alarm(),
             fresh=self._fresh,
             forbidden=gate.sentence if gate.forbids else "",
@@ -305,6 +307,7 @@ class Desk:
     def choose_test(self, number: int) -> None:
         """Show another test of the job."""
         self._chosen = number
+        self.repairs.forget()
         self.changed += 1
 
     def report_opened(self) -> None:
@@ -356,15 +359,9 @@ class Desk:
     def _record(self, number: int) -> TestRecord:
         return next(record for record in self.tests() if record.id == number)
 
-    def _interrupted_words(self, job: Job) -> str:
-        """Return what a crash left, as long as the interrupted test is the last one."""
-        tests = job.tests()
-        if not tests or tests[-1].state is not RecordState.INTERRUPTED:
-            return ""
-        when = f"{tests[-1].started.astimezone():%d.%m. %H:%M}"
-        taken = self._loaded.points_taken if self._loaded is not None and self._loaded.number == tests[-1].id else None
-        points = "" if taken is None else f" with {taken} point{'' if taken == 1 else 's'} taken"
-        return f"Test {tests[-1].id} of {when} was interrupted{points}; every reading up to then is safe."
+    def points_loaded(self, number: int) -> int | None:
+        """Return how many points of a test count, None while it is not read."""
+        return self._loaded.points_taken if self._loaded is not None and self._loaded.number == number else None
 
     # --- test -------------------------------------------------------------------------------------------------------
 
@@ -386,10 +383,15 @@ class Desk:
             return False
         if hold_pa is not None and plan.directions[0] is not direction_of(hold_pa):
             self.tell(Severity.ATTENTION, "The safety answers do not allow to depressurize: the house is pressurized.")
-        self._live_test, self._chosen = recorder.test_id, None
-        self._was_busy, self._fresh, self._told_flags = True, False, 0
-        self.changed += 1
+        self.follow(recorder.test_id)
         return True
+
+    def follow(self, number: int) -> None:
+        """Show the test that the engine has begun, or goes on with."""
+        self._live_test, self._chosen, self._loaded = number, None, None
+        self._was_busy, self._fresh, self._told_flags = True, False, 0
+        self.repairs.forget()
+        self.changed += 1
 
     def _keep_building(self, job: Job, plan: TestPlan) -> None:
         """Make a version of the building where it differs from the last one."""
@@ -423,15 +425,8 @@ class Desk:
         if self.engine is not None:
             self.engine.abandon()
 
-    def strike(self, window: int, reason: str) -> None:
-        """Leave a point of the shown test out of its result."""
-        self._judge(window, reason.strip() or "no reason given")
-
-    def restore(self, window: int) -> None:
-        """Take a struck point of the shown test back."""
-        self._judge(window, None)
-
-    def _judge(self, window: int, reason: str | None) -> None:
+    def judge(self, window: int, reason: str | None) -> None:
+        """Leave a point of the shown test out of its result, or put it back where there is no reason."""
         job, number = self.job, self.shown_number()
         if job is None or number is None:
             return

@@ -19,6 +19,7 @@ from gui.hunt_intents import HuntIntents
 from gui.leak_intents import LeakIntents
 from gui.office_intents import OfficeIntents
 from gui.register_intents import RegisterIntents
+from gui.repair_intents import RepairIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
@@ -27,8 +28,14 @@ from gui.theme import Mode
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
-from gui.viewmodels.points import STRIKE_REASONS
-from gui.viewmodels.prompt import ACCEPT, CLOSE, CLOSE_ANYWAY, END_TEST, STRIKE, Prompt, PromptKind, strike_prompt
+from gui.viewmodels.prompt import (
+    ACCEPT,
+    CLOSE,
+    CLOSE_ANYWAY,
+    END_TEST,
+    Prompt,
+    PromptKind,
+)
 from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.report_place import NO_TEST
@@ -65,6 +72,7 @@ class Intents(QObject):
         self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self.office = OfficeIntents(desk, screen, window)
+        self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -126,6 +134,8 @@ class Intents(QObject):
                 self.hunt.seal_starts()
             case Verb.SEAL_DONE:
                 self.hunt.seal_done()
+            case Verb.RESUME:
+                self.repair.resume_test()
             case Verb.END_HOLD:
                 self._desk.hunting.end_hold()
 
@@ -220,6 +230,8 @@ class Intents(QObject):
             self._edited_in_rig().undo()
         elif self._screen.place is Place.HUNT:
             self._desk.hunting.undo()
+        elif self._screen.place is Place.TEST and self._desk.repairs.undo():
+            pass
         elif self.house.typing_rooms:
             self.house.undo()
         elif self._screen.sheet is not None and self._screen.sheet.undo():
@@ -230,6 +242,8 @@ class Intents(QObject):
         """Do the edit again that was taken back last."""
         if self._screen.place is Place.RIG:
             self._edited_in_rig().redo()
+        elif self._screen.place is Place.TEST and self._desk.repairs.redo():
+            pass
         elif self.house.typing_rooms:
             self.house.redo()
         elif self._screen.sheet is not None and self._screen.sheet.redo():
@@ -242,15 +256,14 @@ class Intents(QObject):
 
     def prompted(self, prompt: Prompt, choice: str, reason: str) -> None:
         """Take the answer to a question."""
+        if self.repair.prompted(prompt, choice, reason):
+            self._screen.touch()
+            return
         match prompt.kind:
             case PromptKind.ASK:
                 self._desk.answer(prompt.id, choice)
             case PromptKind.PAUSED:
                 self._after_pause(choice)
-            case PromptKind.STRIKE:
-                self._screen.strike = None
-                if choice == STRIKE:
-                    self._desk.strike(int(prompt.id), reason)
             case PromptKind.OWED:
                 self._screen.asking_to_close = False
                 if choice == CLOSE_ANYWAY:
@@ -298,10 +311,6 @@ class Intents(QObject):
                 self._desk.connection.accept_identity(link.name)
         else:
             self._desk.go_on()
-
-    def _ask_strike(self, window: int, target: str) -> None:
-        self._screen.strike = strike_prompt(window, target, STRIKE_REASONS)
-        self._screen.touch()
 
     def _choose_direction(self, direction: object) -> None:
         self._screen.direction = direction  # type: ignore[assignment]  # the signal carries a Direction
@@ -411,8 +420,6 @@ class Intents(QObject):
         window.job.redo.clicked.connect(self.redo)
         window.test.prompt.chosen.connect(self.prompted)
         window.hunt.prompt.chosen.connect(self.prompted)
-        window.test.points.strike_asked.connect(self._ask_strike)
-        window.test.points.restore_asked.connect(self._desk.restore)
         window.test.points.direction_asked.connect(self._choose_direction)
         window.test.points.test_asked.connect(self._choose_test)
         window.test.details.chosen.connect(self._choose_detail)
@@ -440,7 +447,6 @@ class Intents(QObject):
             (actions.residuals, self._residuals),
             (actions.corrections, self._corrections),
             (actions.all, self._show_all),
-            (actions.strike, window.test.points.toggle_chosen),
             (actions.swap_units, self._swap_units),
             (actions.next_mode, self._next_mode),
             (actions.full_screen, self._toggle_full_screen),

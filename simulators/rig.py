@@ -171,6 +171,12 @@ class SimulatedRig:
             start_s = self.plant.time_s + after_s
             self.plant.schedule(Event(start_s, start_s + over_s, action))
 
+    def fit(self, fan: int, name: str) -> None:
+        """Fit another flow range on a fan, counted from 0, as somebody does who is told; unknown: `ValueError`."""
+        with self.world.lock:
+            element = self.plant.second_element if fan else self.plant.element
+            element.fit([name])
+
     def air(self) -> dict[str, float]:
         """Return what somebody would write down about air and weather, humidities 0..1."""
         climate = self.house.climate

@@ -72,7 +72,7 @@ def last_held(job: Job) -> HeldLook | None:
             marks = [item for item in job.leaks.marks if begun <= item.utc and (ended is None or item.utc <= ended)]
             found = held_look(
                 run.record.direction, plan.targets_pa[0], run.record.air, run.data, run.windows,
-                record.rig.fitted_ranges, plan.building, marks,
+                run.fitted(record.rig), plan.building, marks,
             )  # fmt: skip
             if found is not None:
                 return found

@@ -7,7 +7,8 @@ import math
 import struct
 from collections.abc import Iterable
 
-from acquisition.job.encoding import utc_text
+from acquisition.fitted import RangeChange
+from acquisition.job.encoding import document_text, utc_text
 from acquisition.job.records import FanRecord, RunRecord
 from acquisition.series import WindowRecord
 
@@ -49,25 +50,36 @@ class RunDigest:
         fan: Iterable[FanRecord],
         windows: Iterable[WindowRecord],
         inputs: Iterable[tuple[str, str]],
+        changes: Iterable[RangeChange] = (),
     ) -> str:
-        """Take fan commands, windows and inputs (name and text) and return the 64 digits."""
+        """Take fan commands, windows, changes of the range and inputs (name and text) and return the 64 digits."""
         for command in fan:
             self._hash.update(f"f\t{command.t_ns}\t{double_text(command.fraction)}\n".encode())
         for window in windows:
             target = "" if window.target_pa is None else double_text(window.target_pa)
             line = f"w\t{window.id}\t{window.kind}\t{window.start_ns}\t{window.end_ns}\t{target}\n"
             self._hash.update(line.encode())
+        for change in changes:
+            line = f"c\t{change.t_ns}\t{change.fan}\t{document_text(change.flow_range)}\n"
+            self._hash.update(line.encode())
         for name, text in inputs:
             self._hash.update(f"{name}\t{text}\n".encode())
         return self._hash.hexdigest()
 
 
-def digest_inputs(run: RunRecord, plan_text: str, rig_text: str, air_text: str) -> tuple[tuple[str, str], ...]:
-    """Return the inputs of a run in the order of the digest; the texts as they stand in the file."""
+def digest_inputs(
+    run: RunRecord, plan_text: str, rig_text: str, air_text: str, continues: str = ""
+) -> tuple[tuple[str, str], ...]:
+    """Return the inputs of a run in the order of the digest; the texts as they stand in the file.
+
+    `continues` is the digest of the run that it goes on with, empty where there is none.
+    """
+    chained = (("continues", continues),) if run.continues is not None else ()
     return (
         ("direction", run.direction.value),
         ("started", utc_text(run.started)),
         ("plan", plan_text),
         ("rig", rig_text),
         ("air", air_text),
+        *chained,
     )

@@ -29,7 +29,7 @@ def utc_from(text: str) -> datetime:
     return datetime.fromisoformat(text).astimezone(UTC)
 
 
-def document_text(record: TestPlan | RigSpec | Air | StageGoals) -> str:
+def document_text(record: TestPlan | RigSpec | Air | FlowRange | StageGoals) -> str:
     """Return JSON with sorted keys and no blanks; raises `InvalidInput` for a number that JSON cannot hold."""
     try:
         return json.dumps(
@@ -88,6 +88,14 @@ def air_from(text: str) -> Air:
         return Air(**table_of("air", text))
     except TypeError as error:
         raise unreadable("air", error) from error
+
+
+def range_from(text: str) -> FlowRange:
+    """Read a flow range; raises `InvalidInput`."""
+    try:
+        return FlowRange(**table_of("flow range", text))
+    except TypeError as error:
+        raise unreadable("flow range", error) from error
 
 
 def _instrument(table: Mapping[str, object]) -> InstrumentSpec:

@@ -168,7 +168,7 @@ def _samples(job: Job, loaded: LoadedTest) -> Iterator[Row]:
     roles, corrections = _roles(loaded), loaded.record.rig.corrections_by_channel()
     for run in loaded.runs:
         instant: dict[Role, StoredReading] = {}
-        for stored in job.readings(run.record.id):
+        for stored in _readings(job, run):
             reading = _corrected(stored, corrections.get(stored.channel))
             earlier = next(iter(instant.values()), reading)
             if reading.role in instant or reading.t_ns != earlier.t_ns:
@@ -184,6 +184,15 @@ def _corrected(reading: StoredReading, correction: Correction | None) -> StoredR
     if correction is None or reading.value is None:
         return reading
     return replace(reading, value=correction.true_pa(reading.value))
+
+
+def _readings(job: Job, run: LoadedRun) -> Iterator[StoredReading]:
+    """Yield the readings of all pieces of a run on its clock."""
+    if not run.pieces:
+        yield from job.readings(run.record.id)
+    for piece in run.pieces:
+        for reading in job.readings(piece.record.id):
+            yield replace(reading, t_ns=reading.t_ns + piece.shift_ns)
 
 
 def _sample(run: LoadedRun, roles: Sequence[Role], instant: dict[Role, StoredReading]) -> Row:
@@ -236,7 +245,7 @@ def _means(loaded: LoadedTest, run: LoadedRun, window: WindowRecord) -> tuple[Ce
         return (zero.count, zero.mean_pa, None, None, None)
     record = loaded.record
     direction, air = run.record.direction, run.record.air
-    point = derive_point(direction, air, run.data, window, record.rig.fitted_ranges, record.plan.building)
+    point = derive_point(direction, air, run.data, window, run.fitted(record.rig), record.plan.building)
     return (point.count, point.envelope_pa, point.envelope_sd_pa, point.flow_m3_h, point.flow_sd_m3_h)
 
 

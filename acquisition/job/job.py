@@ -26,6 +26,7 @@ from acquisition.job.records import (
     RunRecord,
     TestRecord,
     Verification,
+    judged,
 )
 from acquisition.job.results import result_text
 from acquisition.job.schema import create_database, open_database
@@ -215,6 +216,20 @@ class Job:
         record = self._ledger.begin_test(plan, rig, started or self._clock.utc())
         return Recorder(record, self._ledger, self._writer, self._clock)
 
+    def resume(self, test_id: int) -> Recorder:
+        """Take up a test that was cut short, and return what records the rest of it.
+
+        Raises `InvalidInput` for a test that is complete or being recorded.
+        """
+        self._check_writable()
+        state = self._record(test_id).state
+        if state in (RecordState.COMPLETE, RecordState.RECORDING):
+            raise InvalidInput("test", test_id, f"a test that was cut short is needed (state of this one: {state})")
+        loaded = self.load(test_id)
+        windows = self._read(lambda db: _window_ids(db, test_id))
+        record = self._ledger.resume_test(test_id, self._clock.utc())
+        return Recorder(record, self._ledger, self._writer, self._clock, loaded.runs, windows)
+
     def load(self, test_id: int) -> LoadedTest:
         """Return a test with all its readings; raises `InvalidInput` when there is none of this number."""
         record = self._record(test_id)
@@ -289,18 +304,10 @@ class Job:
         if window_id not in windows:
             known = ", ".join(str(number) for number in windows) or "none"
             raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")
-        database_id = self._read(lambda db: _window_id(db, test_id, window_id))
+        database_id = self._read(lambda db: _window_ids(db, test_id))[window_id]
         utc = self._clock.utc()
         self._ledger.add_strike(database_id, utc, struck_reason or "", struck=struck_reason is not None)
-        runs = tuple(
-            replace(
-                run,
-                windows=tuple(
-                    replace(item, struck_reason=struck_reason) if item.id == window_id else item for item in run.windows
-                ),
-            )
-            for run in loaded.runs
-        )
+        runs = tuple(judged(run, window_id, struck_reason) for run in loaded.runs)
         document, gap = result_text(loaded.record, replace(loaded, runs=runs).test)
         self._ledger.add_result(test_id, document, gap, utc)
 
@@ -326,9 +333,7 @@ class Job:
             raise InvalidInput("job file", str(self.path), f"it is damaged ({error})") from error
 
 
-def _window_id(db: sqlite3.Connection, test_id: int, number: int) -> int:
-    row = db.execute(
-        "SELECT span.id FROM averaging_window AS span JOIN run ON run.id = span.run WHERE run.test = ? AND number = ?",
-        (test_id, number),
-    ).fetchone()
-    return int(row[0])
+def _window_ids(db: sqlite3.Connection, test_id: int) -> dict[int, int]:
+    """Return the ids of the windows of a test by their numbers."""
+    sql = "SELECT number, span.id FROM averaging_window AS span JOIN run ON run.id = span.run WHERE run.test = ?"
+    return dict(db.execute(sql, (test_id,)).fetchall())

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import asdict, dataclass, field, replace
 from datetime import datetime
 
+from acquisition.fitted import RangeChange
 from acquisition.job.encoding import document_text, utc_text
 from acquisition.job.records import (
     AnswerRecord,
@@ -165,6 +166,17 @@ class Ledger:
             )
             return record
 
+    def resume_test(self, test_id: int, utc: datetime) -> TestRecord:
+        """Take up a test again that was cut short, and say so in the log."""
+        with self._lock:
+            earlier = self._contents.tests[test_id]
+            record = replace(earlier, state=RecordState.RECORDING, ended=None)
+            self._contents.tests[test_id] = record
+            row = (RecordState.RECORDING.value, test_id)
+            self._post("UPDATE test SET state = ?, ended_utc = NULL WHERE id = ?", row, urgent=True)
+            self.log(Edit(utc, f"test {test_id}", "state", earlier.state, RecordState.RECORDING))
+            return record
+
     def end_test(self, test_id: int, state: Ending, utc: datetime) -> None:
         """Give a test its end."""
         with self._lock:
@@ -183,12 +195,15 @@ class Ledger:
                 "INSERT INTO result (test, utc, program, document, gap) VALUES (?, ?, ?, ?, ?)", row, urgent=True
             )
 
-    def begin_run(self, test_id: int, direction: Direction, air: Air, utc: datetime, now_ns: int) -> RunRecord:
-        """Add a run that is being recorded."""
+    def begin_run(
+        self, test_id: int, direction: Direction, air: Air, utc: datetime, now_ns: int, continues: int | None = None
+    ) -> RunRecord:
+        """Add a run that is being recorded, or that goes on with an earlier one."""
         air_text = document_text(air)
         with self._lock:
             number = max(self._contents.runs, default=0) + 1
-            record = RunRecord(number, test_id, direction, air, utc, now_ns, RecordState.RECORDING)
+            state = RecordState.RECORDING
+            record = RunRecord(number, test_id, direction, air, utc, now_ns, state, continues=continues)
             self._contents.runs[number] = record
             row = (number, test_id, direction.value, air_text, utc_text(utc), now_ns, RecordState.RECORDING.value)
             self._post(
@@ -197,7 +212,20 @@ class Ledger:
                 row,
                 urgent=True,
             )
+            if continues is not None:
+                self._post("INSERT INTO continuation VALUES (?, ?)", (number, continues), urgent=True)
             return record
+
+    def digest_of(self, run_id: int | None) -> str:
+        """Return the digest of a run, empty without one."""
+        with self._lock:
+            return "" if run_id is None else self._contents.runs[run_id].digest
+
+    def add_range_change(self, run_id: int, change: RangeChange) -> None:
+        """Add a flow range that is fitted from now on."""
+        row = (run_id, change.t_ns, change.fan, document_text(change.flow_range))
+        sql = "INSERT INTO range_change (run, t_ns, fan, flow_range) VALUES (?, ?, ?, ?)"
+        self._post(sql, row, urgent=True)
 
     def end_run(self, run_id: int, state: Ending, utc: datetime, now_ns: int, digest: str) -> None:
         """Give a run its end and its digest."""

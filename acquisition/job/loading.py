@@ -7,9 +7,11 @@ import sqlite3
 from collections.abc import Iterator
 from dataclasses import dataclass, fields, replace
 
+from acquisition.fitted import RangeChange
 from acquisition.job.digest import RunDigest, digest_inputs
-from acquisition.job.encoding import air_from, plan_from, rig_from, utc_from
+from acquisition.job.encoding import air_from, plan_from, range_from, rig_from, utc_from
 from acquisition.job.ledger import Contents
+from acquisition.job.pieces import joined_all
 from acquisition.job.records import (
     AnswerRecord,
     BuildingVersion,
@@ -88,7 +90,7 @@ def read_test(db: sqlite3.Connection, record: TestRecord) -> LoadedTest:
     )
     return LoadedTest(
         record=record,
-        runs=tuple(_load_run(db, run, strikes, record.rig) for run in _runs(db) if run.test_id == record.id),
+        runs=joined_all([_load_run(db, run, strikes, record.rig) for run in _runs(db) if run.test_id == record.id]),
         marks=tuple(
             MarkRecord(t_ns, utc_from(utc), kind, text)
             for t_ns, utc, kind, text in db.execute(
@@ -131,8 +133,9 @@ def compute_digest(db: sqlite3.Connection, run: RunRecord) -> str:
     plan_text, rig_text, air_text = db.execute(
         "SELECT test.plan, test.rig, run.air FROM run JOIN test ON test.id = run.test WHERE run.id = ?", (run.id,)
     ).fetchone()
-    inputs = digest_inputs(run, plan_text, rig_text, air_text)
-    return digest.finish(_fan(db, run.id), _windows(db, run.id), inputs)
+    earlier = db.execute("SELECT coalesce(digest, '') FROM run WHERE id = ?", (run.continues,)).fetchone()
+    inputs = digest_inputs(run, plan_text, rig_text, air_text, "" if earlier is None else earlier[0])
+    return digest.finish(_fan(db, run.id), _windows(db, run.id), inputs, _changes(db, run.id))
 
 
 def _tests(db: sqlite3.Connection) -> Iterator[TestRecord]:
@@ -157,10 +160,10 @@ def _tests(db: sqlite3.Connection) -> Iterator[TestRecord]:
 
 def _runs(db: sqlite3.Connection) -> Iterator[RunRecord]:
     rows = db.execute(
-        "SELECT id, test, direction, air, started_utc, started_ns, state, ended_utc, ended_ns, coalesce(digest, '')"
-        " FROM run ORDER BY id"
+        "SELECT id, test, direction, air, started_utc, started_ns, state, ended_utc, ended_ns, coalesce(digest, ''),"
+        " earlier FROM run LEFT JOIN continuation ON continuation.run = run.id ORDER BY id"
     )
-    for number, test, direction, air, started, started_ns, state, ended, ended_ns, digest in rows.fetchall():
+    for number, test, direction, air, started, started_ns, state, ended, ended_ns, digest, earlier in rows.fetchall():
         yield RunRecord(
             id=number,
             test_id=test,
@@ -172,6 +175,7 @@ def _runs(db: sqlite3.Connection) -> Iterator[RunRecord]:
             ended=None if ended is None else utc_from(ended),
             ended_ns=ended_ns,
             digest=digest,
+            continues=earlier,
         )
 
 
@@ -191,7 +195,7 @@ def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecor
     # The newest judgement of each window holds.
     reasons = {strike.window_id: strike.reason if strike.struck else None for strike in strikes}
     windows = tuple(replace(item, struck_reason=reasons.get(item.id)) for item in _windows(db, run.id))
-    return LoadedRun(run, data, windows, tuple(_fan(db, run.id)))
+    return LoadedRun(run, data, windows, tuple(_fan(db, run.id)), tuple(_changes(db, run.id)))
 
 
 def _windows(db: sqlite3.Connection, run_id: int) -> Iterator[WindowRecord]:
@@ -200,6 +204,12 @@ def _windows(db: sqlite3.Connection, run_id: int) -> Iterator[WindowRecord]:
     )
     for number, kind, start_ns, end_ns, target_pa in rows:
         yield WindowRecord(number, WindowKind(kind), start_ns, end_ns, target_pa)
+
+
+def _changes(db: sqlite3.Connection, run_id: int) -> Iterator[RangeChange]:
+    rows = db.execute("SELECT t_ns, fan, flow_range FROM range_change WHERE run = ? ORDER BY id", (run_id,))
+    for t_ns, fan, flow_range in rows:
+        yield RangeChange(t_ns, fan, range_from(flow_range))
 
 
 def _fan(db: sqlite3.Connection, run_id: int) -> Iterator[FanRecord]:

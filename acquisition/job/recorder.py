@@ -3,25 +3,29 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
 
+from acquisition.fitted import RangeChange
 from acquisition.job.digest import RunDigest, digest_inputs
 from acquisition.job.encoding import document_text
 from acquisition.job.ledger import Ledger, ReadingRow
+from acquisition.job.pieces import joined_all
 from acquisition.job.records import (
     AnswerRecord,
     Ending,
     FanRecord,
+    LoadedRun,
     MarkRecord,
     RunRecord,
     TestRecord,
+    judged,
     test_of,
 )
 from acquisition.job.results import result_text
 from acquisition.job.writer import Writer
-from acquisition.rig import Role
+from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, RecordingView
 from analysis.errors import InvalidInput
@@ -39,8 +43,13 @@ class _OpenRun:
         self.digest = RunDigest()
         self.windows: list[WindowRecord] = []
         self.fan: list[FanRecord] = []
+        self.changes: list[RangeChange] = []
         self.series: dict[tuple[Role, str], int] = {}
         self.ended = False
+
+    def loaded(self) -> LoadedRun:
+        """Return the run as it would come out of the file."""
+        return LoadedRun(self.record, self.data, tuple(self.windows), tuple(self.fan), tuple(self.changes))
 
 
 class Recorder:
@@ -51,8 +60,20 @@ class Recorder:
     Readings and fan commands between runs are not kept. Striking and restoring works until the end and after it.
     """
 
-    def __init__(self, record: TestRecord, ledger: Ledger, writer: Writer, clock: Clock) -> None:
-        """Take over a test that the ledger has begun."""
+    def __init__(
+        self,
+        record: TestRecord,
+        ledger: Ledger,
+        writer: Writer,
+        clock: Clock,
+        earlier: Sequence[LoadedRun] = (),
+        window_ids: Mapping[int, int] | None = None,
+    ) -> None:
+        """Take over a test that the ledger has begun.
+
+        One that goes on after an interruption has `earlier` runs; `window_ids` are the ids of their windows in the
+        file, by number.
+        """
         self._record = record
         self._ledger = ledger
         self._writer = writer
@@ -60,17 +81,32 @@ class Recorder:
         self._started_ns = clock.now_ns()
         self._ended_ns: int | None = None
         self._runs: list[_OpenRun] = []
-        self._window_ids: dict[int, int] = {}
+        self._earlier = list(earlier)
+        self._window_ids: dict[int, int] = dict(window_ids or {})
 
     @property
     def test_id(self) -> int:
         """Number of the test in the job."""
         return self._record.id
 
-    def begin_run(self, direction: Direction, air: Air, now_ns: int, utc: datetime) -> None:
-        """Begin to record one direction; `air` as entered by hand."""
+    @property
+    def earlier(self) -> tuple[LoadedRun, ...]:
+        """What was recorded of this test before it was interrupted."""
+        return tuple(self._earlier)
+
+    @property
+    def rig(self) -> RigSpec:
+        """The rig as it was at the beginning of the test."""
+        return self._record.rig
+
+    def begin_run(
+        self, direction: Direction, air: Air, now_ns: int, utc: datetime, continues: int | None = None
+    ) -> RunRecord:
+        """Begin to record one direction, or go on with an earlier run of it; `air` as entered by hand."""
         self._check(self._open is None, "begin a run while one is recorded")
-        self._runs.append(_OpenRun(self._ledger.begin_run(self._record.id, direction, air, utc, now_ns)))
+        record = self._ledger.begin_run(self._record.id, direction, air, utc, now_ns, continues)
+        self._runs.append(_OpenRun(record))
+        return record
 
     def readings(self, batch: Sequence[tuple[Role, Reading]]) -> None:
         """Keep readings of the run in hand, in this order."""
@@ -94,6 +130,14 @@ class Recorder:
             raise self._misuse(f"keep window {window.id}")
         run.windows.append(window)
         self._window_ids[window.id] = self._ledger.add_window(run.record.id, window)
+
+    def range_change(self, change: RangeChange) -> None:
+        """Keep that another flow range is fitted."""
+        run = self._open
+        if run is None:
+            raise self._misuse("change the flow range")
+        run.changes.append(change)
+        self._ledger.add_range_change(run.record.id, change)
 
     def strike(self, window_id: int, reason: str) -> None:
         """Take a point out of the result; raises `InvalidInput` without a reason."""
@@ -124,8 +168,9 @@ class Recorder:
             raise self._misuse("end a run")
         run.ended = True
         plan_text, rig_text = document_text(self._record.plan), document_text(self._record.rig)
-        inputs = digest_inputs(run.record, plan_text, rig_text, document_text(run.record.air))
-        digest = run.digest.finish(run.fan, run.windows, inputs)
+        before = self._ledger.digest_of(run.record.continues)
+        inputs = digest_inputs(run.record, plan_text, rig_text, document_text(run.record.air), before)
+        digest = run.digest.finish(run.fan, run.windows, inputs, run.changes)
         self._ledger.end_run(run.record.id, state, utc, now_ns, digest)
 
     def end_test(self, state: Ending) -> None:
@@ -140,7 +185,7 @@ class Recorder:
 
     def test(self) -> Test:
         """Return the test so far for the analysis; raises `InvalidInput` without any point."""
-        return test_of(self._record, [(run.record, run.data, run.windows) for run in self._runs])
+        return test_of(self._record, joined_all([*self._earlier, *(run.loaded() for run in self._runs)]))
 
     def recording(self) -> RecordingView:
         """Return the state of the record on the disk."""
@@ -174,6 +219,7 @@ class Recorder:
             for index, window in enumerate(run.windows):
                 if window.id == window_id:
                     run.windows[index] = replace(window, struck_reason=struck_reason)
+        self._earlier = [judged(run, window_id, struck_reason) for run in self._earlier]
         if window_id not in self._window_ids:
             known = ", ".join(str(number) for number in self._window_ids) or "none yet"
             raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")

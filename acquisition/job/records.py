@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
 from typing import Literal
 
 from acquisition.derive import derive_run, derive_test
+from acquisition.fitted import Fitted, RangeChange
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec
 from acquisition.series import RunData, WindowRecord
@@ -83,7 +84,10 @@ class TestRecord:
 
 @dataclass(frozen=True, slots=True)
 class RunRecord:
-    """One direction of a test in the file; `digest` (64 hexadecimal digits) is empty while it records."""
+    """One direction of a test in the file; `digest` (64 hexadecimal digits) is empty while it records.
+
+    `continues` is the number of the run that it goes on with after an interruption.
+    """
 
     id: int
     test_id: int
@@ -95,6 +99,7 @@ class RunRecord:
     ended: datetime | None = None
     ended_ns: int | None = None
     digest: str = ""
+    continues: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,13 +142,32 @@ class FanRecord:
 
 
 @dataclass(frozen=True, slots=True)
+class Piece:
+    """A run as it was recorded, part of a measurement that was interrupted; its clock shows `shift_ns` less."""
+
+    record: RunRecord
+    shift_ns: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class LoadedRun:
-    """One run with everything that was read in it."""
+    """One direction with everything that was read in it.
+
+    Where it was interrupted and gone on with, all is on the clock of the last of its `pieces`, and `record` is that of
+    the first piece with the end and the digest of the last one, which seals all.
+    """
 
     record: RunRecord
     data: RunData
     windows: tuple[WindowRecord, ...]
     fan: tuple[FanRecord, ...]
+    changes: tuple[RangeChange, ...] = ()
+    """Flow ranges that were fitted in the middle, oldest first."""
+    pieces: tuple[Piece, ...] = ()
+
+    def fitted(self, rig: RigSpec) -> Fitted:
+        """Return which range was fitted when."""
+        return Fitted(rig.fitted_ranges.ranges, self.changes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,7 +183,7 @@ class LoadedTest:
 
     def test(self) -> Test:
         """Return the test for the analysis, derived from the readings; raises `InvalidInput` without any point."""
-        return test_of(self.record, [(run.record, run.data, run.windows) for run in self.runs])
+        return test_of(self.record, self.runs)
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,13 +195,29 @@ class Verification:
     sentence: str
 
 
-def test_of(record: TestRecord, runs: Sequence[tuple[RunRecord, RunData, Sequence[WindowRecord]]]) -> Test:
+def judged(run: LoadedRun, window_id: int, struck_reason: str | None) -> LoadedRun:
+    """Return a run with a window of it struck, or put back."""
+    if all(item.id != window_id for item in run.windows):
+        return run
+    windows = [replace(w, struck_reason=struck_reason) if w.id == window_id else w for w in run.windows]
+    return replace(run, windows=tuple(windows))
+
+
+def test_of(record: TestRecord, runs: Sequence[LoadedRun]) -> Test:
     """Return the test for the analysis; the same for a test that is being recorded and one out of the file."""
-    building, flow_range = record.plan.building, record.rig.fitted_ranges
+    building = record.plan.building
     return derive_test(
         record.plan,
         [
-            derive_run(run.direction, run.air, data, windows, flow_range, building, run.started)
-            for run, data, windows in runs
+            derive_run(
+                run.record.direction,
+                run.record.air,
+                run.data,
+                run.windows,
+                run.fitted(record.rig),
+                building,
+                run.record.started,
+            )
+            for run in runs
         ],
     )

@@ -28,7 +28,7 @@ def verify_file(db: sqlite3.Connection) -> Verification:
 
 def verify_run(db: sqlite3.Connection, run: RunRecord) -> Verification:
     """Compute the digest of a run anew and compare; raises `sqlite3.Error`."""
-    subject = f"test {run.test_id}, {run.direction}"
+    subject = f"test {run.test_id}, {run.direction}{', gone on with' if run.continues is not None else ''}"
     if not run.digest:
         return Verification(subject, None, f"The run is not sealed (state: {run.state}).")
     digest = compute_digest(db, run)

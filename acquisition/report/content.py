@@ -184,7 +184,7 @@ def _recorded_rows(loaded: LoadedTest, source: LoadedRun, run: Run, result: RunR
             reason = window.struck_reason if window.struck else "no usable readings"
             rows.append(PointRow(window.target_pa, None, None, None, None, reason))
         elif window.struck:
-            flow_range, building = loaded.record.rig.fitted_ranges, loaded.record.plan.building
+            flow_range, building = source.fitted(loaded.record.rig), loaded.record.plan.building
             point = derive_point(run.direction, source.record.air, source.data, window, flow_range, building)
             induced_pa, factor = point.envelope_pa - result.zero_pa, _flow_factor(run, result)
             rows.append(_row(point, induced_pa, factor, result, window.struck_reason))

@@ -116,6 +116,12 @@ class Vigil:
         self._wander_pa = spread_pa
         self._moves = QuietMoves(math.hypot(CALM_PRESSURE_PA, 0.7 * spread_pa), CALM_FLOW_SHARE)
 
+    def fit(self, name: str) -> None:
+        """Know that another flow range is fitted; what the fan moves at a speed is learned anew."""
+        self._fitted = name
+        self.fan.clear()
+        self._off = self._weak = 0
+
     def new_target(self) -> None:
         """Another target is aimed at: what was counted for the last one does not count on."""
         self._far = self._off = self._weak = 0

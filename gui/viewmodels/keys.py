@@ -19,7 +19,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("Ctrl+N", "Make a new job."),
             ("Ctrl+O", "Open a job; or drop its file on the window, or a rig file."),
-            ("Ctrl+Z", "Take back the last edit; measured data is never taken back."),
+            ("Ctrl+Z", "Take back the last edit, in Test the last strike; measured data is never taken back."),
             ("Ctrl+Shift+Z", "Do it again."),
         ),
     ),
@@ -29,6 +29,9 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("R", "Show how far the points lie off the line, and back."),
             ("C", "Show every correction from the readings to the line, and back."),
             ("X", "Strike the point that is chosen in the table, or restore it."),
+            ("P", "Take the chosen point again, or begin the one anew that is being taken."),
+            ("F", "Another flow range is fitted: the fan is stopped, the point is begun again."),
+            ("G", "Go on with a test that was cut short."),
             ("A", "Show all in the plots."),
             ("Wheel, drag", "Zoom and move a plot. The right button saves it as PNG, SVG or CSV."),
         ),

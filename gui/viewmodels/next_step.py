@@ -28,6 +28,7 @@ class Verb(StrEnum):
     SEAL_DONE = "seal done"
     END_HOLD = "end hold"
     GO_ON = "go on"
+    RESUME = "resume"
     OPEN_REPORT = "open report"
     SAVE_REPORT = "save report"
 
@@ -121,14 +122,14 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
     if moment.place is Place.HUNT:
         text = "Close windows and outside doors, open inside doors, then hold a pressure and look for leaks."
         return NextStep(text, "Hold the pressure", Verb.HOLD)
+    if job.interrupted:
+        return NextStep(job.interrupted, "Go on with the test", Verb.RESUME)
     return NextStep(_ready(moment, job), "Start the test", Verb.START)
 
 
 def _ready(moment: Moment, job: JobMoment) -> str:
     if moment.snapshot is not None and moment.snapshot.last_error:
         return moment.snapshot.last_error
-    if job.interrupted:
-        return job.interrupted
     ways = directions_words(job.plan.directions)
     if job.plan.building.volume_m3 is None:
         return f"Ready to {ways}. Without a volume the result is a flow and no air change rate."

@@ -18,11 +18,15 @@ class PromptKind(StrEnum):
     STRIKE = "strike"
     CLOSE = "close"
     OWED = "owed"
+    RESUME = "resume"
+    RANGE = "range"
 
 
 ACCEPT, END_TEST = "Go on with this instrument", "End the test here"
 STRIKE, LEAVE = "Strike the point", "Leave it"
 PUT_BACK, CLOSE_ANYWAY = "Put it back first", "Close all the same"
+RESUME, NOT_RESUME = "Go on with it", "Leave it as it is"
+FIT, NOT_FIT = "Fit this range", "Leave the range"
 CLOSE, STAY = "Stop the fan and close", "Stay"
 
 
@@ -44,6 +48,8 @@ def running_prompt(moment: Moment) -> Prompt | None:
     snapshot = moment.snapshot
     if snapshot is None:
         return None
+    if snapshot.state is EngineState.IDLE and moment.job is not None and moment.job.interrupted:
+        return resume_prompt(moment.job.interrupted)
     if snapshot.state is EngineState.ASKING and snapshot.ask is not None:
         ask = snapshot.ask
         return Prompt(PromptKind.ASK, ask.id, _title(ask.id), ask.text, ask.choices, ask.caution)
@@ -71,6 +77,31 @@ def strike_prompt(window: int, target: str, reasons: tuple[str, ...]) -> Prompt:
         "Why is it left out of the result? It stays in the record and can be restored.",
         (STRIKE, LEAVE),
         reasons=reasons,
+    )
+
+
+def resume_prompt(interrupted: str) -> Prompt:
+    """Return the question whether an interrupted test goes on."""
+    return Prompt(
+        PromptKind.RESUME,
+        "resume",
+        "A test was interrupted",
+        f"{interrupted} It can go on with the points that are still missing; the record says for how long it stood.",
+        (RESUME, NOT_RESUME),
+        "You will be asked to look at the set-up, and at the safety questions where their answers are too old.",
+    )
+
+
+def range_prompt(fitted: str, names: tuple[str, ...]) -> Prompt:
+    """Return the question which flow range is to be fitted."""
+    return Prompt(
+        PromptKind.RANGE,
+        "range",
+        "Another flow range",
+        f"Range {fitted} is fitted now. Which one comes in its place? A running fan is stopped first, and the point is "
+        "begun again; each reading keeps the range that was fitted when it was made.",
+        (FIT, NOT_FIT),
+        reasons=tuple(name for name in names if name != fitted),
     )
 
 
@@ -106,4 +137,8 @@ def _title(ask_id: str) -> str:
         "turn-fan": "The other direction",
         "outlook": "Is today the day?",
         "zeros-between": "Zero-flow records between the points",
+        "fit-range": "Another flow range",
+        "which-range": "Which flow range is fitted?",
+        "set-up-again": "Look at the set-up again",
+        "lasting-step": "Something came off or closed",
     }.get(ask_id, "A question")

@@ -8,7 +8,7 @@ from datetime import datetime
 from acquisition.job import LoadedRun, LoadedTest, RecordState, TestRecord
 from acquisition.job.results import analyse_record
 from acquisition.plan import TestPlan
-from acquisition.progress import RunInProgress
+from acquisition.progress import recorded_run
 from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData
 from acquisition.snapshot import EngineState, RunView, Snapshot, WindowView
@@ -121,18 +121,8 @@ def seen_by(shown: ShownTest, reading: Reading) -> ShownTest:
     return replace(shown, result=result, gap="", seen=reading)
 
 
-def _progress(run: LoadedRun, record: TestRecord) -> RunInProgress:
-    """Return the run as the engine had it, with the points of struck windows too."""
-    unstruck = [replace(item, struck_reason=None) for item in run.windows]
-    progress = RunInProgress(run.record.direction, run.record.started, run.data, unstruck)
-    progress.derive(record.plan, record.rig)
-    progress.windows = list(run.windows)
-    progress.derive(record.plan, record.rig)
-    return progress
-
-
 def _run_view(run: LoadedRun, record: TestRecord) -> RunView:
-    progress = _progress(run, record)
+    progress = recorded_run(run, record.plan, record.rig)
     derived = progress.run
     before = derived.zero_before if derived is not None else None
     after = derived.zero_after if derived is not None else None

@@ -108,10 +108,11 @@ class PointsModel(QAbstractTableModel):
 
 
 class PointsTable(Panel):
-    """The panel. `strike_asked` and `restore_asked` carry the window of the point."""
+    """The panel. `strike_asked`, `restore_asked` and `again_asked` carry the window of the point."""
 
     strike_asked = Signal(int, str)
     restore_asked = Signal(int)
+    again_asked = Signal(object)
     direction_asked = Signal(object)
     test_asked = Signal(int)
 
@@ -176,6 +177,11 @@ class PointsTable(Panel):
         else:
             self.strike_asked.emit(item.window, item.cells[0])
 
+    def take_chosen_again(self) -> None:
+        """Ask to take the chosen point once more; without one, the point that is being taken."""
+        rows, picture = self.view.selectionModel().selectedRows(), self.model.picture
+        self.again_asked.emit(picture.rows[rows[0].row()].window if rows and picture is not None else None)
+
     def set_folded(self, folded: bool) -> None:
         """Show the head only."""
         self._folded = folded
@@ -227,6 +233,10 @@ class PointsTable(Panel):
         action.setShortcut("X")
         action.triggered.connect(self.toggle_chosen)
         menu.addAction(action)
+        again = QAction("Take the point again", menu)
+        again.setShortcut("P")
+        again.triggered.connect(self.take_chosen_again)
+        menu.addAction(again)
         menu.popup(self.view.viewport().mapToGlobal(where))
 
     def _show_tests(self, tests: tuple[tuple[int, str], ...], chosen: int | None) -> None:

@@ -18,6 +18,7 @@ from acquisition.steps import (
     EndRun,
     Foretell,
     GoTo,
+    Listen,
     Mark,
     MeasureZero,
     SetTargets,
@@ -82,7 +83,7 @@ def test_one_direction_is_zero_points_zero_between_two_covers() -> None:
     assert kinds == [WindowKind.ZERO_BEFORE, WindowKind.ZERO_AFTER]
     assert [step.id for step in steps if isinstance(step, Ask)] == ["safety", "cover-fan", "uncover-fan", "cover-fan"]
     assert [step.target_pa for step in steps if isinstance(step, GoTo)] == [-t for t in STANDARD_TARGETS_PA]
-    order = [type(step) for step in steps if not isinstance(step, Ask | Checkpoint)]
+    order = [type(step) for step in steps if not isinstance(step, Ask | Checkpoint | Listen)]
     assert order[:5] == [BeginRun, MeasureZero, Foretell, SetTargets, CheckHoses]
     assert order[-3:] == [StopFan, MeasureZero, EndRun]
 

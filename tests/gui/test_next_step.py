@@ -13,8 +13,8 @@ from acquisition.steps import Ask
 from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
 from gui.viewmodels.moment import JobMoment, Moment, Place, RigMoment, RigState
-from gui.viewmodels.next_step import Verb, next_step
-from gui.viewmodels.prompt import ACCEPT, END_TEST, running_prompt
+from gui.viewmodels.next_step import NextStep, Verb, next_step
+from gui.viewmodels.prompt import ACCEPT, END_TEST, NOT_RESUME, RESUME, running_prompt
 from gui.viewmodels.rail import rail
 from gui.viewmodels.ribbon import link_lamp, ribbon
 from tests.gui.fakes import BUILDING, LINKS, PLAN, RIG, US, moment, running, running_moment, shown, snapshot
@@ -75,7 +75,11 @@ def test_the_volume_is_asked_for_once_and_not_insisted_on() -> None:
 def test_an_interrupted_test_is_told() -> None:
     words = "Test 2 of 04.05. 12:00 was interrupted with 3 points taken; every reading up to then is safe."
     job = replace(FRESH, fresh=False, interrupted=words)
-    assert next_step(moment(job=job, shown=shown(3, state=RecordState.INTERRUPTED))).sentence == words
+    there = moment(job=job, shown=shown(3, state=RecordState.INTERRUPTED))
+    assert next_step(there) == NextStep(words, "Go on with the test", Verb.RESUME)
+    asked = running_prompt(there)
+    assert asked is not None
+    assert asked.choices == (RESUME, NOT_RESUME)
     assert next_step(moment(job=job, rig=NO_RIG, snapshot=None)).sentence.startswith(words)
 
 

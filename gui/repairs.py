@@ -1,0 +1,138 @@
+"""What is mended from the window: a test that goes on, a point once more, another flow range, strikes taken back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from acquisition.job import RecordState
+from acquisition.snapshot import EngineState, PointState, PointView, Severity
+from acquisition.takeup import cut_short, take_up
+from analysis.errors import InvalidInput
+
+if TYPE_CHECKING:
+    from gui.desk import Desk
+
+
+class Repairs:
+    """Belongs to the desk. Knows no Qt."""
+
+    def __init__(self, desk: Desk) -> None:
+        """Nothing has been mended yet."""
+        self._desk = desk
+        self._left: tuple[int, int] | None = None
+        """Opened job and number of an interrupted test that somebody does not want to go on with."""
+        self._done: list[tuple[int, str | None, str | None]] = []
+        self._undone: list[tuple[int, str | None, str | None]] = []
+
+    def interrupted(self) -> str:
+        """Return what a crash left, as long as the interrupted test is the last one and is not to be left."""
+        job, desk = self._desk.job, self._desk
+        tests = job.tests() if job is not None else ()
+        if job is None or not tests or tests[-1].state is not RecordState.INTERRUPTED:
+            return ""
+        number = tests[-1].id
+        if self._left == (desk.job_opened, number) or not job.runs(number) or tests[-1].plan.hold:
+            return ""
+        when, taken = f"{tests[-1].started.astimezone():%d.%m. %H:%M}", desk.points_loaded(number)
+        points = "" if taken is None else f" with {taken} point{'' if taken == 1 else 's'} taken"
+        return f"Test {number} of {when} was interrupted{points}; every reading up to then is safe."
+
+    def leave(self) -> None:
+        """Do not go on with the interrupted test."""
+        tests = self._desk.tests()
+        self._left = (self._desk.job_opened, tests[-1].id) if tests else None
+        self._desk.changed += 1
+
+    def go_on(self) -> bool:
+        """Go on with the newest test of the job, which was cut short; return whether it does."""
+        desk = self._desk
+        engine, rig, job = desk.engine, desk.connection.rig, desk.job
+        if engine is None or rig is None or job is None or engine.busy:
+            self._tell("A rig has to be connected, and no test may be running.")
+            return False
+        try:
+            again = take_up(job, rig.spec, desk.now())
+            engine.begin(again.plan, job.resume(again.number), again.standing)
+        except InvalidInput as error:
+            self._tell(f"The test cannot go on: {error}.")
+            return False
+        desk.follow(again.number)
+        return True
+
+    def can_go_on(self) -> bool:
+        """Whether the newest test of the job was cut short."""
+        return self._desk.job is not None and cut_short(self._desk.job) is not None
+
+    def take_again(self, window: int | None) -> None:
+        """Take a point once more; without one begin the point anew that is being taken."""
+        desk, snapshot = self._desk, self._desk.snapshot()
+        if desk.engine is None or not desk.busy or snapshot is None:
+            self._tell("A point can be taken again only while its test runs.")
+            return
+        if window is None and snapshot.state is not EngineState.RUNNING:
+            self._tell("Choose in the table which point is to be taken again.")
+            return
+        desk.engine.take_again(window)
+        if window is not None:
+            self._tell("The point is taken again next; the old one is left out and stays in the record.", Severity.NOTE)
+
+    def fit_range(self, name: str) -> None:
+        """Fit another flow range: a running fan is stopped for it."""
+        if self._desk.engine is None:
+            self._tell("No rig is connected.")
+            return
+        try:
+            self._desk.engine.fit_range(name.strip())
+        except InvalidInput as error:
+            self._tell(f"{str(error)[:1].upper()}{str(error)[1:]}.")
+        self._desk.changed += 1
+
+    def strike(self, window: int, reason: str) -> None:
+        """Leave a point of the shown test out of its result."""
+        self._judge(window, reason.strip() or "no reason given")
+
+    def restore(self, window: int) -> None:
+        """Take a struck point of the shown test back."""
+        self._judge(window, None)
+
+    def undo(self) -> bool:
+        """Take the last strike or restore back; return whether there was one."""
+        return self._step(self._done, self._undone, lambda item: item[1])
+
+    def redo(self) -> bool:
+        """Do it again; return whether there was one."""
+        return self._step(self._undone, self._done, lambda item: item[2])
+
+    def forget(self) -> None:
+        """Another test is on show: what was struck in the last one is not taken back here."""
+        self._done.clear()
+        self._undone.clear()
+
+    def _judge(self, window: int, reason: str | None) -> None:
+        view = self._point(window)
+        before = view.struck_reason if view is not None and view.state is PointState.STRUCK else None
+        self._done.append((window, before, reason))
+        self._undone.clear()
+        self._desk.judge(window, reason)
+
+    def _step(
+        self,
+        taken_from: list[tuple[int, str | None, str | None]],
+        kept_in: list[tuple[int, str | None, str | None]],
+        reason_of: Callable[[tuple[int, str | None, str | None]], str | None],
+    ) -> bool:
+        if not taken_from:
+            return False
+        item = taken_from.pop()
+        kept_in.append(item)
+        self._desk.judge(item[0], reason_of(item))
+        return True
+
+    def _point(self, window: int) -> PointView | None:
+        shown = self._desk.shown(self._desk.snapshot())
+        points = [point for run in shown.runs for point in run.points] if shown is not None else []
+        return next((point for point in points if point.window == window), None)
+
+    def _tell(self, sentence: str, severity: Severity = Severity.ATTENTION) -> None:
+        self._desk.tell(severity, sentence)

@@ -1,0 +1,117 @@
+"""Mending a test in the window: going on after a crash, a point once more, another flow range, strikes taken back."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+from acquisition.job import RecordState
+from acquisition.snapshot import Activity, EngineState, PointState, Snapshot
+from gui.viewmodels.prompt import FIT, NOT_RESUME, STRIKE
+from tests.gui.conftest import Stage
+from tests.gui.driven import click, start
+
+
+def taken(now: Snapshot) -> int:
+    return sum(point.state is PointState.TAKEN for run in now.runs for point in run.points)
+
+
+def crashed(stage: Stage, folder: Path) -> Path:
+    """Return what is on the disk when the program dies after two points; the window goes on with another job."""
+    start(stage)
+    stage.until(lambda now: taken(now) == 2)
+    job = stage.program.desk.job
+    assert job is not None
+    job.flush()
+    copy = folder / "crashed.airseam"
+    for part in ("", "-wal"):
+        shutil.copy(f"{job.path}{part}", f"{copy}{part}")
+    stage.program.desk.end_test()
+    stage.pass_time(1.0)
+    stage.program.intents.opened(copy)
+    stage.draw()
+    return copy
+
+
+def test_the_big_button_goes_on_with_an_interrupted_test(stage: Stage, tmp_path: Path) -> None:
+    crashed(stage, tmp_path)
+    window = stage.program.window
+    assert window.next_bar.primary.text() == "Go on with the test"
+    assert window.test.prompt.isVisible()
+    stage.press()
+    asked = stage.until(lambda now: now.ask is not None and now.ask.id == "safety")
+    assert asked.state is EngineState.ASKING
+    stage.press()
+    asked = stage.until(lambda now: now.ask is not None and now.ask.id == "set-up-again")
+    assert asked.ask is not None
+    assert "with 2 points taken" in asked.ask.text
+    stage.press()
+    stage.until(lambda now: now.state is EngineState.IDLE)
+    stage.pass_time(0.3)
+    job = stage.program.desk.job
+    assert job is not None
+    (record,) = job.tests()
+    assert record.state is RecordState.COMPLETE
+    assert len(stage.snapshot().runs[0].points) == 5
+    assert window.next_bar.primary.text() == "Open the report"
+    assert all(item.ok for item in job.verify())
+
+
+def test_an_interrupted_test_can_be_left_and_gone_on_with_by_its_key(stage: Stage, tmp_path: Path) -> None:
+    crashed(stage, tmp_path)
+    window = stage.program.window
+    click(stage, NOT_RESUME)
+    assert window.next_bar.primary.text() == "Start the test"
+    assert not window.test.prompt.isVisible()
+    stage.program.intents._actions.go_on.trigger()
+    stage.until(lambda now: now.ask is not None and now.ask.id == "safety")
+
+
+def test_a_point_is_taken_again_by_its_key(stage: Stage) -> None:
+    start(stage)
+    stage.until(lambda now: taken(now) == 2)
+    stage.draw()
+    window = stage.program.window
+    window.test.points.view.selectRow(0)
+    stage.program.intents._actions.again.trigger()
+    stage.until(lambda now: len(now.runs[0].points) == 6)
+    assert stage.snapshot().runs[0].points[0].struck_reason == "taken again"
+
+
+def test_another_flow_range_stops_the_fan_and_begins_the_point_anew(stage: Stage) -> None:
+    start(stage)
+    stage.until(lambda now: now.activity is Activity.AVERAGE)
+    before = stage.houses[-1].house.fitted
+    stage.program.intents._actions.fit_range.trigger()
+    stage.draw()
+    prompt = stage.program.window.test.prompt
+    assert prompt.isVisible()
+    prompt.reason.setCurrentText("middle" if before != "middle" else "narrow")
+    click(stage, FIT)
+    asked = stage.until(lambda now: now.ask is not None)
+    assert asked.ask is not None
+    assert asked.ask.id == "fit-range"
+    assert stage.houses[-1].world.speed == 0.0
+    click(stage, asked.ask.choices[0])
+    shown = stage.until(lambda now: taken(now) == 1)
+    assert [flag.id for flag in shown.flags].count("range-changed") == 1
+
+
+def test_strikes_are_taken_back_and_done_again(stage: Stage, tested: Path) -> None:
+    stage.open_copy(tested)
+    table = stage.program.window.test.points
+    table.view.selectRow(1)
+    table.toggle_chosen()
+    stage.draw()
+    click(stage, STRIKE)
+
+    def struck() -> bool:
+        stage.draw()
+        assert table.model.picture is not None
+        return table.model.picture.rows[1].struck
+
+    assert struck()
+    stage.program.intents.undo()
+    assert not struck()
+    stage.program.intents.redo()
+    assert struck()
