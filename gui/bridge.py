@@ -97,6 +97,10 @@ class Bridge(QObject):
         snapshot = self._desk.snapshot()
         if snapshot is not None and self._screen.check.refresh(snapshot.now_ns, self._desk.rig().spec, self._samples):
             self._screen.touch()
+        hunting = self._desk.hunting
+        seen = hunting.look if hunting.session is not None else None
+        if self._desk.phone.tend(snapshot, seen, self._screen.display):
+            self._screen.touch()
         while self._desk.notices:
             self._window.notices.add(self._desk.notices.popleft())
         alarm = self._desk.job.alarm() if self._desk.job is not None else ""

@@ -28,6 +28,7 @@ from drivers.transport import TransportOpener
 from gui.connection import Connection
 from gui.errands import Errands
 from gui.hunting import Hunting
+from gui.phone_page import PhonePage
 from gui.repairs import Repairs
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
@@ -68,6 +69,7 @@ class Desk:
         self._told_flags = 0
         self._told_fault: BaseException | None = None
         self._notice_number = 0
+        self.phone = PhonePage(self.tell)
         self.hunting = Hunting(errands, self.tell, self._news)
         self.repairs = Repairs(self)
         self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
@@ -465,4 +467,6 @@ class Desk:
 
         if self.engine is not None:
             self.engine.stop_fan()
+        self.phone.stop()
+        self.hunting.tone.close()
         self.connection.disconnect(rig_gone)

@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
-from acquisition.rig import Role
+from collections.abc import Sequence
+
+import segno
+
+from acquisition.phone.addresses import private_addresses
+from acquisition.rig import INDOORS, OUTDOORS, Role
 from acquisition.sealing.hold import HoldLook
+from acquisition.sealing.looking import ALARM, CAUTIONS, advice
 from acquisition.sealing.way import at_50_pa, target_flow_m3_h, way_of
+from acquisition.setup.board import ON
 from acquisition.told import Table
 from acquisition.told.way import way_tables
+from analysis.records import Direction
 from analysis.units import Display
 from drivers.clock import NS_PER_S
 from gui.desk import Desk
@@ -16,6 +24,7 @@ from gui.viewmodels.hunt_trace import HuntTrace, hunt_trace
 from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.prompt import running_prompt
+from gui.views.hunt_pages import LookPicture, PhonePicture
 from gui.views.hunt_place import HuntPlacePicture
 from gui.window import Window
 
@@ -28,6 +37,8 @@ class HuntDrawing:
         self._desk = desk
         self._screen = screen
         self._window = window
+        self._addresses = private_addresses()
+        self._coded: tuple[str, tuple[bytes, ...]] = ("", ())
         self._traced: tuple[HoldLook, int, Display, HuntTrace | None] | None = None
 
     def draw(self, moment: Moment) -> None:
@@ -52,7 +63,7 @@ class HuntDrawing:
                 trace=self._trace(hunting.look, moment.display),
                 prompt=running_prompt(moment),
                 tab=choices.tab,
-                tabs=tuple(_words(tab, len(leaks)) for tab in HuntTab),
+                tabs=tuple(self._words(tab, len(leaks)) for tab in HuntTab),
                 afar=choices.afar,
                 target_pa=target_pa,
                 direction=direction,
@@ -60,8 +71,48 @@ class HuntDrawing:
                 leaks=self._leaks(moment) if choices.tab is HuntTab.LEAKS else None,
                 left=self._left(moment) if choices.tab is HuntTab.LEFT else (),
                 photo=self._photo,
+                look=self._how_to_look(moment, direction, target_pa) if choices.tab is HuntTab.LOOK else None,
+                zones=self._screen.zones.picture(moment.display) if choices.tab is HuntTab.ZONES else None,
+                phone=self._phone() if choices.tab is HuntTab.PHONE else None,
+                tone=hunting.tone.on,
             )
         )
+
+    def _how_to_look(self, moment: Moment, direction: Direction, target_pa: float) -> LookPicture:
+        choices, job = self._screen.hunt, self._desk.job
+        air = moment.job.plan.air if moment.job is not None else None
+        told = advice(
+            self._mean(INDOORS, air.indoor_c if air is not None else None),
+            self._mean(OUTDOORS, air.outdoor_c if air is not None else None),
+            direction,
+            target_pa,
+        )
+        ticks = [entry.state for entry in (job.house.entries if job is not None else ()) if entry.subject == ALARM]
+        left_s = None if choices.timer_end_ns is None else (choices.timer_end_ns - self._desk.now_ns()) / NS_PER_S
+        return LookPicture(
+            told.infra_red,
+            told.usable,
+            told.fog,
+            CAUTIONS,
+            ticks[-1] == ON if ticks else None,
+            timer_words(left_s),
+            choices.timer_end_ns is not None,
+        )
+
+    def _mean(self, roles: Sequence[Role], entered: float | None) -> float | None:
+        """Return what the thermometers read over the last seconds, what was entered where there is none."""
+        engine = self._desk.engine
+        now_ns = self._desk.now_ns()
+        read = [engine.live.mean(role, 10.0, now_ns) for role in roles] if engine is not None else []
+        known = [value for value in read if value is not None]
+        return sum(known) / len(known) if known else entered
+
+    def _phone(self) -> PhonePicture:
+        page = self._desk.phone
+        if page.link != self._coded[0]:
+            rows = tuple(bytes(line) for line in segno.make(page.link).matrix) if page.link else ()
+            self._coded = (page.link, rows)
+        return PhonePicture(self._addresses, page.link, page.phones, self._coded[1])
 
     def _leaks(self, moment: Moment) -> LeakPicture | None:
         job, screen = self._desk.job, self._screen
@@ -92,6 +143,13 @@ class HuntDrawing:
         )
         return way_tables(way, register.leaks, moment.display)
 
+    def _words(self, tab: HuntTab, leaks: int) -> str:
+        if tab is HuntTab.LEAKS and leaks:
+            return f"{tab.word} ({leaks})"
+        if tab is HuntTab.PHONE and self._desk.phone.link:
+            return f"{tab.word}: on, {self._desk.phone.phones}"
+        return tab.word
+
     def _age_s(self) -> float | None:
         engine = self._desk.engine
         newest_ns = engine.live.newest_ns(Role.ENVELOPE) if engine is not None else None
@@ -112,5 +170,10 @@ class HuntDrawing:
         return self._traced[3]
 
 
-def _words(tab: HuntTab, leaks: int) -> str:
-    return f"{tab.word} ({leaks})" if tab is HuntTab.LEAKS and leaks else tab.word
+def timer_words(left_s: float | None) -> str:
+    """Return what is left of a timer."""
+    if left_s is None:
+        return ""
+    if left_s <= 0.0:
+        return "The time is up: stop the fog, look once more."
+    return f"{int(left_s) // 60}:{int(left_s) % 60:02d} left"

@@ -18,6 +18,7 @@ from analysis.records import Direction
 from analysis.sealing.levelled import USUAL_EXPONENT
 from drivers.clock import Clock, seconds
 from gui.errands import Errands
+from gui.tone import Tone
 
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
 """Between which pressures a held one can be moved: the fan is stopped at 80 Pa."""
@@ -35,6 +36,7 @@ class Hunting:
         self.session: HoldSession | None = None
         self.look: HoldLook | None = None
         """What was seen last; it stays when the hold has ended, until the next begins."""
+        self.tone = Tone()
         self._errands = errands
         self._tell = tell
         self._changed = changed
@@ -95,6 +97,8 @@ class Hunting:
             self._looking = False
             if look is not None and session is self.session:
                 self.look = look
+                if look.now_m3_h is not None and look.since is not None:
+                    self.tone.play(look.now_m3_h.value, look.since.before_m3_h)
                 self._changed()
 
         def failed(error: Exception) -> None:

@@ -16,6 +16,7 @@ from gui.desk import Desk
 from gui.files import Files
 from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
+from gui.hunt_page_intents import HuntPageIntents
 from gui.leak_intents import LeakIntents
 from gui.office_intents import OfficeIntents
 from gui.register_intents import RegisterIntents
@@ -69,6 +70,7 @@ class Intents(QObject):
         self.teach = TeachIntents(desk, screen, window, self.files)
         self.house = HouseIntents(desk, screen, window, self.files)
         self.hunt = HuntIntents(desk, screen, window, actions)
+        self.hunt_pages = HuntPageIntents(desk, screen, window)
         self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self.office = OfficeIntents(desk, screen, window)

@@ -23,6 +23,7 @@ from gui.viewmodels.scan import ScanModel
 from gui.viewmodels.shown import Reading
 from gui.viewmodels.teach import TeachModel
 from gui.viewmodels.trace import TraceScale
+from gui.viewmodels.zone_walk import ZoneWalk
 
 
 @dataclass(slots=True, weakref_slot=True)
@@ -55,6 +56,7 @@ class Screen:
     corrections: bool = False
     hunt: HuntChoices = field(default_factory=HuntChoices)
     leaks: LeakSheet = field(default_factory=LeakSheet)
+    zones: ZoneWalk = field(default_factory=ZoneWalk)
     reading: Reading = field(default_factory=Reading)
     version: int = 0
 

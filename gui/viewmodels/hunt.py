@@ -32,11 +32,24 @@ class HuntTab(StrEnum):
     TRACE = "trace"
     LEAKS = "leaks"
     LEFT = "left"
+    LOOK = "look"
+    ZONES = "zones"
+    PHONE = "phone"
 
     @property
     def word(self) -> str:
         """The word on the tab."""
-        return {"trace": "Flow", "leaks": "Leaks", "left": "What is left"}[self.value]
+        return _TABS[self.value]
+
+
+_TABS = {
+    "trace": "Flow",
+    "leaks": "Leaks",
+    "left": "What is left",
+    "look": "How to look",
+    "zones": "Zones",
+    "phone": "Phone",
+}
 
 
 @dataclass(slots=True)
@@ -48,6 +61,8 @@ class HuntChoices:
     target_pa: float = 50.0
     direction: Direction | None = None
     chosen: int | None = None
+    timer_end_ns: int | None = None
+    """When the timer runs out, on the clock of the readings."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,9 @@ from gui.viewmodels.hunt import HuntPicture, HuntTab
 from gui.viewmodels.hunt_trace import HuntTrace
 from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.prompt import Prompt
+from gui.viewmodels.zone_walk import ZonePicture
 from gui.views.hunt_figures import AfarPanel, FlowPanel, SincePanel
+from gui.views.hunt_pages import LookPage, LookPicture, PhonePanel, PhonePicture, ZonePage
 from gui.views.leak_page import LeakPage
 from gui.views.parts import Panel, button, column, row
 from gui.views.prompt_panel import PromptPanel
@@ -45,6 +47,10 @@ class HuntPlacePicture:
     decimal_mark: str
     leaks: LeakPicture | None = None
     left: tuple[Table, ...] = ()
+    look: LookPicture | None = None
+    zones: ZonePicture | None = None
+    phone: PhonePicture | None = None
+    tone: bool = False
     photo: Callable[[int], bytes | None] = lambda number: None
     """Gives the content of a photo."""
 
@@ -78,10 +84,12 @@ class HoldControls(QWidget):
             self._ways.addButton(view, at)
             line.addWidget(view)
         line.addStretch(1)
+        self.tone = _tab("Tone")
+        self.tone.setToolTip("A tone that falls as the flow falls")
         self.afar = _tab("From afar (F11)")
         self.end = button("End the hold", "slim")
         self.begin = button("Hold", "slim")
-        for part in (self.afar, self.begin, self.end):
+        for part in (self.tone, self.afar, self.begin, self.end):
             line.addWidget(part)
         self.setLayout(line)
         self._presets.idClicked.connect(lambda at: self.target_chosen.emit(float(PRESETS_PA[at])))
@@ -123,7 +131,8 @@ class HuntPlace(QWidget):
         left.title.hide()
         left.note.hide()
         left.body.addWidget(self.left, 1)
-        for page in (self.trace, self.leaks, left):
+        self.look, self.zones, self.phone = LookPage(), ZonePage(), PhonePanel()
+        for page in (self.trace, self.leaks, left, self.look, self.zones, self.phone):
             self.pages.addWidget(page)
         self.tabs = QButtonGroup(self)
         tabs = row(gap=GAP_4)
@@ -165,6 +174,7 @@ class HuntPlace(QWidget):
         self._make_room()
         figures = picture.figures
         self.controls.show_choice(picture.target_pa, picture.direction, holding=figures.holding, afar=picture.afar)
+        self.controls.tone.setChecked(picture.tone)
         self.views.setCurrentIndex(1 if picture.afar else 0)
         if picture.afar:
             self.afar.show_picture(figures)
@@ -180,6 +190,9 @@ class HuntPlace(QWidget):
         share = 50 if picture.tab is HuntTab.TRACE else 28
         self._near_lines.setStretch(0, share)
         self._near_lines.setStretch(2, 100 - share)
+        self._show_page(picture)
+
+    def _show_page(self, picture: HuntPlacePicture) -> None:
         match picture.tab:
             case HuntTab.TRACE:
                 self.trace.show_picture(picture.trace, picture.decimal_mark, EMPTY)
@@ -188,6 +201,15 @@ class HuntPlace(QWidget):
                     self.leaks.show_picture(picture.leaks, picture.photo)
             case HuntTab.LEFT:
                 self.left.show_tables(picture.left)
+            case HuntTab.LOOK:
+                if picture.look is not None:
+                    self.look.show_picture(picture.look)
+            case HuntTab.ZONES:
+                if picture.zones is not None:
+                    self.zones.show_picture(picture.zones)
+            case HuntTab.PHONE:
+                if picture.phone is not None:
+                    self.phone.show_picture(picture.phone)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave out what has no room."""

@@ -1,0 +1,119 @@
+"""The guided zone test: tap, read, add a hole, read again; then what that says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from acquisition.told import Table
+from acquisition.told.zones import ZoneQuestion, zone_tables
+from analysis.errors import InvalidInput
+from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
+
+HOLES = (
+    ("outdoors", "a hole between zone and outdoors"),
+    ("house", "a hole between house and zone"),
+    ("garage", "the overhead door of a garage"),
+)
+FIELDS = (
+    ("house_pa", "House against outdoors", Quantity.PRESSURE),
+    ("zone_pa", "Zone against outdoors", Quantity.PRESSURE),
+    ("flow_before", "Fan flow", Quantity.FLOW),
+    ("zone_after_pa", "Zone, with the hole", Quantity.PRESSURE),
+    ("flow_after", "Fan flow, with the hole", Quantity.FLOW),
+)
+BEFORE = ("house_pa", "zone_pa", "flow_before")
+AFTER = ("zone_after_pa", "flow_after")
+
+
+@dataclass(frozen=True, slots=True)
+class ZonePicture:
+    """The page: what to do now, the fields, the result."""
+
+    step: str
+    values: dict[str, tuple[str, str, str]]
+    hole: str
+    tables: tuple[Table, ...]
+
+
+@dataclass(slots=True)
+class ZoneWalk:
+    """What was read so far, all of it without a sign (Pa, m3/h)."""
+
+    values: dict[str, float] = field(default_factory=dict)
+    wrong: dict[str, tuple[str, str]] = field(default_factory=dict)
+    hole: str = "outdoors"
+
+    def read(self, name: str, value: float | None) -> None:
+        """Take a reading."""
+        if value is not None:
+            self.values[name] = abs(value)
+            self.wrong.pop(name, None)
+
+    def type_field(self, name: str, text: str, display: Display) -> None:
+        """Take what was typed; an empty text takes the value away."""
+        quantity = next(kind for key, _, kind in FIELDS if key == name)
+        if not text.strip():
+            self.values.pop(name, None)
+            self.wrong.pop(name, None)
+            return
+        try:
+            self.read(name, parse_value(text, quantity, display, "reading"))
+        except InvalidInput as error:
+            words = str(error)
+            self.wrong[name] = (text, f"{words[:1].upper()}{words[1:]}.")
+
+    def clear(self) -> None:
+        """Begin with another zone."""
+        self.values.clear()
+        self.wrong.clear()
+
+    def picture(self, display: Display) -> ZonePicture:
+        """Return the page."""
+        shown = {}
+        for name, _, kind in FIELDS:
+            text, error = self.wrong.get(name, ("", ""))
+            if not error and name in self.values:
+                text = format_value(self.values[name], kind, display)
+            shown[name] = (text, unit_symbol(kind, display), error)
+        tables, trouble = self._tables(display)
+        return ZonePicture(trouble or self._step(), shown, self.hole, tables)
+
+    def _step(self) -> str:
+        values = self.values
+        if "house_pa" not in values or "zone_pa" not in values:
+            return (
+                "1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and "
+                "read house and zone against outdoors."
+            )
+        if "flow_before" not in values:
+            return "2  Read the fan flow too, if the leaks are to be told in numbers."
+        if "zone_after_pa" not in values or "flow_after" not in values:
+            hole = dict(HOLES)[self.hole]
+            return f"3  Open {hole}, so far that the zone moves by 5 Pa; hold the house where it was, and read again."
+        return "4  Close the hole. The result stands below."
+
+    def _tables(self, display: Display) -> tuple[tuple[Table, ...], str]:
+        values = self.values
+        if "house_pa" not in values or "zone_pa" not in values:
+            return (), ""
+        whole = all(name in values for name in (*BEFORE, *AFTER))
+        garage = whole and self.hole == "garage"
+        try:
+            return (
+                zone_tables(
+                    ZoneQuestion(
+                        house_pa=values["house_pa"],
+                        zone_pa=values["zone_pa"],
+                        hole=self.hole if whole and not garage else None,
+                        zone_after_pa=values["zone_after_pa"] if whole else None,
+                        flow_before_m3_h=values["flow_before"] if whole else None,
+                        flow_after_m3_h=values["flow_after"] if whole else None,
+                        garage=garage,
+                    ),
+                    display,
+                ),
+                "",
+            )
+        except InvalidInput as error:
+            words = str(error)
+            return (), f"{words[:1].upper()}{words[1:]}. Read again."
