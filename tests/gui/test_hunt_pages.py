@@ -36,7 +36,7 @@ def test_the_page_on_phones_is_switched_on_and_off(stage: Stage) -> None:
     panel, page = stage.program.window.hunt.phone, stage.program.desk.phone
     assert panel.lamp.text() == "off"
     assert page.link == ""
-    assert panel.code.rows == ()
+    assert not panel.code.rows
     panel.addresses.setCurrentText(LOOPBACK)
     panel.switch.click()
     stage.pass_time(1.0)
