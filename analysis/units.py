@@ -34,6 +34,14 @@ class Display:
 
     system: System = System.SI
     decimal_mark: str = "."
+    others: frozenset[str] = frozenset()
+    """Names of quantities (of `Quantity`) that are shown in the other system."""
+
+    def system_of(self, quantity: Quantity) -> System:
+        """Return the system that a quantity is shown in."""
+        if quantity.name not in self.others:
+            return self.system
+        return System.SI if self.system is System.US else System.US
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +143,11 @@ class EstimateText:
     unit: str
 
 
+def usual_decimals(quantity: Quantity, display: Display) -> int:
+    """Return the decimals of a value of the quantity that carries no uncertainty."""
+    return _option(quantity, display).decimals
+
+
 def unit_symbol(quantity: Quantity, display: Display) -> str:
     """Return the symbol of the unit that the quantity is shown in."""
     return _option(quantity, display).symbol
@@ -215,7 +228,7 @@ def _plain(symbol: str) -> str:
 
 
 def _option(quantity: Quantity, display: Display) -> UnitOption:
-    return quantity.value.us if display.system is System.US else quantity.value.si
+    return quantity.value.us if display.system_of(quantity) is System.US else quantity.value.si
 
 
 def _converted(value: float, source: str, target: str) -> float:

@@ -15,7 +15,12 @@ from analysis.units import System
 from gui.theme import Mode
 from gui.viewmodels.moment import Place
 
-MODES = {Mode.SYSTEM: "Theme as the system", Mode.DARK: "Dark theme", Mode.LIGHT: "Light theme (daylight)"}
+MODES = {
+    Mode.SYSTEM: "Theme as the system",
+    Mode.DARK: "Dark theme",
+    Mode.LIGHT: "Light theme (daylight)",
+    Mode.SUNLIGHT: "Sunlight theme (black on white)",
+}
 UNITS = {System.SI: "SI units", System.US: "US units"}
 Choice = TypeVar("Choice", bound=StrEnum)
 SPACE = QKeySequence(Qt.Key.Key_Space)
@@ -51,6 +56,7 @@ class Actions(QObject):
         self.csv = self._action(self._file, "Export the tables as CSV…", "Ctrl+E")
         self.json = self._action(self._file, "Export the test as JSON…", "Ctrl+Shift+E")
         self._file.addSeparator()
+        self._add_office()
         self.quit = self._action(self._file, "Close Airseam", "Ctrl+Q")
         self._add_hunt()
         self._add_repair()
@@ -75,6 +81,18 @@ class Actions(QObject):
         self.primary.setShortcut(SPACE)
         self.primary.setAutoRepeat(False)
         window.addAction(self.primary)
+
+    def _add_office(self) -> None:
+        self.hpxml = self._action(self._file, "Export the air infiltration as HPXML…", "")
+        self.copy_points = self._action(self._file, "Copy the points for a spreadsheet", "Ctrl+Shift+C")
+        self.copy_results = self._action(self._file, "Copy the results for a spreadsheet", "")
+        self._file.addSeparator()
+        self.jobs = self._action(self._file, "Find a job in a folder…", "Ctrl+J")
+        self.backup = self._action(self._file, "Copy the job into the backup folder", "Ctrl+B")
+        self.typed = self._action(self._test, "Type in a hand-written test…", "")
+        self.settings = self._action(self._file, "Settings", "Ctrl+,")
+        self.print_keys = self._action(self._help, "Save the key sheet for printing…", "")
+        self.bundle = self._action(self._help, "Save a bundle for support…", "")
 
     def _add_hunt(self) -> None:
         self.hold = self._action(self._test, "Hold a pressure", "H")

@@ -24,7 +24,6 @@ from acquisition.openrig import RigSource
 from acquisition.register import register_path
 from acquisition.register.store import FILE
 from acquisition.snapshot import Severity
-from analysis.units import Display, System
 from drivers.clock import Clock, WallClock
 from drivers.openers import Openers
 from drivers.transport import TransportOpener
@@ -38,7 +37,7 @@ from gui.intents import Intents
 from gui.look import Look
 from gui.report_pages import ReportPages
 from gui.screen import Screen
-from gui.settings import SettingsFile
+from gui.settings import SettingsFile, display_of
 from gui.theme import DARK
 from gui.window import Window
 
@@ -190,9 +189,7 @@ def build(
     look = Look(app, settings.value.mode)
     desk = Desk(sources, clock, opener, errands)
     chosen = settings.value
-    mark = chosen.decimal_mark or QLocale.system().decimalPoint()
-    system = System.US if chosen.units == System.US.value else System.SI
-    screen = Screen(ReportPages(errands), display=Display(system, "," if mark == "," else "."))
+    screen = Screen(ReportPages(errands), display=display_of(chosen, QLocale.system().decimalPoint()))
     window = Window(look)
     window.resize(chosen.width, chosen.height)
     actions = Actions(window)

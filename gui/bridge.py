@@ -24,6 +24,7 @@ from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import next_step
 from gui.viewmodels.outcome import outcome_picture
+from gui.viewmodels.over import Over
 from gui.viewmodels.points import table_picture
 from gui.viewmodels.prompt import close_prompt, owed_prompt, running_prompt
 from gui.viewmodels.rail import rail
@@ -166,9 +167,21 @@ class Bridge(QObject):
         window.next_bar.show_step(next_step(moment))
         leaving = close_prompt() if self._desk.busy else owed_prompt(moment.job.owed if moment.job is not None else ())
         window.close_prompt.show_prompt(leaving if screen.asking_to_close and not screen.closing else None)
-        window.show_place(moment.place, keys=screen.keys_shown)
+        window.show_place(moment.place, keys=screen.keys_shown, over=screen.over)
+        self._draw_over()
         self._intents.refresh(moment)
         self._draw[moment.place](moment)
+
+    def _draw_over(self) -> None:
+        """Draw the page that lies over the place, if there is one."""
+        window, screen = self._window, self._screen
+        match screen.over:
+            case Over.SETTINGS:
+                window.settings.show_pictures(self._intents.office.pictures())
+            case Over.JOBS:
+                window.jobs.show_picture(self._intents.jobs.picture())
+            case Over.TYPED:
+                window.typed.show_picture(screen.typed.picture(screen.display))
 
     def _follow_job(self) -> None:
         """Take up the sheet of a job that was opened."""

@@ -59,6 +59,8 @@ class Desk:
         """Counts up with everything that a snapshot of the engine does not show."""
         self._clock = clock
         self.errands = errands
+        self.job_closing: Callable[[Job], None] = lambda _job: None
+        """Called with each job before it is closed."""
         self._reason = ""
         self._live_test: int | None = None
         self._chosen: int | None = None
@@ -337,6 +339,7 @@ class Desk:
 
     def _close_job(self) -> None:
         if self.job is not None:
+            self.job_closing(self.job)
             sentence = self.job.close()
             self.job = None
             if sentence:

@@ -57,6 +57,10 @@ class Files(QObject):
         """Ask where to write a file."""
         self._ask(FileDialog.to_save(self._window, title, proposal, pattern), picked)
 
+    def ask_folder(self, title: str, picked: Picked) -> None:
+        """Ask for a folder."""
+        self._ask(FileDialog.to_folder(self._window, title, self.folder), picked)
+
     def save_report(self) -> None:
         """Ask where, then write the report of the shown test as PDF."""
         number = 0 if self._screen.no_test else self._reportable()
@@ -68,6 +72,12 @@ class Files(QObject):
         number = self._reportable()
         if number is not None:
             self.ask_save("Export the test", self._proposal(number, ".json"), "JSON (*.json)", self._save_json)
+
+    def export_hpxml(self) -> None:
+        """Ask where, then write the air infiltration of the shown test as HPXML."""
+        number = self._reportable()
+        if number is not None:
+            self.ask_save("Export as HPXML", self._proposal(number, ".xml"), "HPXML (*.xml)", self._save_hpxml)
 
     def export_csv(self) -> None:
         """Ask for a folder, then write the tables of the job into it."""
@@ -152,6 +162,11 @@ class Files(QObject):
         job, number = self._desk.job, self._desk.shown_number()
         if job is not None and number is not None:
             self._screen.pages.save_json(job, number, path, self._told, self._failed)
+
+    def _save_hpxml(self, path: Path) -> None:
+        job, number = self._desk.job, self._desk.shown_number()
+        if job is not None and number is not None:
+            self._screen.pages.save_hpxml(job, number, path, self._desk.now(), self._told, self._failed)
 
     def _save_csv(self, path: Path) -> None:
         if self._desk.job is not None:

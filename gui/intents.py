@@ -8,11 +8,12 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QApplication
 
-from acquisition.job import SUFFIX
+from acquisition.job import SUFFIX, Job
 from acquisition.snapshot import Severity
-from analysis.units import Display, System
+from analysis.units import System
 from gui.actions import Actions
 from gui.desk import Desk
+from gui.file_intents import FileIntents
 from gui.files import Files
 from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
@@ -29,6 +30,7 @@ from gui.theme import Mode
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
+from gui.viewmodels.over import Over
 from gui.viewmodels.prompt import (
     ACCEPT,
     CLOSE,
@@ -47,7 +49,7 @@ from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import RIG_SUFFIX, Window
 
-MODE_ORDER = (Mode.SYSTEM, Mode.DARK, Mode.LIGHT)
+MODE_ORDER = tuple(Mode)
 JOB_PATTERN = f"Jobs (*{SUFFIX})"
 
 
@@ -73,7 +75,10 @@ class Intents(QObject):
         self.hunt_pages = HuntPageIntents(desk, screen, window)
         self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
-        self.office = OfficeIntents(desk, screen, window)
+        self.office = OfficeIntents(desk, screen, window, self.files, settings)
+        self.jobs = FileIntents(desk, screen, window, self.files, self.office)
+        self.jobs.open_asked.connect(self.opened)
+        desk.job_closing = self._job_closing
         self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
         self._connect_frame()
         self._connect_places()
@@ -144,7 +149,7 @@ class Intents(QObject):
     def finish_typing(self) -> None:
         """Take what is still being typed."""
         focus = QApplication.focusWidget()
-        typed_in = (self._window.job, self._window.rig, self._window.hunt)
+        typed_in = (self._window.job, self._window.settings, self._window.rig, self._window.hunt)
         if focus is not None and any(place.isAncestorOf(focus) for place in typed_in):
             focus.clearFocus()
 
@@ -339,7 +344,7 @@ class Intents(QObject):
     def _set_units(self, system: System) -> None:
         self.finish_typing()
         self._settings.set(replace(self._settings.value, units=system.value))
-        self._screen.display = Display(system, self._screen.display.decimal_mark)
+        self._screen.display = replace(self._screen.display, system=system)
         self._screen.touch()
 
     def _swap_units(self) -> None:
@@ -349,7 +354,18 @@ class Intents(QObject):
         self.finish_typing()
         mark = "," if comma else "."
         self._settings.set(replace(self._settings.value, decimal_mark=mark))
-        self._screen.display = Display(self._screen.display.system, mark)
+        self._screen.display = replace(self._screen.display, decimal_mark=mark)
+        self._screen.touch()
+
+    def _job_closing(self, job: Job) -> None:
+        self.jobs.copy_job(job, told=False)
+
+    def _show_settings(self) -> None:
+        self._screen.show_over(Over.SETTINGS)
+
+    def _leave_over(self) -> None:
+        self.finish_typing()
+        self._screen.over = None
         self._screen.touch()
 
     def _toggle_keys(self) -> None:
@@ -409,6 +425,8 @@ class Intents(QObject):
         window.dropped.connect(self.take_dropped)
         window.close_prompt.chosen.connect(self.prompted)
         window.keys.back.clicked.connect(self._toggle_keys)
+        for page in (window.settings, window.jobs, window.typed):
+            page.back.clicked.connect(self._leave_over)
 
     def _connect_places(self) -> None:
         window = self._window
@@ -432,6 +450,7 @@ class Intents(QObject):
         window.report.save.clicked.connect(self.files.save_report)
         window.report.csv.clicked.connect(self.files.export_csv)
         window.report.json.clicked.connect(self.files.export_json)
+        window.report.hpxml.clicked.connect(self.files.export_hpxml)
         for plot in (window.test.flow, window.test.residuals, window.test.trace, window.hunt.trace):
             plot.save_asked.connect(self.files.save_plot)
 
@@ -453,6 +472,13 @@ class Intents(QObject):
             (actions.next_mode, self._next_mode),
             (actions.full_screen, self._toggle_full_screen),
             (actions.keys, self._toggle_keys),
+            (actions.jobs, self.jobs.find),
+            (actions.backup, self.jobs.back_up),
+            (actions.hpxml, self.files.export_hpxml),
+            (actions.copy_points, self.jobs.copy_points),
+            (actions.copy_results, self.jobs.copy_results),
+            (actions.settings, self._show_settings),
+            (actions.typed, self.jobs.type_in),
             (actions.palette, self.find_command),
         ):
             action.triggered.connect(call)

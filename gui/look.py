@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
 from gui.style import style_sheet
-from gui.theme import DARK, LIGHT, Mode, Theme, Tone
+from gui.theme import DARK, LIGHT, SUNLIGHT, Mode, Theme, Tone
 
 
 class Look(QObject):
@@ -66,6 +66,8 @@ class Look(QObject):
                 return DARK
             case Mode.LIGHT:
                 return LIGHT
+            case Mode.SUNLIGHT:
+                return SUNLIGHT
             case Mode.SYSTEM:
                 light = self._app.styleHints().colorScheme() is Qt.ColorScheme.Light
                 return LIGHT if light else DARK

@@ -6,36 +6,43 @@ import json
 from dataclasses import fields
 from pathlib import Path
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QLocale, QObject
 
 from acquisition.issuing import Setting, Wish, issue, next_number
 from acquisition.job import JobDetails
 from acquisition.job.issues import Issue
 from acquisition.kinds import TestKind
-from acquisition.office import load_office
+from acquisition.office import keep_logo, load_office, save_office
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
 from gui.desk import Desk
+from gui.files import Files
 from gui.screen import Screen
+from gui.settings import SettingsFile, display_of
 from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
 from gui.viewmodels.moment import Place
 from gui.viewmodels.rig_sheet import sentence
+from gui.viewmodels.settings_page import SettingPicture
 from gui.window import Window
 
 
 class OfficeIntents(QObject):
     """Keeps the office with its file; issues reports."""
 
-    def __init__(self, desk: Desk, screen: Screen, window: Window) -> None:
+    def __init__(self, desk: Desk, screen: Screen, window: Window, files: Files, settings: SettingsFile) -> None:
         """Listen."""
         super().__init__(window)
         self._desk = desk
         self._screen = screen
         self._window = window
+        self._files = files
+        self._settings = settings
         self.path = Path()
         panel = window.report.issue
         panel.issue_asked.connect(self.issue)
         panel.version_chosen.connect(self.show_version)
+        window.settings.committed.connect(self.keep)
+        window.settings.pick_asked.connect(self._pick)
         window.setup.refusal.clicked.connect(self.show_no_test)
 
     def open(self, path: Path) -> None:
@@ -46,6 +53,38 @@ class OfficeIntents(QObject):
         except InvalidInput as error:
             self._desk.tell(Severity.ATTENTION, sentence(error))
         self._screen.touch()
+
+    def keep(self, field: str, text: str) -> None:
+        """Take what was typed or chosen for a field of the Settings page, and keep it at once."""
+        screen, settings = self._screen, self._settings
+        office, chosen = screen.settings.typed(field, text, screen.office, settings.value)
+        try:
+            if office != screen.office:
+                save_office(office, self.path)
+                screen.office = office
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, sentence(error))
+        if chosen != settings.value:
+            settings.set(chosen)
+            self._window.look.set_mode(chosen.mode)
+            screen.display = display_of(chosen, QLocale.system().decimalPoint())
+        screen.touch()
+
+    def pictures(self) -> tuple[SettingPicture, ...]:
+        """Return the Settings page."""
+        return self._screen.settings.pictures(self._screen.office, self._settings.value, self._desk.now())
+
+    def _pick(self, field: str) -> None:
+        if field == "logo":
+            self._files.ask_open("A logo for the reports", "Pictures (*.png *.jpg *.jpeg)", self._logo_picked)
+        else:
+            self._files.ask_folder("Choose a folder", lambda folder: self.keep(field, str(folder)))
+
+    def _logo_picked(self, path: Path) -> None:
+        try:
+            self.keep("logo", keep_logo(path, self.path))
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, sentence(error))
 
     def test_number(self) -> int | None:
         """Return the test that the report is about, None for the report that none was possible."""

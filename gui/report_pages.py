@@ -10,6 +10,7 @@ from pathlib import Path
 
 from acquisition.job import Job
 from acquisition.job.export import test_json, write_csv
+from acquisition.job.hpxml import hpxml_fragment
 from acquisition.office import Office, letterhead
 from acquisition.register.records import Register
 from acquisition.report import content_of, report_pages, report_pdf
@@ -109,6 +110,19 @@ class ReportPages:
             write,
             lambda written: told(f"The test is saved as {written}."),
             lambda error: failed(f"The test could not be saved: {reason(error)}."),
+        )
+
+    def save_hpxml(self, job: Job, number: int, path: Path, now: datetime, told: Told, failed: Told) -> None:
+        """Write the air infiltration of a test as HPXML."""
+
+        def write() -> Path:
+            content = content_of(job, number)
+            return write_new(path, hpxml_fragment(content.test, content.result, now))
+
+        self._errands.run(
+            write,
+            lambda written: told(f"The fragment is saved as {written}."),
+            lambda error: failed(f"The fragment could not be saved: {reason(error)}."),
         )
 
     def save_csv(self, job: Job, folder: Path, told: Told, failed: Told) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from acquisition.office import Office
+from acquisition.office.catalogue import Catalogue
 from analysis.records import Direction
 from analysis.units import Display
 from gui.report_pages import ReportPages
@@ -15,14 +16,17 @@ from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.job_place import JobSheetModel
 from gui.viewmodels.leak_sheet import LeakSheet
 from gui.viewmodels.moment import Place
+from gui.viewmodels.over import Over
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.register import RegisterModel
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.rooms import RoomsModel
 from gui.viewmodels.scan import ScanModel
+from gui.viewmodels.settings_page import SettingsModel
 from gui.viewmodels.shown import Reading
 from gui.viewmodels.teach import TeachModel
 from gui.viewmodels.trace import TraceScale
+from gui.viewmodels.typed_page import TypedModel
 from gui.viewmodels.zone_walk import ZoneWalk
 
 
@@ -58,6 +62,11 @@ class Screen:
     leaks: LeakSheet = field(default_factory=LeakSheet)
     zones: ZoneWalk = field(default_factory=ZoneWalk)
     reading: Reading = field(default_factory=Reading)
+    over: Over | None = None
+    """A page that lies over the place."""
+    catalogue: Catalogue = field(default_factory=Catalogue)
+    typed: TypedModel = field(default_factory=TypedModel)
+    settings: SettingsModel = field(default_factory=SettingsModel)
     version: int = 0
 
     def touch(self) -> None:
@@ -66,5 +75,10 @@ class Screen:
 
     def go_to(self, place: Place) -> None:
         """Show a place."""
-        self.place, self.keys_shown = place, False
+        self.place, self.keys_shown, self.over = place, False, None
+        self.touch()
+
+    def show_over(self, page: Over) -> None:
+        """Show a page over the place."""
+        self.over, self.keys_shown = page, False
         self.touch()

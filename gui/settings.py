@@ -9,9 +9,12 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 
+from analysis.units import Display, System
 from gui.theme import Mode
 
 RECENT = 10
+SCALES = (100, 125, 150, 175, 200, 250, 300)
+"""Per cent."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +28,10 @@ class Settings:
     mode: Mode = Mode.SYSTEM
     units: str = "si"
     decimal_mark: str = ""
+    other_units: tuple[str, ...] = ()
+    """Names of quantities that are shown in the other system."""
+    scale: int = 100
+    """Per cent, from the next start."""
     recent: tuple[str, ...] = ()
     source: str = ""
     time_factor: float = 1.0
@@ -35,6 +42,13 @@ class Settings:
         """Put a job at the head of the list of recent ones."""
         text = str(path)
         return replace(self, recent=(text, *(item for item in self.recent if item != text))[:RECENT])
+
+
+def display_of(settings: Settings, system_mark: str = ".") -> Display:
+    """Return how numbers are shown; `system_mark` is the decimal mark of the operating system."""
+    mark = settings.decimal_mark or system_mark
+    system = System.US if settings.units == System.US.value else System.SI
+    return Display(system, "," if mark == "," else ".", frozenset(settings.other_units))
 
 
 class SettingsFile:
@@ -68,12 +82,14 @@ def _read(table: object) -> Settings:
     if not isinstance(table, Mapping):
         raise ValueError("a JSON object is needed")
     default = Settings()
-    recent = table.get("recent")
+    recent, others, scale = table.get("recent"), table.get("other_units"), table.get("scale")
     width, height, factor = table.get("width"), table.get("height"), table.get("time_factor")
     return Settings(
         mode=Mode(table.get("mode", default.mode)),
         units=str(table.get("units", default.units)),
         decimal_mark=str(table.get("decimal_mark", "")),
+        other_units=tuple(str(item) for item in others) if isinstance(others, list) else (),
+        scale=scale if scale in SCALES else default.scale,
         recent=tuple(str(item) for item in recent) if isinstance(recent, list) else (),
         source=str(table.get("source", "")),
         time_factor=float(factor) if isinstance(factor, int | float) and factor > 0 else default.time_factor,

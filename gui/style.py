@@ -24,11 +24,12 @@ def style_sheet(theme: Theme) -> str:
 
 
 def _base(theme: Theme) -> str:
+    frame = f"1px solid {theme.frame}" if theme.frame else "none"
     return f"""
 QWidget {{ color: {theme.text}; font-size: {BODY}px; }}
 QMainWindow, QDialog, QWidget[role="ground"] {{ background: {theme.ground}; }}
 QWidget[role="bar"] {{ background: {theme.panel}; }}
-QFrame[role="panel"] {{ background: {theme.panel}; border: none; border-radius: {PANEL_CORNER}px; }}
+QFrame[role="panel"] {{ background: {theme.panel}; border: {frame}; border-radius: {PANEL_CORNER}px; }}
 QFrame[role="raised"] {{ background: {theme.raised}; border: none; border-radius: {BUTTON_CORNER}px; }}
 QFrame[role="ask"] {{ background: {theme.panel}; border: 2px solid {theme.primary}; border-radius: {PANEL_CORNER}px; }}
 QFrame[role="notice"] {{ background: {theme.panel}; border: none; margin-top: 12px; }}
@@ -73,8 +74,8 @@ QLabel[role="result"] {{ font-size: {RESULT}px; font-weight: 700; }}
 def _buttons(theme: Theme) -> str:
     focus = theme.text if contrast(theme.text, theme.primary) > contrast(theme.ground, theme.primary) else theme.ground
     return f"""
-QPushButton {{ background: {theme.raised}; border: 2px solid {theme.raised}; border-radius: {BUTTON_CORNER}px;
-    min-height: {TARGET_HEIGHT - 4}px; padding: 0 16px; }}
+QPushButton {{ background: {theme.raised}; border: 2px solid {theme.frame or theme.raised};
+    border-radius: {BUTTON_CORNER}px; min-height: {TARGET_HEIGHT - 4}px; padding: 0 16px; }}
 QPushButton:hover {{ border-color: {theme.line}; }}
 QPushButton:pressed {{ background: {theme.line}; }}
 QPushButton:focus {{ border-color: {theme.primary}; }}
@@ -142,6 +143,7 @@ QTableView::indicator {{ width: 16px; height: 16px; border: 2px solid {theme.qui
     background: {theme.ground}; }}
 QTableView::indicator:checked {{ background: {theme.primary}; border-color: {theme.primary}; }}
 QTableView QLineEdit, QTableView QLineEdit:focus {{ min-height: 0; padding: 0 3px; border-radius: 2px; }}
+QTableWidget {{ selection-background-color: {theme.line}; selection-color: {theme.text}; }}
 QTableView:focus {{ border: 1px solid {theme.primary}; border-radius: 4px; }}
 QTableCornerButton::section {{ background: {theme.panel}; border: none; }}
 """

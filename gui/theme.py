@@ -26,6 +26,7 @@ class Mode(StrEnum):
     SYSTEM = "system"
     DARK = "dark"
     LIGHT = "light"
+    SUNLIGHT = "sunlight"
 
 
 class Tone(StrEnum):
@@ -66,6 +67,10 @@ class Theme:
     primary: str
     primary_pressed: str
     on_primary: str
+    line_width: int = LINE_WIDTH
+    """Of the curves in plots."""
+    frame: str = ""
+    """Colour of a frame around every panel and button; empty where their ground tells them apart."""
 
     @property
     def grounds(self) -> tuple[str, str, str]:
@@ -130,6 +135,30 @@ LIGHT = Theme(
     primary_pressed="#004a76",
     on_primary="#ffffff",
 )
+
+SUNLIGHT = Theme(
+    name="sunlight",
+    ground="#ffffff",
+    panel="#ffffff",
+    raised="#ffffff",
+    line="#999999",
+    text="#000000",
+    quiet="#000000",
+    pressure="#00407a",
+    flow="#6b3d00",
+    good="#004d37",
+    attention="#4d4300",
+    bad="#8a1f00",
+    stop="#8a1f00",
+    stop_pressed="#5c1500",
+    on_stop="#ffffff",
+    primary="#000000",
+    primary_pressed="#333333",
+    on_primary="#ffffff",
+    line_width=4,
+    frame="#000000",
+)
+"""For a screen in the sun: black on white, thick lines."""
 
 
 def mix(colour: str, other: str, share: float) -> str:

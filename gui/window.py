@@ -12,9 +12,11 @@ from acquisition.job import SUFFIX
 from gui.look import Look
 from gui.theme import GAP_16
 from gui.viewmodels.moment import Place
+from gui.viewmodels.over import Over
 from gui.viewmodels.rig_sheet import profile_choices
 from gui.views.hunt_place import HuntPlace
 from gui.views.job_place import JobPlace
+from gui.views.jobs_page import JobsPage
 from gui.views.keys_page import KeysPage
 from gui.views.next_bar import NextBar
 from gui.views.notice_bar import NoticeBar
@@ -24,8 +26,10 @@ from gui.views.rail import Rail
 from gui.views.report_place import ReportPlace
 from gui.views.ribbon import Ribbon
 from gui.views.rig_place import RigPlace
+from gui.views.settings_page import SettingsPage
 from gui.views.setup_place import SetupPlace
 from gui.views.test_place import TestPlace
+from gui.views.typed_page import TypedPage
 
 RIG_SUFFIX = ".toml"
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
@@ -58,6 +62,14 @@ class Window(QMainWindow):
         self.hunt = HuntPlace(look)
         self.report = ReportPlace()
         self.keys = KeysPage()
+        self.settings = SettingsPage()
+        self.jobs = JobsPage()
+        self.typed = TypedPage()
+        self.over: dict[Over, QWidget] = {
+            Over.SETTINGS: self.settings,
+            Over.JOBS: self.jobs,
+            Over.TYPED: self.typed,
+        }
         self.places: dict[Place, QWidget] = {
             Place.JOB: self.job,
             Place.SETUP: self.setup,
@@ -67,13 +79,13 @@ class Window(QMainWindow):
             Place.REPORT: self.report,
         }
         self.stack = QStackedWidget()
-        for place in (*self.places.values(), self.keys):
+        for place in (*self.places.values(), self.keys, *self.over.values()):
             self.stack.addWidget(place)
         self._lay_out()
 
-    def show_place(self, place: Place, *, keys: bool) -> None:
-        """Show a place, or the key sheet."""
-        wanted = self.keys if keys else self.places[place]
+    def show_place(self, place: Place, *, keys: bool, over: Over | None = None) -> None:
+        """Show a place, or the key sheet, or a page that lies over the place."""
+        wanted = self.keys if keys else self.places[place] if over is None else self.over[over]
         if self.stack.currentWidget() is not wanted:
             self.stack.setCurrentWidget(wanted)
 

@@ -11,7 +11,7 @@ from analysis.exhaust import Depressurization
 from analysis.infiltration import Infiltration
 from analysis.meaning import Meaning
 from analysis.records import Estimate
-from analysis.units import Display, Quantity, format_estimate, format_value, format_with_unit, unit_symbol
+from analysis.units import Display, Quantity, System, format_estimate, format_value, format_with_unit, unit_symbol
 
 NOTE = "Estimates by named models with their bands, not measured; none of them belongs on a certificate."
 
@@ -29,7 +29,7 @@ def _hole(meaning: Meaning, display: Display) -> Iterator[Row]:
     unit = unit_symbol(Quantity.LEAKAGE_AREA, display)
     area = _cells(hole.area_cm2, Quantity.LEAKAGE_AREA, display)
     yield Row((with_unit("All leaks together as one hole", unit), *area), sentence(hole.definition))
-    if display.system == "us":
+    if display.system_of(Quantity.LEAKAGE_AREA) is System.US:
         inches = hole.diameter_cm.times(1 / 2.54)
         yield Row(("Its diameter, in", *_plain(inches, 1, display)))
     else:

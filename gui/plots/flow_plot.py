@@ -14,7 +14,7 @@ from analysis.records import Direction
 from gui.look import Look
 from gui.plots.canvas import PlotPanel
 from gui.plots.items import POINT_PX, Item, Plot, error_bars, line_item, put_dots, scatter_item, stick
-from gui.theme import LINE_WIDTH, Tone
+from gui.theme import Tone
 from gui.viewmodels.flow_plot import Curve, FlowPicture
 from gui.viewmodels.scales import Tick, log_ticks
 
@@ -71,7 +71,7 @@ class CurveItems:
         flow, text = look.colour(Tone.FLOW), look.colour(Tone.PLAIN)
         dashed = self.direction is Direction.PRESSURIZE
         style = Qt.PenStyle.DashLine if dashed else Qt.PenStyle.SolidLine
-        self.line.setPen(pg.mkPen(flow, width=LINE_WIDTH, style=style))
+        self.line.setPen(pg.mkPen(flow, width=look.theme.line_width, style=style))
         for bound in (self.low, self.high):
             bound.setPen(pg.mkPen(None))
         fill = QColor(flow)
@@ -140,4 +140,4 @@ class FlowPlot(PlotPanel):
             quiet = self.look.ink(Tone.QUIET)
             self._targets.setPen(pg.mkPen(None))
             self._targets.setBrush(pg.mkBrush(quiet))
-            self._reference.setPen(pg.mkPen(self.look.theme.line, width=LINE_WIDTH))
+            self._reference.setPen(pg.mkPen(self.look.theme.line, width=self.look.theme.line_width))

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QGraphicsPathItem
 from gui.look import Look, tabular
 from gui.plots.canvas import PlotPanel
 from gui.plots.items import Item
-from gui.theme import LINE_WIDTH, SMALL, Tone
+from gui.theme import SMALL, Tone
 from gui.viewmodels.hunt_trace import AHEAD_S, SHOWN_S, HuntTrace
 from gui.viewmodels.scales import Tick, linear_ticks, time_ticks
 
@@ -127,8 +127,8 @@ class HuntPlot(PlotPanel):
         fill = QColor(text)
         fill.setAlpha(BAND_ALPHA)
         self._bands.setBrush(QBrush(fill))
-        self.curve.setPen(pg.mkPen(self.look.colour(Tone.FLOW), width=LINE_WIDTH))
-        self._levels.setPen(pg.mkPen(text, width=LINE_WIDTH + 1))
+        self.curve.setPen(pg.mkPen(self.look.colour(Tone.FLOW), width=self.look.theme.line_width))
+        self._levels.setPen(pg.mkPen(text, width=self.look.theme.line_width + 1))
         self._marks.setPen(pg.mkPen(self.look.colour(Tone.PRESSURE), width=1, style=Qt.PenStyle.DashLine))
         font = tabular(self.font(), SMALL + 1)
         for view in self._words:

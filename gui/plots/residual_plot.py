@@ -12,7 +12,7 @@ from gui.look import Look
 from gui.plots.canvas import PlotPanel
 from gui.plots.flow_plot import LIMITS, SYMBOLS, WORDS
 from gui.plots.items import POINT_PX, Item, error_bars, put_bars, scatter_item
-from gui.theme import LINE_WIDTH, Tone
+from gui.theme import Tone
 from gui.viewmodels.residuals import ResidualPicture
 from gui.viewmodels.scales import Tick, linear_ticks, log_ticks
 
@@ -78,4 +78,4 @@ class ResidualPlot(PlotPanel):
         if self._struck is not None:
             self._struck.setPen(pg.mkPen(self.look.colour(Tone.BAD), width=1))
             self._struck.setBrush(pg.mkBrush(self.look.colour(Tone.BAD)))
-            self._zero.setPen(pg.mkPen(self.look.colour(Tone.FLOW), width=LINE_WIDTH))
+            self._zero.setPen(pg.mkPen(self.look.colour(Tone.FLOW), width=self.look.theme.line_width))

@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor
 from gui.look import Look
 from gui.plots.canvas import PlotPanel
 from gui.plots.items import Item, Spans
-from gui.theme import LINE_WIDTH, Tone
+from gui.theme import Tone
 from gui.viewmodels.scales import Tick, linear_ticks, time_ticks
 from gui.viewmodels.trace import TracePicture
 
@@ -86,6 +86,6 @@ class TracePlot(PlotPanel):
         fill.setAlpha(SPAN_ALPHA)
         self._spans.recolour(fill)
         if self.curve is not None:
-            self.curve.setPen(pg.mkPen(pressure, width=LINE_WIDTH))
+            self.curve.setPen(pg.mkPen(pressure, width=self.look.theme.line_width))
             quiet = self.look.ink(Tone.QUIET)
-            self._targets.setPen(pg.mkPen(quiet, width=LINE_WIDTH, style=Qt.PenStyle.DashLine))
+            self._targets.setPen(pg.mkPen(quiet, width=self.look.theme.line_width, style=Qt.PenStyle.DashLine))

@@ -57,7 +57,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         "View",
         (
             ("Ctrl+U", "Change between SI and US units; what is stored stays as it is."),
-            ("Ctrl+T", "Next theme: as the system, dark, light."),
+            ("Ctrl+T", "Next theme: as the system, dark, light, sunlight."),
         ),
     ),
 )

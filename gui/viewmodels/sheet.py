@@ -17,7 +17,7 @@ from analysis.errors import InvalidInput
 from analysis.methods import method_ids, method_of
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction, Limit
-from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol
+from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol, usual_decimals
 
 PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
 DEFAULT_LIMIT = "n50_per_h"
@@ -163,8 +163,7 @@ def with_value(sheet: Sheet, path: str, value: object) -> Sheet:
 def plain_number(value: float, quantity: Quantity, display: Display) -> str:
     """Return a stored value for a field: the usual decimals and one more, without the zeros at the end."""
     shown = to_display(value, quantity, display)
-    option = quantity.value.us if display.system == "us" else quantity.value.si
-    text = format_number(shown, option.decimals + 1, display.decimal_mark)
+    text = format_number(shown, usual_decimals(quantity, display) + 1, display.decimal_mark)
     whole, mark, rest = text.partition(display.decimal_mark)
     rest = rest.rstrip("0")
     return whole + (mark + rest if rest else "")

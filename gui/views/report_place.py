@@ -180,7 +180,12 @@ class ReportPlace(QWidget):
         self.save = button("Save as PDF")
         self.csv = button("CSV", "slim")
         self.json = button("JSON", "slim")
-        for view, words in ((self.csv, "the tables as CSV"), (self.json, "the test as JSON")):
+        self.hpxml = button("HPXML", "slim")
+        for view, words in (
+            (self.csv, "the tables as CSV"),
+            (self.json, "the test as JSON"),
+            (self.hpxml, "the air infiltration as HPXML"),
+        ):
             view.setAccessibleName(f"Export {words}")
             view.setToolTip(f"Export {words}")
         self.missing = MissingList()
@@ -188,7 +193,7 @@ class ReportPlace(QWidget):
         actions = Panel("Report")
         actions.body.addWidget(self.tests)
         actions.body.addWidget(self.save)
-        actions.body.addLayout(row(self.csv, self.json))
+        actions.body.addLayout(row(self.csv, self.json, self.hpxml))
         side = column(GAP_12)
         side.addWidget(actions)
         side.addWidget(self.issue)
@@ -219,7 +224,7 @@ class ReportPlace(QWidget):
         set_text(self._why, picture.why or making)
         self._why.setVisible(not picture.pages)
         self.save.setEnabled(picture.can_save)
-        for view in (self.csv, self.json):
+        for view in (self.csv, self.json, self.hpxml):
             view.setEnabled(picture.can_export)
         self.missing.show_items(picture.missing, report=picture.can_save)
 

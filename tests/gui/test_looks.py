@@ -15,10 +15,12 @@ from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from acquisition.snapshot import EngineState
+from analysis.records import Direction
 from analysis.units import Display, System
 from gui.pictures import take_pictures
 from gui.theme import TEXT_CONTRAST, Mode, contrast
 from gui.viewmodels.moment import Place
+from gui.viewmodels.over import Over
 from gui.viewmodels.rig_place import SourceCard
 from gui.views.rig_sources import RigSources
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
@@ -53,6 +55,20 @@ def look_everywhere(stage: Stage) -> list[str]:
     return found
 
 
+def look_over(stage: Stage) -> list[str]:
+    """Return what is cut or covered in any page that lies over the places."""
+    found = []
+    for width, height in SIZES:
+        stage.program.window.resize(width, height)
+        for page in Over:
+            stage.program.screen.show_over(page)
+            settle(stage)
+            trouble = [*cut_texts(stage.program.window), *overlaps(stage.program.window)]
+            found += [f"{page} {width}: {item}" for item in trouble]
+    stage.program.screen.over = None
+    return found
+
+
 def test_what_is_cut_or_covered_would_be_found(stage: Stage) -> None:
     stage.program.window.resize(1440, 900)
     settle(stage)
@@ -71,6 +87,28 @@ def test_what_is_cut_or_covered_would_be_found(stage: Stage) -> None:
 
 def test_nothing_is_cut_before_anything_is_connected(stage: Stage) -> None:
     assert look_everywhere(stage) == []
+
+
+@pytest.mark.parametrize("mode", [mode for mode in Mode if mode is not Mode.SYSTEM])
+def test_every_theme_leaves_texts_whole(stage: Stage, tested: Path, mode: Mode) -> None:
+    stage.open_copy(tested)
+    stage.program.window.look.set_mode(mode)
+    assert look_over(stage) == []
+    stage.program.window.resize(LEAST_WIDTH, LEAST_HEIGHT)
+    for place in Place:
+        stage.program.screen.go_to(place)
+        settle(stage)
+        assert [*cut_texts(stage.program.window), *overlaps(stage.program.window)] == [], place
+
+
+def test_the_pages_over_the_places_take_the_longest_texts(stage: Stage, tested: Path) -> None:
+    stage.open_copy(tested)
+    for field, text in (("name", LONG), ("address", "\n".join([LONG] * 5)), ("number_pattern", "{nobody}" + LONG)):
+        stage.program.intents.office.keep(field, text)
+    stage.program.window.typed.lines[Direction.DEPRESSURIZE].setPlainText(f"-60 {LONG}")
+    stage.program.intents.edit("name", LONG)
+    stage.program.intents.jobs.find()
+    assert look_over(stage) == []
 
 
 def test_many_simulated_houses_scroll_and_are_not_squeezed(qtbot: QtBot) -> None:
@@ -150,7 +188,7 @@ def test_the_key_sheet_is_whole(stage: Stage) -> None:
         assert cut_texts(stage.program.window) == []
 
 
-@pytest.mark.parametrize("mode", [Mode.DARK, Mode.LIGHT])
+@pytest.mark.parametrize("mode", [Mode.DARK, Mode.LIGHT, Mode.SUNLIGHT])
 def test_every_label_stands_out_from_what_is_painted_below_it(stage: Stage, tested: Path, mode: Mode) -> None:
     stage.open_copy(tested)
     stage.connect()

@@ -23,7 +23,7 @@ from tests.gui.fakes import BUILDING, PLAN, moment, running_moment, shown
 
 def test_settings_come_back_as_they_were_kept(tmp_path: Path) -> None:
     path = tmp_path / "deep" / "settings.json"
-    value = Settings(Mode.LIGHT, "us", ",", ("/jobs/a.airseam",), "sim:mill-row", 5.0, 1300, 850)
+    value = Settings(Mode.SUNLIGHT, "us", ",", ("FLOW",), 150, ("/jobs/a.airseam",), "sim:mill-row", 5.0, 1300, 850)
     SettingsFile(path).set(value)
     assert SettingsFile(path).value == value
     assert [item.name for item in path.parent.iterdir()] == ["settings.json"]

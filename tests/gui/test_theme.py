@@ -7,9 +7,9 @@ import re
 import pytest
 
 from gui.style import style_sheet
-from gui.theme import DARK, LIGHT, TEXT_CONTRAST, Theme, Tone, contrast, mix, readable
+from gui.theme import DARK, LIGHT, SUNLIGHT, TEXT_CONTRAST, Theme, Tone, contrast, mix, readable
 
-THEMES = pytest.mark.parametrize("theme", [DARK, LIGHT], ids=lambda theme: theme.name)
+THEMES = pytest.mark.parametrize("theme", [DARK, LIGHT, SUNLIGHT], ids=lambda theme: theme.name)
 
 
 def test_contrast_is_that_of_the_recommendation() -> None:

@@ -1,0 +1,42 @@
+"""Find a job: the jobs of a folder, searched by words, exported together."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from acquisition.office.catalogue import JobLine
+from acquisition.told.jobs import jobs_table
+
+
+@dataclass(frozen=True, slots=True)
+class JobsPicture:
+    """The page. `paths` are the files of the rows, one for each."""
+
+    folder: str
+    status: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    paths: tuple[str, ...]
+    tips: tuple[str, ...]
+
+
+def jobs_picture(
+    folder: str, found: tuple[JobLine, ...], known: int, words: str, progress: str, mark: str
+) -> JobsPicture:
+    """Return the page; `known` is how many lines there are in all, `progress` says what is being read."""
+    table = jobs_table(found, mark)
+    return JobsPicture(
+        folder=folder,
+        status=progress or _status(found, known, words),
+        heads=table.heads,
+        rows=tuple(row.cells for row in table.rows),
+        paths=tuple(line.file for line in found),
+        tips=tuple(f"{line.file}\n{line.trouble}".strip() for line in found),
+    )
+
+
+def _status(found: tuple[JobLine, ...], known: int, words: str) -> str:
+    if not known:
+        return "There is no job in this folder yet. Choose the folder in which your jobs are kept."
+    lines = f"{len(found)} of {known} lines" if words.strip() else f"{known} lines, newest first"
+    return f"{lines}, one for each test." if found else f"No job has these words; {known} lines were looked at."
