@@ -6,7 +6,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit
 
 from gui.viewmodels.issuing import IssuePicture
-from gui.views.parts import Choice, Panel, button, label, set_text, wrapped
+from gui.views.parts import Choice, Panel, button, label, row, set_text, wrapped
 
 
 class IssuePanel(Panel):
@@ -29,12 +29,16 @@ class IssuePanel(Panel):
         self.reason = QLineEdit()
         self.reason.setPlaceholderText("Why it is issued again")
         self.reason.setAccessibleName("Why it is issued again")
-        self.issue = button("Sign and issue")
+        self.issue = button("Issue")
+        self.issue.setAccessibleName("Sign and issue")
         self.issue.clicked.connect(lambda: self.issue_asked.emit(self.signer.text(), self.reason.text()))
         self._who = label("Who signs", "small")
         self._who.setBuddy(self.signer)
-        for view in (self.version, self.words, self._who, self.signer, self.reason, self.issue):
+        for view in (self.version, self.words, self.reason, self._who):
             self.body.addWidget(view)
+        sign = row(self.signer, self.issue)
+        sign.setStretch(0, 1)
+        self.body.addLayout(sign)
 
     def show_picture(self, picture: IssuePicture) -> None:
         """Show a moment; what is being typed is left alone."""

@@ -22,7 +22,7 @@ def sign(stage: Stage, name: str, reason: str = "") -> None:
     panel = stage.program.window.report.issue
     panel.signer.setText(name)
     panel.reason.setText(reason)
-    click(stage, "Sign and issue")
+    click(stage, "Issue")
 
 
 def save(stage: Stage, path: Path) -> bytes:
