@@ -516,6 +516,7 @@ COMMANDS = {
     **{name: elsewhere("files", name) for name in FILES},
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
+    "stages": elsewhere("stages", "stages"),
     **{name: elsewhere("office", name) for name in OFFICE},
     "ports": elsewhere("ports", "ports"),
 }

@@ -57,6 +57,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _analyse(command("analyse", "work out a test that is in a file"))
     _explain(command("explain", "say what the result of a test means for the house"))
     _compare(command("compare", "hold two tests beside each other"))
+    _stages(command("stages", "list the tests of a job against their targets, and what lies between two of them"))
     _leaks(command("leaks", "list the leaks of a job, what sealing brought, what is left; add or change one"))
     _limits(command("limits", "list the limits of codes and programmes"))
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
@@ -250,6 +251,14 @@ def _compare(compare: argparse.ArgumentParser) -> None:
         compare.add_argument(f"--{word}-test", type=_whole, metavar="N", help="its number in the job; the newest else")
     compare.add_argument("--other-instruments", action="store_true", help="the tests were made with different ones")
     _units(compare)
+
+
+def _stages(stages: argparse.ArgumentParser) -> None:
+    stages.add_argument("file", type=Path, metavar="JOB")
+    stages.add_argument("--before", type=_whole, metavar="N", help="the earlier test; the one before the later else")
+    stages.add_argument("--after", type=_whole, metavar="N", help="the later test; the newest else")
+    stages.add_argument("--note", metavar="TEXT", help="say what changed on site before the later test")
+    _units(stages)
 
 
 def _leaks(leaks: argparse.ArgumentParser) -> None:

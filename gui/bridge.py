@@ -15,6 +15,7 @@ from gui.hunt_drawing import HuntDrawing
 from gui.intents import Intents
 from gui.report_pages import Wanted
 from gui.screen import Screen
+from gui.stages import Stages
 from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
 from gui.viewmodels.health import Health, rig_health
@@ -73,6 +74,7 @@ class Bridge(QObject):
             Place.RIG: self._draw_rig,
             Place.TEST: self._draw_test,
             Place.HUNT: HuntDrawing(desk, screen, window).draw,
+            Place.STAGES: Stages(desk, screen, window).draw,
             Place.REPORT: self._draw_report,
         }
         intents.gone.connect(self.stop)

@@ -24,6 +24,8 @@ def icon_path(place: Place) -> QPainterPath:
             return _line_with_points()
         case Place.HUNT:
             return _glass()
+        case Place.STAGES:
+            return _steps()
         case Place.REPORT:
             return _sheet()
 
@@ -78,6 +80,13 @@ def _line_with_points() -> QPainterPath:
     _strokes(path, ((4, 3.5), (4, 20), (20.5, 20)), ((7, 16.5), (19.5, 5.5)))
     for x, y in ((8.6, 15.1), (13.2, 11), (17.8, 7)):
         path.addEllipse(QPointF(x, y), 1.5, 1.5)
+    return path
+
+
+def _steps() -> QPainterPath:
+    path = QPainterPath()
+    _strokes(path, ((3.5, 6.5), (9, 6.5), (9, 12), (15, 12), (15, 17.5), (20.5, 17.5)))
+    _strokes(path, ((3.5, 20.5), (20.5, 20.5)))
     return path
 
 

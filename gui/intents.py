@@ -451,7 +451,8 @@ class Intents(QObject):
         window.report.csv.clicked.connect(self.files.export_csv)
         window.report.json.clicked.connect(self.files.export_json)
         window.report.hpxml.clicked.connect(self.files.export_hpxml)
-        for plot in (window.test.flow, window.test.residuals, window.test.trace, window.hunt.trace):
+        hunt, stages = window.hunt.trace, window.stages.plot
+        for plot in (window.test.flow, window.test.residuals, window.test.trace, hunt, stages):
             plot.save_asked.connect(self.files.save_plot)
 
     def _connect_actions(self) -> None:

@@ -28,6 +28,7 @@ from gui.views.ribbon import Ribbon
 from gui.views.rig_place import RigPlace
 from gui.views.settings_page import SettingsPage
 from gui.views.setup_place import SetupPlace
+from gui.views.stages_place import StagesPlace
 from gui.views.test_place import TestPlace
 from gui.views.typed_page import TypedPage
 
@@ -60,6 +61,7 @@ class Window(QMainWindow):
         self.rig = RigPlace(look, profile_choices())
         self.test = TestPlace(look)
         self.hunt = HuntPlace(look)
+        self.stages = StagesPlace(look)
         self.report = ReportPlace()
         self.keys = KeysPage()
         self.settings = SettingsPage()
@@ -76,6 +78,7 @@ class Window(QMainWindow):
             Place.RIG: self.rig,
             Place.TEST: self.test,
             Place.HUNT: self.hunt,
+            Place.STAGES: self.stages,
             Place.REPORT: self.report,
         }
         self.stack = QStackedWidget()

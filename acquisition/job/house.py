@@ -27,6 +27,8 @@ class PreparationKind(StrEnum):
     RESTORE = "restore"
     SAFETY = "safety"
     CHECK = "check"
+    SITE = "site"
+    """What changed on site before a test: `subject` is its number, `state` the words."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ CREATE TABLE geometry_version (
 
 -- What was done to the building and answered about it; the newest row of a kind and subject holds.
 -- kind: opening (as is, closed, sealed, not present), seal (on, off), restore (done, left), safety (yes, no,
--- not present), check (by a second person). who: the person who did or answered it, where that was said.
+-- not present), check (by a second person), site (what changed there before the test of that number). who: the person who did or answered it, where that was said.
 CREATE TABLE preparation (
     id INTEGER PRIMARY KEY,
     utc TEXT NOT NULL,

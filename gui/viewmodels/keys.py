@@ -8,7 +8,7 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("Esc", "Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost."),
             ("Space", "Press the big button at the bottom right: it does what the sentence beside it says."),
-            ("1 2 3 4 5 6", "Go to Job, Set-up, Rig, Test, Hunt, Report."),
+            ("1 to 7", "Go to Job, Set-up, Rig, Test, Hunt, Stages, Report."),
             ("F1", "Show this sheet, and go back."),
             ("Ctrl+K", "Find a command by its words."),
             ("F11", "Whole screen, in Hunt few huge figures, and back."),

@@ -24,6 +24,7 @@ class Place(StrEnum):
     RIG = "rig"
     TEST = "test"
     HUNT = "hunt"
+    STAGES = "stages"
     REPORT = "report"
 
     @property

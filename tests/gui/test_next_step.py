@@ -175,7 +175,15 @@ def test_simulated_data_are_marked_as_invented() -> None:
 
 def test_the_rail_tells_what_is_missing() -> None:
     marks = {item.place: item.mark for item in rail(moment(job=None, rig=NO_RIG, snapshot=None))}
-    assert marks == {Place.JOB: "!", Place.SETUP: "", Place.RIG: "!", Place.TEST: "", Place.HUNT: "", Place.REPORT: ""}
+    assert marks == {
+        Place.JOB: "!",
+        Place.SETUP: "",
+        Place.RIG: "!",
+        Place.TEST: "",
+        Place.HUNT: "",
+        Place.STAGES: "",
+        Place.REPORT: "",
+    }
     assert {item.place: item.mark for item in rail(running_moment())}[Place.TEST] == "●"
     assert {item.place: item.mark for item in rail(asking(SAFETY))}[Place.TEST] == "!"
     assert [item.chosen for item in rail(moment())] == [place is Place.TEST for place in Place]

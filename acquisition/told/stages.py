@@ -1,0 +1,207 @@
+"""The tests of a job one after the other, and what lies between two of them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from acquisition.job import Entry, Job, PreparationKind, TestRecord
+from acquisition.job.leaks import LeakRegister, SealingMarkKind
+from acquisition.job.results import analyse_record
+from acquisition.sealing.leaks import Drop, LeakStatus
+from acquisition.setup.record import said_of_setup
+from acquisition.told.comparison import Side, comparison_tables
+from acquisition.told.table import Row, Table, Tone
+from acquisition.told.texts import BLANK, interval, plus_minus
+from analysis.effective import mean_flow
+from analysis.errors import InvalidInput
+from analysis.records import Estimate
+from analysis.units import Display, Quantity, unit_symbol
+
+TONES = {"meets": Tone.GOOD, "does not meet": Tone.BAD, "cannot tell": Tone.OPEN}
+PRESSURES_PA = (10.0, 50.0)
+CLOSED = (LeakStatus.SEALED, LeakStatus.VERIFIED)
+NO_TESTS = "No test of this job has a result yet."
+
+
+@dataclass(frozen=True, slots=True)
+class StageTest:
+    """A test of the job with its result, as stored: rates with their intervals, and the verdict on its target."""
+
+    record: TestRecord
+    q50_m3_h: Estimate
+    n50_per_h: Estimate | None
+    target: tuple[str, float] | None
+    verdict: str
+
+    @property
+    def title(self) -> str:
+        """What it is called in a list."""
+        stage = self.record.plan.stage or "no stage"
+        return f"Test {self.record.id}, {self.record.started.astimezone():%d.%m.%Y}, {stage}"
+
+
+def stage_tests(records: Iterable[TestRecord]) -> tuple[StageTest, ...]:
+    """Return the tests that have a result, oldest first; held pressures are none."""
+    return tuple(_read(record) for record in records if record.result_json and not record.plan.hold)
+
+
+def site_note(test: int, text: str, utc: datetime, who: str = "") -> Entry:
+    """Return the entry that says what changed on site before a test. Raises `InvalidInput` for an empty one."""
+    words = " ".join(text.split())
+    if not words:
+        raise InvalidInput("note", text, "say what changed on site since the test before", shown="empty")
+    return Entry(utc, PreparationKind.SITE, str(test), words, who)
+
+
+def site_notes(entries: Iterable[Entry]) -> Mapping[int, str]:
+    """Return what changed on site, by the number of the test before which it did."""
+    return {int(entry.subject): entry.state for entry in entries if entry.kind is PreparationKind.SITE}
+
+
+def stage_table(tests: Sequence[StageTest], notes: Mapping[int, str], display: Display) -> Table:
+    """Return all tests against their targets."""
+    rate, flow = unit_symbol(Quantity.AIR_CHANGE, display), unit_symbol(Quantity.FLOW, display)
+    rows = []
+    for test in tests:
+        note = notes.get(test.record.id, "")
+        ways = " and ".join(item.value for item in test.record.plan.directions)
+        said = [ways, f"on site: {note}" if note else ""]
+        cells = (
+            test.title,
+            plus_minus(test.n50_per_h, Quantity.AIR_CHANGE, display),
+            plus_minus(test.q50_m3_h, Quantity.FLOW, display),
+            BLANK if test.target is None else f"{test.target[1]:g}".replace(".", display.decimal_mark),
+            test.verdict or BLANK,
+        )
+        rows.append(Row(cells, "; ".join(item for item in said if item), TONES.get(test.verdict, Tone.PLAIN)))
+    heads = ("", f"n50, {rate}", f"q50, {flow}", "Target", "Verdict")
+    return Table("Stages", heads, tuple(rows), (), NO_TESTS)
+
+
+def between_tables(job: Job, before: int, after: int, display: Display) -> tuple[Table, ...]:
+    """Return the change between two tests, what else differs, and the leaks between. Raises `InvalidInput`."""
+    one, other = (_side(job, number) for number in (before, after))
+    same = one.conditions[1] == other.conditions[1]
+    tables = comparison_tables(one, other, display, same_instruments=same)
+    records = {record.id: record for record in job.tests()}
+    begin, end = records[before].started, records[after].started
+    return (*tables, _pressures(one, other, display), _leaks(job.leaks, begin, end, one, other, display))
+
+
+def closed_between(register: LeakRegister, begin: datetime, end: datetime) -> tuple[int, ...]:
+    """Return the leaks whose seal was marked as done between two moments and that are still closed."""
+    done = {
+        mark.leak
+        for mark in register.marks
+        if mark.kind is SealingMarkKind.DONE and mark.leak is not None and begin <= mark.utc <= end
+    }
+    leaks = register.leaks
+    return tuple(number for number in leaks if number in done and leaks[number].status in CLOSED)
+
+
+def _read(record: TestRecord) -> StageTest:
+    document: dict[str, Any] = json.loads(record.result_json)
+    mean = document["mean"]
+    verdicts = document.get("verdicts") or ()
+    first = verdicts[0] if verdicts else None
+    return StageTest(
+        record,
+        _estimate(mean["q50_m3_h"]),
+        _estimate(mean["n50_per_h"]) if mean.get("n50_per_h") else None,
+        None if first is None else (str(first["quantity"]), float(first["value"])),
+        "" if first is None else str(first["verdict"]),
+    )
+
+
+def _estimate(document: Mapping[str, Any]) -> Estimate:
+    value = float(document["value"])
+    low, high = document.get("low"), document.get("high")
+    return Estimate(value, value if low is None else float(low), value if high is None else float(high))
+
+
+def _side(job: Job, number: int) -> Side:
+    loaded = job.load(number)
+    record, test = loaded.record, loaded.test()
+    plan = record.plan
+    conditions = (
+        ("Method", plan.method),
+        ("Rig", record.rig.name),
+        ("Set-up", " ".join(said_of_setup(plan, job.house.entries, record.started))),
+        ("Highest pressure allowed", "" if plan.cap_pa is None else f"{plan.cap_pa:g} Pa"),
+    )
+    return Side(f"Test {number}", test, analyse_record(record, test), conditions)
+
+
+def _pressures(before: Side, after: Side, display: Display) -> Table:
+    """Return the flow at a low and at the usual pressure: a change of one kind of leak moves them differently."""
+    unit = unit_symbol(Quantity.FLOW, display)
+    rows = []
+    for pressure in PRESSURES_PA:
+        values = [_flow(side, pressure) for side in (before, after)]
+        cells = tuple(plus_minus(value, Quantity.FLOW, display) for value in values)
+        rows.append(Row((f"At {pressure:g} Pa, {unit}", *cells)))
+    return Table("The curves", ("", before.title, after.title), tuple(rows))
+
+
+def _flow(side: Side, pressure_pa: float) -> Estimate:
+    lines = [line for run in side.result.runs if (line := run.reference_line) is not None]
+    return mean_flow(lines, pressure_pa).estimate
+
+
+def _leaks(
+    register: LeakRegister, begin: datetime, end: datetime, before: Side, after: Side, display: Display
+) -> Table:
+    """Return the leaks that were closed between, and what of the change they do not explain."""
+    unit = unit_symbol(Quantity.FLOW, display)
+    leaks, drops = register.leaks, register.drops
+    numbers = closed_between(register, begin, end)
+    rows = []
+    told: list[Drop] = []
+    for number in numbers:
+        drop = drops.get(number)
+        brought = BLANK if drop is None else plus_minus(drop.difference_m3_h, Quantity.FLOW, display)
+        between = BLANK if drop is None else interval(drop.difference_m3_h, Quantity.FLOW, display)
+        note = "" if drop is None else f"{drop.sureness}, at {drop.reference_pa:g} Pa"
+        rows.append(Row((f"{number} {leaks[number].place}", brought, between), note, Tone.GOOD))
+        if drop is not None:
+            told.append(drop)
+    if told:
+        rows += _explained(told, before, after, display)
+    found = sum(
+        mark.kind is SealingMarkKind.NEW_LEAK and begin <= mark.utc <= end and mark.leak in leaks
+        for mark in register.marks
+    )
+    notes = (f"Leaks found between: {found}.",)
+    heads = ("", f"Brought, {unit}", "95 % interval")
+    return Table("Leaks closed between", heads, tuple(rows), notes, "No seal was marked between these two tests.")
+
+
+def _explained(drops: Sequence[Drop], before: Side, after: Side, display: Display) -> list[Row]:
+    seals = sum(drop.difference_m3_h.value for drop in drops)
+    half = sum(((drop.difference_m3_h.high - drop.difference_m3_h.low) / 2) ** 2 for drop in drops) ** 0.5
+    one, other = _flow(before, 50.0), _flow(after, 50.0)
+    change = other.value - one.value
+    wide = (((one.high - one.low) / 2) ** 2 + ((other.high - other.low) / 2) ** 2 + half**2) ** 0.5
+    rest = Estimate(change - seals, change - seals - wide, change - seals + wide)
+    worse, better = rest.low > 0.0, rest.high < 0.0
+    words = (
+        "Something got worse between: a seal came off, or something new leaks."
+        if worse
+        else "More went than the marked seals brought."
+        if better
+        else "The seals explain the change."
+    )
+    total = Estimate(seals, seals - half, seals + half)
+    return [
+        Row(("All of them", plus_minus(total, Quantity.FLOW, display), interval(total, Quantity.FLOW, display))),
+        Row(
+            ("Change that they do not explain", plus_minus(rest, Quantity.FLOW, display),
+             interval(rest, Quantity.FLOW, display)),
+            words,
+            Tone.BAD if worse else Tone.PLAIN,
+        ),
+    ]  # fmt: skip
