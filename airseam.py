@@ -517,6 +517,7 @@ COMMANDS = {
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
     "stages": elsewhere("stages", "stages"),
+    "handout": elsewhere("handout", "handout"),
     **{name: elsewhere("office", name) for name in OFFICE},
     "ports": elsewhere("ports", "ports"),
 }

@@ -58,6 +58,9 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _explain(command("explain", "say what the result of a test means for the house"))
     _compare(command("compare", "hold two tests beside each other"))
     _stages(command("stages", "list the tests of a job against their targets, and what lies between two of them"))
+    _handout(
+        command("handout", "write the leaks of each trade as PDF, with photos and pins, or what was done on a day")
+    )
     _leaks(command("leaks", "list the leaks of a job, what sealing brought, what is left; add or change one"))
     _limits(command("limits", "list the limits of codes and programmes"))
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
@@ -259,6 +262,13 @@ def _stages(stages: argparse.ArgumentParser) -> None:
     stages.add_argument("--after", type=_whole, metavar="N", help="the later test; the newest else")
     stages.add_argument("--note", metavar="TEXT", help="say what changed on site before the later test")
     _units(stages)
+
+
+def _handout(handout: argparse.ArgumentParser) -> None:
+    handout.add_argument("file", type=Path, metavar="JOB")
+    handout.add_argument("--to", type=Path, required=True, metavar="DIR", help="the folder for the files")
+    handout.add_argument("--done", metavar="DAY", help="what was sealed on this day, such as 2026-05-04, or: today")
+    _units(handout)
 
 
 def _leaks(leaks: argparse.ArgumentParser) -> None:

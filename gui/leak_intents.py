@@ -11,6 +11,7 @@ from acquisition.snapshot import Severity
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
+from gui.report_pages import reason, write_new
 from gui.screen import Screen
 from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.leak_sheet import PLAN, with_pin
@@ -46,6 +47,8 @@ class LeakIntents(QObject):
         page.photo_dropped.connect(self.take_photo)
         page.pinned.connect(self.set_pin)
         page.turned.connect(self.turn)
+        page.hand_out.clicked.connect(self.ask_hand_out)
+        page.done_today.clicked.connect(self.ask_done_today)
 
     def new_leak(self) -> None:
         """Add a leak and begin to describe it."""
@@ -121,6 +124,39 @@ class LeakIntents(QObject):
         """Show the next picture, or the one before."""
         self._screen.leaks.photo_at = max(self._screen.leaks.photo_at + step, 0)
         self._screen.touch()
+
+    def ask_hand_out(self) -> None:
+        """Ask for a folder, then write the leaks of each trade into it."""
+        self._files.ask_folder("Hand-outs: into which folder?", lambda folder: self._write(folder, done=False))
+
+    def ask_done_today(self) -> None:
+        """Ask for a folder, then write what was done today into it."""
+        self._files.ask_folder("Done today: into which folder?", lambda folder: self._write(folder, done=True))
+
+    def _write(self, folder: Path, *, done: bool) -> None:
+        job, display, now = self._desk.job, self._screen.display, self._desk.now()
+        if job is None:
+            return
+
+        def work() -> list[Path]:
+            # The typesetter is loaded when somebody wants a page.
+            from acquisition.report.handout import done_handout, trade_handouts
+
+            if done:
+                made = [done_handout(job, now.astimezone().date(), display, now)]
+            else:
+                made = trade_handouts(job, display, now)
+            return [write_new(folder / f"{item.stem}.pdf", item.pdf()) for item in made]
+
+        def told(paths: list[Path]) -> None:
+            names = ", ".join(path.name for path in paths)
+            self._desk.tell(Severity.NOTE, f"Saved in {folder}: {names}.")
+
+        def failed(error: Exception) -> None:
+            words = reason(error)
+            self._desk.tell(Severity.ATTENTION, f"{words[:1].upper()}{words[1:]}.")
+
+        self._desk.errands.run(work, told, failed)
 
     def _read(self, path: Path, *, plan: bool) -> None:
         try:

@@ -43,7 +43,8 @@ class LeakPage(QWidget):
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.currentItemChanged.connect(self._row_chosen)
         self.add = button("New leak (L)", "slim")
-        self.hand_out = button("Hand-out", "slim")
+        self.hand_out = button("For each trade…", "slim")
+        self.done_today = button("Done today…", "slim")
         left = self._left_side()
         self.fields = {name: FieldView(name, kind, words, choices) for name, kind, words, choices in FIELDS}
         self.brought = wrapped("strong")
@@ -76,9 +77,11 @@ class LeakPage(QWidget):
         self._none.setText(NONE)
         left = Panel("Leaks")
         left.head.addWidget(self.add)
-        left.head.addWidget(self.hand_out)
         left.body.addWidget(self._none)
         left.body.addWidget(self.list, 1)
+        papers = row(self.hand_out, self.done_today)
+        papers.addStretch(1)
+        left.body.addLayout(papers)
         left.setMinimumWidth(280)
         return left
 
@@ -106,7 +109,8 @@ class LeakPage(QWidget):
         there = picture.chosen is not None
         self._none.setVisible(not picture.rows)
         self.list.setVisible(bool(picture.rows))
-        self.hand_out.setVisible(bool(picture.rows))
+        for paper in (self.hand_out, self.done_today):
+            paper.setVisible(bool(picture.rows))
         self._right.setVisible(there)
         if not there:
             return
