@@ -87,6 +87,9 @@ FAN_STOPPED = Finding(
 HOSE_DULL = Finding(
     "hose-dull", "The envelope pressure has lost its unrest: the outdoor hose is pinched, frozen or blocked."
 )
+HOSE_DEAF = Finding(
+    "hose-deaf", "The flow followed the fan and the envelope pressure did not: the outdoor hose is pinched or blocked."
+)
 HOSE_NOISY = Finding(
     "hose-noisy", "The outdoor tap is restless and the fan is not: the hose is wet, or moves in the wind. Shelter it."
 )

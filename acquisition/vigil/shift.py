@@ -6,6 +6,7 @@ the fan does less or more (both the same way), or only one of the two moved, whi
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -91,3 +92,9 @@ def move_of(shift: Shift, sigmas: Floats) -> Move:
     if pascal < 0.0:
         return Move.OPENED if flow > 0.0 else Move.FAN_LESS
     return Move.CLOSED if flow < 0.0 else Move.FAN_MORE
+
+
+def mean_between(times: Floats, values: Floats, start_s: float, end_s: float) -> float:
+    """Return the mean of what was read from `start_s` to `end_s` before now (negative), not a number without any."""
+    chosen = values[(times >= start_s) & (times <= end_s)] if len(values) == len(times) else values[:0]
+    return float(chosen.mean()) if len(chosen) else math.nan

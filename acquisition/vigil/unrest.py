@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 
 FLUTTER_BLOCK_S, WANDER_BLOCK_S = 0.5, 1.0
-LEAST_BLOCKS = 7
+FEWEST_BLOCKS = 6
 MEDIAN_TO_SD = 1.4826
 
 
@@ -19,24 +19,31 @@ def flutter(time_s: Floats, value: Floats) -> float | None:
     changes is taken, about their own median: neither one step, however large, nor a slope is unrest.
     """
     means = _means(time_s, value, FLUTTER_BLOCK_S)
-    if len(means) < LEAST_BLOCKS:
+    if len(means) < FEWEST_BLOCKS:
         return None
     changes = np.diff(means)
     return float(np.median(np.abs(changes - np.median(changes))) * MEDIAN_TO_SD / np.sqrt(2.0))
 
 
 def liveliness(time_s: Floats, value: Floats) -> float | None:
-    """Return how many times more the means of whole seconds scatter than the noise of single readings explains.
+    """Return how many times more a channel moves than the noise of its single readings explains.
 
-    About 1: nothing but the gauge's own noise is left. None with too little to go by, or a gauge without noise.
+    The larger of two measures: how far means of whole seconds scatter about a straight line, and by how much
+    half-second means change from one to the next. About 1: nothing but the gauge's own noise is left. None with too
+    little to go by, or a gauge without noise.
     """
-    means = _means(time_s, value, WANDER_BLOCK_S)
-    if len(means) < LEAST_BLOCKS or len(value) < 3 * LEAST_BLOCKS:
+    wander, quick = _means(time_s, value, WANDER_BLOCK_S), _means(time_s, value, FLUTTER_BLOCK_S)
+    if len(wander) < FEWEST_BLOCKS or len(value) < 3 * FEWEST_BLOCKS:
         return None
     single = float(np.std(np.diff(value))) / np.sqrt(2.0)
     rate = (len(value) - 1) / max(float(time_s[-1] - time_s[0]), 1e-6)
-    floor = single / np.sqrt(max(rate * WANDER_BLOCK_S, 1.0))
-    return float(np.std(means, ddof=1) / floor) if floor > 0.0 else None
+    if single <= 0.0:
+        return None
+    at = np.arange(len(wander))
+    off = wander - np.polyval(np.polyfit(at, wander, 1), at)
+    scatter = float(np.sqrt(off @ off / (len(wander) - 2))) * np.sqrt(max(rate * WANDER_BLOCK_S, 1.0))
+    change = float(np.sqrt(np.mean(np.diff(quick) ** 2) / 2.0)) * np.sqrt(max(rate * FLUTTER_BLOCK_S, 1.0))
+    return float(max(scatter, change) / single)
 
 
 def _means(time_s: Floats, value: Floats, block_s: float) -> Floats:
@@ -45,7 +52,9 @@ def _means(time_s: Floats, value: Floats, block_s: float) -> Floats:
     block = np.floor((time_s - time_s[0]) / block_s).astype(np.int64)
     counts = np.bincount(block)
     sums = np.bincount(block, weights=value)
-    means: Floats = sums[counts > 0] / counts[counts > 0]
+    # What is left over at an end is too short to be a mean like the others.
+    whole = 2 * counts > counts.max()
+    means: Floats = sums[whole] / counts[whole]
     return means
 
 

@@ -12,10 +12,11 @@ from numpy.typing import NDArray
 from acquisition.leakline import LeakLine
 from acquisition.snapshot import Activity
 from acquisition.vigil import findings
+from acquisition.vigil.answer import unanswered
 from acquisition.vigil.fanlaw import FanLaw
 from acquisition.vigil.findings import Finding, fan_differs, lasting, off_the_line, shifted
 from acquisition.vigil.quiet import QuietMoves, Typical
-from acquisition.vigil.shift import Move, move_of, shift_of
+from acquisition.vigil.shift import Move, mean_between, move_of, shift_of
 from acquisition.vigil.unrest import flutter, liveliness, repeated
 from analysis.records import FlowRange
 from drivers.clock import NS_PER_S
@@ -30,7 +31,7 @@ FAR_SIGMAS = 5.5
 GUST_ON_FAN = 60.0
 """Per pascal of wander and by how many times the calm scatter of the flow grows at 1 Pa (tuned on the simulator)."""
 LARGE_SHARE = 0.25
-LEAST_FLOW = {Move.FLOW_ALONE: 0.08, Move.FAN_LESS: 0.06, Move.FAN_MORE: 0.06}
+LEAST_FLOW = {Move.FLOW_ALONE: 0.15, Move.FAN_LESS: 0.06, Move.FAN_MORE: 0.06}
 """Smaller changes of the flow that the pressure does not answer are wind on the fan."""
 TWICE = 2
 """So many looks in a row have to see it."""
@@ -41,19 +42,22 @@ OFF_LINE_LOOKS, LASTING_LOOKS = 4, 16
 MIXED_S = 9.0
 SETTLING_BLIND_S = 3.0
 SAME_RANGE_SHARE = 0.04
-FAN_LAW_SHARE, FAN_LAW_BLIND_S = 0.09, 5.0
+FAN_LAW_SHARE, FAN_LAW_PA, FAN_LAW_BLIND_S = 0.09, 0.3, 5.0
 KEPT_S, KEPT_SHARE = 6.0, 0.9
-STILL_S, FLUTTER_S, LIVELY_S = 2.5, 5.0, 8.0
-DULL, DULL_LOOKS = 1.35, 3
-WINDY_ENOUGH = 3.5
+STILL_S, FLUTTER_S, HELD_FLUTTER_S, LIVELY_S = 2.5, 5.0, 3.0, 6.0
+DULL, DULL_LOOKS = 1.35, 7
+DEAF_LOOKS = 3
+WINDY_ENOUGH = 2.5
 """A sound hose is usually so lively; in calmer air a dull one cannot be told."""
-NOISY_TIMES, NOISY_PA = 4.0, 0.3
+NOISY_TIMES, NOISY_PA = 1.7, 0.1
+STEERED_TIMES, STEERED_PA = 4.0, 0.3
+"""While the fan is steered it moves the pressure too."""
 DEAD_FLOW_SHARE, DEAD_PRESSURE_PA = 0.06, 4.0
 RUNNING_SPEED, RUNNING_S = 0.1, 3.0
 STOPPED_SHARE = 0.4
 SWAPPED_SHARE = 0.15
 RATE_S, RATE_SHARE = 3.0, 0.7
-REPEATED_SHARE, REPEATED_MORE = 0.25, 0.12
+REPEATED_SHARE, REPEATED_MORE = 0.25, 0.2
 GAP_S = 3.0
 BAD_FRAMES, BAD_S = 2, 10.0
 QUIET_AFTER_S = 12.0
@@ -101,7 +105,7 @@ class Vigil:
         self._rate, self._repeats = Typical(20), Typical(20)
         self._next_ns = self._last_ns = 0
         self._running_since_ns: int | None = None
-        self._far = self._off = self._dull = self._weak = 0
+        self._far = self._off = self._dull = self._weak = self._deaf = 0
         self._speeds: deque[tuple[int, float]] = deque()
         self._learned_ns = 0
         self._said: dict[str, int] = {}
@@ -124,7 +128,7 @@ class Vigil:
 
     def new_target(self) -> None:
         """Another target is aimed at: what was counted for the last one does not count on."""
-        self._far = self._off = self._weak = 0
+        self._far = self._off = self._weak = self._deaf = 0
 
     def take(self, speed: float, pressure_pa: float, flow_m3_h: float) -> None:
         """Take in a point that was averaged."""
@@ -141,7 +145,7 @@ class Vigil:
             if gross is not None:
                 found.append(gross)
             elif sight.activity in (Activity.AVERAGE, Activity.SETTLE):
-                seen = self._moved(sight), self._off_line(sight) or self._off_fan_law(sight)
+                seen = self._moved(sight), self._deaf_hose(sight) or self._off_line(sight) or self._off_fan_law(sight)
                 found += [item for item in seen if item is not None]
         if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO):
             item = self._restless(sight)
@@ -175,7 +179,7 @@ class Vigil:
             return None
         if self._rate.known() and count < RATE_SHARE * self._rate.median:
             return findings.READINGS_MISSING
-        if self._repeats.known() and same > max(REPEATED_SHARE, self._repeats.high + REPEATED_MORE):
+        if self._repeats.known() and same > max(REPEATED_SHARE, self._repeats.median + REPEATED_MORE):
             return findings.READINGS_REPEATED
         self._rate.learn(count)
         self._repeats.learn(same)
@@ -191,7 +195,10 @@ class Vigil:
 
     def _gross(self, sight: Sight) -> Finding | None:
         pressure, flow = _late(sight.pressure_s, sight.pressure_pa, 1.0), _late(sight.flow_s, sight.flow_m3_h, 1.0)
-        before = _mean(sight.pressure_s, sight.raw_pa, -5.0, -2.0), _mean(sight.flow_s, sight.element_pa, -5.0, -2.0)
+        before = (
+            mean_between(sight.pressure_s, sight.raw_pa, -5.0, -2.0),
+            mean_between(sight.flow_s, sight.element_pa, -5.0, -2.0),
+        )
         if len(sight.element_pa):
             element, raw = _late(sight.flow_s, sight.element_pa, 1.0), _late(sight.pressure_s, sight.raw_pa, 1.0)
             if _changed_places(before, (raw, element)):
@@ -199,8 +206,8 @@ class Vigil:
             if element < -DEAD_PRESSURE_PA:
                 return findings.FLOW_HOSE_REVERSED
         usual = self.line.flow_m3_h(pressure) if pressure > DEAD_PRESSURE_PA else None
-        flow_before = _mean(sight.flow_s, sight.flow_m3_h, -5.0, -3.0)
-        pressure_before = _mean(sight.pressure_s, sight.pressure_pa, -5.0, -3.0)
+        flow_before = mean_between(sight.flow_s, sight.flow_m3_h, -5.0, -3.0)
+        pressure_before = mean_between(sight.pressure_s, sight.pressure_pa, -5.0, -3.0)
         if usual is not None and flow < DEAD_FLOW_SHARE * usual:
             return findings.FLOW_HOSE_OFF
         if pressure > DEAD_PRESSURE_PA and pressure > 0.7 * pressure_before and flow < DEAD_FLOW_SHARE * flow_before:
@@ -243,6 +250,15 @@ class Vigil:
         little = abs(float(shift.moved[1])) < LEAST_FLOW.get(move, 0.0)
         return None if little else shifted(shift, move)
 
+    def _deaf_hose(self, sight: Sight) -> Finding | None:
+        if sight.activity is not Activity.SETTLE or not len(self.line):
+            self._deaf = 0
+            return None
+        pressure, flow = (sight.pressure_s, sight.pressure_pa), (sight.flow_s, sight.flow_m3_h)
+        deaf = unanswered(sight.activity_s, pressure, flow, sight.stored_m3_h, self.line.exponent())
+        self._deaf = self._deaf + 1 if deaf else 0
+        return findings.HOSE_DEAF if self._deaf >= DEAF_LOOKS else None
+
     def _off_line(self, sight: Sight) -> Finding | None:
         if sight.activity is Activity.SETTLE and sight.activity_s < SETTLING_BLIND_S:
             return None
@@ -284,7 +300,7 @@ class Vigil:
             # Below its range the flow is not known well enough to judge the fan by.
             return None
         off = self.fan.deviation(sight.motor, pressure, flow)
-        wind = OFF_LINE_SIGMAS * CALM_FLOW_SHARE * GUST_ON_FAN * self._wander_pa / max(pressure, 1.0)
+        wind = (OFF_LINE_SIGMAS * CALM_FLOW_SHARE * GUST_ON_FAN * self._wander_pa + FAN_LAW_PA) / max(pressure, 1.0)
         if off is None or abs(off) < FAN_LAW_SHARE + wind:
             self._weak = 0
             return None
@@ -313,18 +329,20 @@ class Vigil:
     def _restless(self, sight: Sight) -> Finding | None:
         still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
         # A step of the target moves the pressure for some seconds and is no unrest.
-        if still_s < (STILL_S + FLUTTER_S if sight.activity is Activity.SETTLE else STILL_S):
+        if still_s < (STILL_S + FLUTTER_S if sight.activity is Activity.SETTLE else 1.0 + HELD_FLUTTER_S):
             self._dull = 0
             return None
         lively = sight.activity is not Activity.SETTLE and still_s > LIVELY_S + 0.5
         return self._noisy(sight) or (self._lifeless(sight) if lively else None)
 
     def _noisy(self, sight: Sight) -> Finding | None:
-        recent = sight.pressure_s >= -FLUTTER_S
+        steering = sight.activity is Activity.SETTLE
+        recent = sight.pressure_s >= -(FLUTTER_S if steering else HELD_FLUTTER_S)
         now = flutter(sight.pressure_s[recent], sight.raw_pa[recent])
         if now is None:
             return None
-        if self._flutter.known() and now > NOISY_TIMES * self._flutter.high + NOISY_PA:
+        times, more_pa = (STEERED_TIMES, STEERED_PA) if steering else (NOISY_TIMES, NOISY_PA)
+        if self._flutter.known() and now > times * self._flutter.high + more_pa:
             return None if self._flow_restless(sight) else findings.HOSE_NOISY
         if sight.activity is not Activity.SETTLE:
             self._flutter.learn(now)
@@ -350,12 +368,7 @@ class Vigil:
 
 
 def _late(times: Floats, values: Floats, seconds: float) -> float:
-    return _mean(times, values, -seconds, 0.0)
-
-
-def _mean(times: Floats, values: Floats, start_s: float, end_s: float) -> float:
-    chosen = values[(times >= start_s) & (times <= end_s)] if len(values) == len(times) else values[:0]
-    return float(chosen.mean()) if len(chosen) else math.nan
+    return mean_between(times, values, -seconds, 0.0)
 
 
 def _changed_places(before: tuple[float, float], now: tuple[float, float]) -> bool:

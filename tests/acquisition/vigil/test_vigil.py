@@ -55,6 +55,15 @@ def test_what_happens_is_named_within_ten_seconds(
         scene.until(lambda s: named in worries(s), limit_s=10.0)
 
 
+def test_a_hose_that_hides_the_next_step_is_named(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path) as scene:
+        scene.begin(scene.plan(targets_pa=SHORT))
+        held_at(-40.0, scene)
+        scene.house.happen(faults.hose(0, Hose.KINKED))
+        scene.until(lambda s: s.activity is Activity.SETTLE, limit_s=30.0)
+        scene.until(lambda s: "hose-deaf" in worries(s), limit_s=7.0)
+
+
 def test_a_seal_that_lets_go_is_a_lasting_step_and_said_once(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path) as scene:
         scene.begin()
