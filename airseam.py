@@ -12,7 +12,7 @@ import os
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -23,16 +23,18 @@ from analysis.errors import InvalidInput
 from simulators.houses import house_names
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
     from acquisition.job import Job, Recorder
     from acquisition.openrig import OpenRig, RigSource
     from acquisition.plan import TestPlan
-    from acquisition.preparation import Wishes
     from acquisition.register import Register
     from acquisition.rig import RigSpec
     from acquisition.standing import Standing
     from analysis.records import Air, Building
     from drivers.clock import Clock
     from drivers.transport import TransportOpener
+    from gui.look import Look
     from simulators.exercise import Exercise
     from simulators.rig import SimulatedRig
 
@@ -72,7 +74,14 @@ def window(options: argparse.Namespace) -> int:
         raise InvalidInput("job", str(job), f"a job file, or a command, is needed; commands: {', '.join(COMMANDS)}")
     from gui.app import run
 
-    return run(job, sources(options.seed))
+    return run(job, sources(options.seed), trainer_window)
+
+
+def trainer_window(look: Look, folder: Path, join: Callable[[str, str], None]) -> QWidget:
+    """Open the trainer's window, which alone knows the simulator, beside the normal one."""
+    from gui.classroom.opening import open_beside
+
+    return open_beside(look, folder, join)
 
 
 def pictures(options: argparse.Namespace) -> int:
@@ -89,6 +98,7 @@ def test(options: argparse.Namespace) -> int:
     from acquisition.commands.phone import phone_page
     from acquisition.commands.printing import display_of
     from acquisition.commands.sealing import marked
+    from acquisition.commands.wishes import check_resume
     from acquisition.engine import Engine
     from acquisition.heldinturn import HeldInTurn
     from acquisition.leading import lead
@@ -151,6 +161,7 @@ def what_to_run(
     job: Job, options: argparse.Namespace, site: Site, spec: RigSpec
 ) -> tuple[TestPlan, Callable[[], Recorder], Standing | None]:
     """Return the plan of the test that is asked for, what begins its record, and how far one that goes on has come."""
+    from acquisition.commands.wishes import wishes_of
     from acquisition.holding import held_plan
     from acquisition.preparation import prepare
     from acquisition.setup import gate_of, obeying
@@ -169,15 +180,6 @@ def what_to_run(
         text = f"test {earlier.id} was cut short (state: {earlier.state}); --resume would have gone on with it"
         print(f"airseam: {text}", file=sys.stderr)
     return plan, lambda: job.record(plan, spec), None
-
-
-def check_resume(options: argparse.Namespace) -> None:
-    """Raise `InvalidInput` where something is asked for that a test which goes on cannot have."""
-    from acquisition.preparation import Wishes
-
-    if options.resume and (wishes_of(options) != Wishes() or options.hold or not options.job.exists()):
-        allowed = "a job file is needed, and nothing that changes the test: it goes on as it was begun"
-        raise InvalidInput("--resume", str(options.job), allowed)
 
 
 def simulate(options: argparse.Namespace) -> int:
@@ -230,6 +232,13 @@ def serve_class(options: argparse.Namespace) -> int:
         except (ValueError, OSError) as error:
             raise InvalidInput("--class", options.students, str(error), shown=str(options.students)) from error
     return VALID
+
+
+def class_window(options: argparse.Namespace) -> int:
+    """Open the window of the trainer of a class."""
+    from gui.classroom.opening import run_class
+
+    return run_class()
 
 
 def exercises(options: argparse.Namespace) -> int:
@@ -457,40 +466,6 @@ def prepare_job(path: Path, building: Building, air: Air) -> None:
     job.close()
 
 
-def wishes_of(options: argparse.Namespace) -> Wishes:
-    """Return what the options of a test ask for."""
-    from acquisition.commands.printing import limits_of
-    from acquisition.kinds import TestKind
-    from acquisition.preparation import Wishes
-    from acquisition.told.verdicts import STAGE
-    from analysis.records import Direction
-
-    values = {name: value for name, value in vars(options).items() if value is not None}
-    building = {name: values[name] for name in ("name", *words.BUILDING) if name in values}
-    air = {name: values[name] for name in words.AIR if name in values}
-    directions = None
-    if options.direction is not None:
-        directions = tuple(Direction) if options.direction == "both" else (Direction(options.direction),)
-    own = limits_of([text for text in options.limit if "=" in text])
-    published = limits_of([text for text in options.limit if "=" not in text])
-    if len(own) > 1:
-        raise InvalidInput("--limit", options.limit, "a stage has one limit of its own; others are named by their id")
-    return Wishes(
-        building=building,
-        air=air,
-        method=options.method,
-        kind=None if options.kind is None else TestKind(options.kind),
-        stage=options.stage,
-        limit=replace(own[0], id=STAGE) if own else None,
-        published=tuple(limit.id for limit in published),
-        directions=directions,
-        place=options.place,
-        zone=options.zone,
-        schedule=options.schedule,
-        hose_check=options.hose_check,
-    )
-
-
 def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:
     """Return a command of `acquisition.commands` that is loaded when it is asked for."""
 
@@ -506,6 +481,7 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "pictures": pictures,
     "test": test,
     "simulate": simulate,
+    "class": class_window,
     "exercises": exercises,
     "mark": mark,
 }

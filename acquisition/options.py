@@ -66,6 +66,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
     _components(command("components", "list what single components leak, or add some up"))
     _simulate(command("simulate", "serve a simulated house on ports of this machine until Ctrl+C"), houses)
+    command("class", "open the window of the trainer of a class")
     command("exercises", "list the exercises for a class")
     _mark(command("mark", "hold jobs of students against the truth of an exercise"))
     report = _on_a_test(command("report", "write the report of a test as PDF"))

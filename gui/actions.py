@@ -75,6 +75,8 @@ class Actions(QObject):
         self._modes = self._choices(MODES, self._mode_triggered)
         self.next_mode = self._action(self._view, "Next theme", "Ctrl+T")
         self.full_screen = self._action(self._view, "Whole screen, in Hunt the distance view", "F11")
+        self.trainer = self._action(self._view, "Window of the trainer of a class", "Ctrl+L")
+        self.trainer.setVisible(False)
         self.keys = self._action(self._help, "Keys", "F1")
         self.palette = self._action(self._help, "Find a command…", "Ctrl+K")
         self.primary = QAction("Press the big button", window)

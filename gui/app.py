@@ -6,7 +6,7 @@ import gc
 import logging
 import sys
 import threading
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from types import TracebackType
@@ -61,10 +61,16 @@ class Program:
     settings: SettingsFile
     errands: Errands
     keys: WideKeys
+    actions: Actions
+    beside: QWidget | None = None
+    """The window of the trainer of a class, where it was opened."""
 
     def leave(self) -> None:
         """Take everything down once the window is closed: the timer first, the widgets last."""
         self.bridge.stop()
+        if self.beside is not None:
+            self.beside.close()
+            self.beside.deleteLater()
         self.app.removeEventFilter(self.keys)
         self.errands.close(CLOSE_LIMIT_S)
         self.window.look.take_off()
@@ -98,7 +104,11 @@ class WideKeys(QObject):
         return False
 
 
-def run(job_path: Path | None, sources: Sequence[RigSource]) -> int:
+OpenTrainer = Callable[[Look, Path, Callable[[str, str], None]], QWidget]
+"""Opens the trainer's window beside this one: takes the look, a folder, and what lets this window join its class."""
+
+
+def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTrainer | None = None) -> int:
     """Open the window as a user starts it: jobs among the documents, settings where the system keeps such files."""
     folder = platformdirs.user_documents_path() / "Airseam"
     settings = platformdirs.user_config_path("airseam") / "settings.json"
@@ -110,6 +120,7 @@ def run(job_path: Path | None, sources: Sequence[RigSource]) -> int:
         settings_path=settings,
         register=register_path(),
         office=office_path(),
+        trainer=trainer,
     )
 
 
@@ -123,6 +134,7 @@ def run_window(
     settings_path: Path | None = None,
     register: Path | None = None,
     office: Path | None = None,
+    trainer: OpenTrainer | None = None,
 ) -> int:
     """Open the window, run until it is closed, and return the exit code.
 
@@ -130,6 +142,7 @@ def run_window(
     one, or a sample job in `folder`. Real instruments run on `clock`, and every address of `drivers.openers` is opened
     unless `opener` does it. Without `settings_path` nothing is remembered.
     `register` is the equipment register and `office` the file of the office, with None those in `folder`.
+    `trainer` opens the window of the trainer of a class.
     """
     app = application()
     program = build(
@@ -142,6 +155,8 @@ def run_window(
         settings=SettingsFile(settings_path),
     )
     watch_exceptions(program)
+    if trainer is not None:
+        offer_class(program, trainer, folder)
     open_first_job(program, job_path, folder)
     if register is not None:
         program.intents.register.open(register)
@@ -203,7 +218,26 @@ def build(
     look.put_on()
     if settings.notice:
         desk.tell(Severity.ATTENTION, settings.notice)
-    return Program(app, desk, screen, window, intents, bridge, settings, errands, keys)
+    return Program(app, desk, screen, window, intents, bridge, settings, errands, keys, actions)
+
+
+def offer_class(program: Program, trainer: OpenTrainer, folder: Path) -> None:
+    """Put the trainer's window into the menu; it goes when this window goes."""
+    action = program.actions.trainer
+    action.setVisible(True)
+
+    def show() -> None:
+        if program.beside is None:
+            program.beside = trainer(program.window.look, folder, program.intents.rig.join)
+        program.beside.show()
+        program.beside.raise_()
+
+    def gone() -> None:
+        if program.beside is not None:
+            program.beside.close()
+
+    action.triggered.connect(show)
+    program.intents.gone.connect(gone)
 
 
 def open_first_job(program: Program, job_path: Path | None, folder: Path) -> None:

@@ -8,6 +8,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from acquisition.joining import join_class
+from acquisition.rig import RigSpec
 from acquisition.rigfile import load_rig, write_rig
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
@@ -68,6 +70,29 @@ class RigIntents(QObject):
         elif not self._screen.rig.problem():
             self._desk.connection.connect_spec(spec)
         self._screen.touch()
+
+    def join(self, place: str, name: str) -> None:
+        """Join a class, connect the house that it gives, and write the name into the job."""
+        page = self._window.rig.join
+
+        def ask() -> RigSpec:
+            return join_class(place, name, self._desk.connection.opener, WallClock())
+
+        def joined(spec: RigSpec) -> None:
+            page.join_button.setEnabled(True)
+            self._screen.rig.load(spec)
+            self._desk.connection.connect_spec(spec)
+            self._desk.sign_as(" ".join(name.split()))
+            self._desk.tell(Severity.NOTE, f"You have joined the class at {place.strip()}.")
+            self._screen.touch()
+
+        def failed(error: Exception) -> None:
+            page.join_button.setEnabled(True)
+            said = sentence(error) if isinstance(error, InvalidInput) else f"{error}."
+            self._desk.tell(Severity.ATTENTION, said)
+
+        page.join_button.setEnabled(False)
+        self._desk.errands.run(ask, joined, failed)
 
     def look_for_ports(self) -> None:
         """List the ports, beside the window: it can take seconds."""
@@ -160,6 +185,7 @@ class RigIntents(QObject):
         place.own.load.clicked.connect(self._ask_load)
         place.own.save.clicked.connect(self._ask_save)
         place.page_chosen.connect(self._screen.touch)
+        place.join.asked.connect(self.join)
         editor = place.own.editor
         edits: tuple[tuple[object, Callable[..., None]], ...] = (
             (editor.named, model.set_name),

@@ -136,7 +136,7 @@ def _lists(theme: Theme) -> str:
 QAbstractItemView {{ background: {theme.panel}; alternate-background-color: {theme.panel}; border: none;
     gridline-color: transparent; selection-background-color: {theme.raised}; outline: none; }}
 QListWidget::item {{ min-height: 32px; padding: 0 6px; }}
-QListView, QTreeView {{ selection-color: {theme.text}; }}
+QListView, QTreeView, QTableView {{ selection-color: {theme.text}; }}
 QHeaderView, QHeaderView::section {{ background: {theme.panel}; color: {quiet}; border: none; font-size: {SMALL}px;
     padding: 2px 4px; }}
 QTableView::indicator {{ width: 16px; height: 16px; border: 2px solid {theme.quiet}; border-radius: 4px;

@@ -117,6 +117,23 @@ class LeakPaths:
         mass, slope = self._each(across)
         return mass.sum(axis=1), slope.sum(axis=1)
 
+    def each(self, indoor_pa: FloatArray, facade_pa: FloatArray) -> FloatArray:
+        """Return what leaves the house through each path, kg/s, what comes in negative (B, N)."""
+        mass, _ = self._each(self._across(indoor_pa, facade_pa))
+        return mass
+
+    @property
+    def times(self) -> FloatArray:
+        """How many times what they did as built the leaks pass (B, N); for an opening, 0 or 1."""
+        built = self._built > 0.0
+        times: FloatArray = np.where(built, self.coefficient / np.where(built, self._built, 1.0), self.coefficient > 0)
+        return times
+
+    @property
+    def paths(self) -> tuple[Leak, ...]:
+        """The leaks and openings of the first house, in the order of the paths."""
+        return tuple(self._leaks[0])
+
     def inflow(self, indoor_pa: FloatArray, facade_pa: FloatArray) -> FloatArray:
         """Return what comes in through those leaks through which air comes in, kg/s, positive (B,)."""
         across = self._across(indoor_pa, facade_pa)

@@ -13,6 +13,7 @@ from gui.viewmodels.rig_place import RigPicture
 from gui.viewmodels.rig_sheet import ProfileChoice
 from gui.viewmodels.teach import LETTERS
 from gui.views.field_check_panel import FieldCheckPanel
+from gui.views.join_page import JoinPage
 from gui.views.lessons import Lessons
 from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
 from gui.views.register_detail import RegisterDetail
@@ -23,9 +24,10 @@ from gui.views.rig_sources import RigSources, set_text_of
 from gui.views.scan_page import ScanPage
 from gui.views.teach_page import TeachPage
 
-SIMULATED, OWN, TEACH, EQUIPMENT = 0, 1, 2, 3
+SIMULATED, OWN, TEACH, EQUIPMENT, JOIN = 0, 1, 2, 3, 4
 LIVE, DETAIL, CHECK = 0, 1, 2
 PAGES_IN_A_ROW = 2
+PAGES = ("Simulated house", "Own instruments", "Teach a gauge", "Equipment register", "Join a class")
 
 
 class OwnRig(QWidget):
@@ -84,6 +86,8 @@ class RigPlace(QWidget):
         self.pages.addWidget(self.lessons)
         self.register = RegisterPage()
         self.pages.addWidget(self.register)
+        self.join = JoinPage()
+        self.pages.addWidget(self.join)
         self.detail = RegisterDetail(profiles)
         self.check = FieldCheckPanel()
         self.side = QStackedWidget()
@@ -93,12 +97,13 @@ class RigPlace(QWidget):
         choice = Panel("Choose a rig")
         ways = QGridLayout()
         ways.setSpacing(GAP_8)
-        for at, words in enumerate(("Simulated house", "Own instruments", "Teach a gauge", "Equipment register")):
+        for at, words in enumerate(PAGES):
             made = button(words, "speed")
             made.setCheckable(True)
             made.setChecked(at == SIMULATED)
             self._group.addButton(made, at)
-            ways.addWidget(made, *divmod(at, PAGES_IN_A_ROW))
+            across = PAGES_IN_A_ROW if at == len(PAGES) - 1 and at % PAGES_IN_A_ROW == 0 else 1
+            ways.addWidget(made, *divmod(at, PAGES_IN_A_ROW), 1, across)
         self._group.idClicked.connect(self.choose_page)
         choice.body.addLayout(ways)
         choice.body.addWidget(self.pages, 1)
@@ -111,7 +116,7 @@ class RigPlace(QWidget):
         self.setLayout(box)
 
     def choose_page(self, at: int) -> None:
-        """Show the simulated houses, one's own instruments, the page that teaches a gauge, or the register."""
+        """Show the simulated houses, one's own instruments, the page that teaches a gauge, the register, or a class."""
         self.pages.setCurrentIndex(at)
         self.side.setCurrentIndex(DETAIL if at == EQUIPMENT else LIVE)
         self._group.button(at).setChecked(True)

@@ -15,6 +15,7 @@ from analysis.errors import InvalidInput
 from drivers.clock import WallClock, seconds
 from drivers.openers import Openers
 from simulators.classroom import ClassServer, checked_address, private_addresses
+from simulators.classroom.sockets import listen
 from simulators.exercises import load_exercise
 from simulators.filetable import InvalidFile
 
@@ -61,6 +62,19 @@ def flood_for(connection: socket.socket, limit_s: float) -> None:
     while CLOCK.now_ns() < end_ns:
         with suppress(TimeoutError):
             connection.send(b"READ?\n" * 200 + bytes(range(256)))
+
+
+def free_port(count: int) -> int:
+    """Return the first of so many ports, one after the other, that nobody has."""
+    for first in range(23_000, 60_000, 100):
+        with ExitStack() as stack:
+            try:
+                for port in range(first, first + count):
+                    stack.enter_context(listen("127.0.0.1", port))
+            except OSError:
+                continue
+            return first
+    raise AssertionError("no free ports")
 
 
 def wait_for(condition: Callable[[], bool], limit_s: float = 10.0) -> None:

@@ -1,0 +1,150 @@
+"""The class: where it is served, who is there, and the marks."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QSpinBox, QTableWidget, QTableWidgetItem, QWidget
+
+from acquisition.marking import Marking
+from gui.classroom.trainer import SeatLine
+from gui.theme import GAP_8, GAP_12
+from gui.views.parts import Choice, button, column, label, row, wrapped
+
+HEADS = ("", "student", "program")
+MARK_HEADS = ("student", "points", "result", "true", "missed")
+ONE_EACH, SHARED = 0, 1
+
+
+class ClassPage(QWidget):
+    """`open_asked` carries host, port, how many houses, and whether one is shared."""
+
+    open_asked = Signal(str, int, int, bool)
+    close_asked = Signal()
+    chosen = Signal(int)
+    mark_asked = Signal()
+    sheets_asked = Signal()
+    join_asked = Signal()
+
+    def __init__(self, addresses: Sequence[str]) -> None:
+        """Lay it out."""
+        super().__init__()
+        self._seats: tuple[SeatLine, ...] = ()
+        self.host = Choice()
+        for at, address in enumerate(addresses):
+            self.host.addItem(f"{address}, this machine alone" if at == 0 else f"{address}, this network", address)
+        self.host.setAccessibleName("Where the class can be reached")
+        self.port, self.students = _whole(1, 65000, 4700, "port ", "Port"), _whole(1, 40, 1, "houses ", "Houses")
+        self._ways = QButtonGroup(self)
+        ways = row()
+        for at, words in enumerate(("A house for each", "One house for all")):
+            made = button(words, "speed")
+            made.setCheckable(True)
+            made.setChecked(at == ONE_EACH)
+            self._ways.addButton(made, at)
+            ways.addWidget(made, 1)
+        self._ways.idClicked.connect(lambda at: self.students.setEnabled(at == ONE_EACH))
+        self.open_button = button("Open the class", "primary")
+        self.open_button.clicked.connect(self._opened)
+        self.join_button = button("Connect the program beside")
+        self.join_button.setToolTip("The normal window of this machine joins as a student: for the beamer")
+        self.join_button.clicked.connect(self.join_asked)
+        self.where = wrapped("strong")
+        self.where.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.table = _table(HEADS, "Houses of the class")
+        self.table.itemSelectionChanged.connect(lambda: self.chosen.emit(self.table.currentRow()))
+        self.marks = _table(MARK_HEADS, "Marks")
+        self.mark_button, self.sheets_button = button("Mark jobs…"), button("Write the sheets…")
+        self.sheets_button.setEnabled(False)
+        self.mark_button.clicked.connect(self.mark_asked)
+        self.sheets_button.clicked.connect(self.sheets_asked)
+        place = row(self.host)
+        numbers = row(self.port, self.students)
+        box = column(GAP_8)
+        box.setContentsMargins(0, GAP_12, 0, 0)
+        box.addLayout(place)
+        box.addLayout(numbers)
+        box.addLayout(ways)
+        box.addLayout(row(self.open_button, self.join_button))
+        box.addWidget(self.where)
+        box.addWidget(self.table, 3)
+        self._marks_title = label("Marks", "title")
+        for part in (self._marks_title, self.marks):
+            part.hide()
+        box.addWidget(self._marks_title)
+        box.addWidget(self.marks, 2)
+        box.addLayout(row(self.mark_button, self.sheets_button))
+        self.setLayout(box)
+
+    def _opened(self) -> None:
+        if self.open_button.property("closes"):
+            self.close_asked.emit()
+            return
+        shared = self._ways.checkedId() == SHARED
+        self.open_asked.emit(str(self.host.currentData()), self.port.value(), self.students.value(), shared)
+
+    def show_class(self, seats: Sequence[SeatLine], where: str, chosen: int, *, may_join: bool) -> None:
+        """Show who is there; `where` is empty while no class is open."""
+        is_open = bool(where)
+        self.open_button.setText("Close the class" if is_open else "Open the class")
+        self.open_button.setProperty("closes", is_open)
+        for part in (self.host, self.port, *self._ways.buttons()):
+            part.setEnabled(not is_open)
+        self.students.setEnabled(not is_open and self._ways.checkedId() == ONE_EACH)
+        self.join_button.setEnabled(is_open and may_join)
+        self.where.setText(where)
+        self.where.setVisible(is_open)
+        if tuple(seats) != self._seats:
+            self._seats = tuple(seats)
+            self.table.setRowCount(len(seats))
+            for at, seat in enumerate(seats):
+                sign = "✓ " if seat.connected else ""
+                for column_at, text in enumerate((f"{seat.number}", seat.student or "–", f"{sign}{seat.state}")):
+                    self.table.setItem(at, column_at, QTableWidgetItem(text))
+        if seats and self.table.currentRow() != chosen:
+            self.table.blockSignals(True)
+            self.table.selectRow(chosen)
+            self.table.blockSignals(False)
+
+    def show_marks(self, markings: Sequence[Marking]) -> None:
+        """Show what was marked."""
+        self.marks.setRowCount(len(markings))
+        for at, item in enumerate(markings):
+            result = "none" if item.result is None else f"{item.result.value:.0f}"
+            true = "" if item.true_m3_h is None else f"{item.true_m3_h:.0f}"
+            cells = (item.student, f"{item.points:g} of {item.of:g}", result, true, f"{len(item.missed)}")
+            for column_at, text in enumerate(cells):
+                cell = QTableWidgetItem(text)
+                cell.setToolTip(
+                    "\n".join(f"{line.points:g}/{line.of:g} {line.says} {line.found}" for line in item.lines)
+                )
+                self.marks.setItem(at, column_at, cell)
+        for part in (self._marks_title, self.marks):
+            part.setVisible(bool(markings))
+        self.sheets_button.setEnabled(bool(markings))
+
+
+def _table(heads: Sequence[str], name: str) -> QTableWidget:
+    made = QTableWidget(0, len(heads))
+    made.setHorizontalHeaderLabels(list(heads))
+    made.verticalHeader().hide()
+    made.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+    made.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
+    made.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)
+    made.horizontalHeader().setStretchLastSection(True)
+    made.setColumnWidth(0, 40 if not heads[0] else 130)
+    made.setShowGrid(False)
+    made.setAccessibleName(name)
+    made.setMinimumHeight(90)
+    return made
+
+
+def _whole(low: int, high: int, value: int, words: str, name: str) -> QSpinBox:
+    made = QSpinBox()
+    made.setRange(low, high)
+    made.setValue(value)
+    made.setPrefix(words)
+    made.setAccessibleName(name)
+    made.setMinimumHeight(36)
+    return made

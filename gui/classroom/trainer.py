@@ -1,0 +1,277 @@
+"""What the trainer does, without Qt: the exercise, the class that is served, the chosen house, the timeline."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from acquisition.commands.marking import marked, write_sheets
+from acquisition.marking import Marking, Truth, class_csv, read_truth
+from analysis.errors import InvalidInput
+from drivers.clock import Clock
+from gui.classroom.faults import Fault, faults_of
+from gui.classroom.house_picture import HousePicture, house_picture
+from simulators import faults as actions
+from simulators.classroom import ClassServer, Station, private_addresses
+from simulators.classroom.server import Seat
+from simulators.exercise import Exercise
+from simulators.exercises import FIRST, exercise_names, load_exercise, read_exercise
+from simulators.filetable import InvalidFile
+
+PACES = (0.0, 1.0, 5.0, 20.0, 60.0)
+CHANGE_S = 10.0
+"""Weather changes over so many seconds: a jump would look like a fault."""
+
+
+@dataclass(frozen=True, slots=True)
+class SeatLine:
+    """A house in the list of the class."""
+
+    number: int
+    student: str
+    state: str
+    connected: bool
+
+
+class Trainer:
+    """Belongs to the thread of the window."""
+
+    def __init__(self, clock: Clock) -> None:
+        """Begin with the first exercise, nothing served."""
+        self._clock = clock
+        self.text = load_exercise(FIRST).text
+        self.name = FIRST
+        self.server: ClassServer | None = None
+        self.chosen = 0
+        self.covered = False
+        self.frozen = False
+        self.everybody = False
+        """Whether what is done is done to every house."""
+        self.pace = 1.0
+        self.said = "Choose an exercise and open the class."
+        self.markings: list[Marking] = []
+        self._own: Path | None = None
+        self._still: HousePicture | None = None
+        self._thrown: set[str] = set()
+
+    # --- the exercise ---------------------------------------------------------------------------------------------
+
+    @staticmethod
+    def exercises() -> tuple[tuple[str, str], ...]:
+        """Return id and title of the exercises that come along."""
+        return tuple((name, load_exercise(name).scenario.title) for name in exercise_names())
+
+    def choose(self, name: str) -> None:
+        """Take one of the exercises that come along into the editor."""
+        self.name, self._own, self.text = name, None, load_exercise(name).text
+
+    def load(self, path: Path) -> None:
+        """Take an exercise of one's own into the editor, sound or not."""
+        try:
+            self.text = path.read_text(encoding="utf-8")
+            self.name, self._own = path.stem, path
+            self.said = f"{path.name} is in the editor."
+        except (OSError, UnicodeDecodeError) as error:
+            self.said = f"{path.name} cannot be read: {error}."
+
+    def save(self, path: Path) -> None:
+        """Write what stands in the editor, sound or not; never over a file that is not the one that was loaded."""
+        if path.exists() and path != self._own:
+            self.said = f"{path.name} is there already: choose another name."
+            return
+        try:
+            path.write_text(self.text, encoding="utf-8")
+            self.name, self._own, self.said = path.stem, path, f"The exercise is saved as {path.name}."
+        except OSError as error:
+            self.said = f"{path.name} cannot be written: {error.strerror}."
+
+    def exercise(self) -> Exercise:
+        """Return what stands in the editor; raises `InvalidFile` with the line of what is wrong."""
+        return read_exercise(self.name, self.text)
+
+    def problem(self) -> tuple[int | None, str]:
+        """Return line and sentence of what is wrong in the editor; no sentence where it is sound."""
+        try:
+            self.exercise()
+        except InvalidFile as error:
+            return error.line, str(error).removeprefix(f"{error.file}: ").removeprefix(f"{error.file}, ")
+        return None, ""
+
+    # --- the class ------------------------------------------------------------------------------------------------
+
+    @staticmethod
+    def addresses() -> tuple[str, ...]:
+        """Return where a class can listen; the first is this machine alone."""
+        return private_addresses()
+
+    def open_class(self, host: str, port: int, students: int, *, shared: bool) -> bool:
+        """Serve the exercise; false, with what is wrong in `said`, where that is not possible."""
+        self.close_class()
+        try:
+            server = ClassServer(self.exercise(), self._clock, students=students, host=host, port=port, shared=shared)
+        except (ValueError, OSError) as error:
+            self.said = f"The class cannot open: {error}."
+            return False
+        self.server, self.chosen, self.pace, self._thrown = server, 0, 1.0, set()
+        self.frozen, self._still = False, None
+        self.said = "Students join at {}:{} in the place Rig.".format(*server.address)
+        return True
+
+    def close_class(self) -> None:
+        """Send everybody away."""
+        if self.server is not None:
+            self.server.close()
+            self.server = None
+            self.said = "The class is closed."
+
+    @property
+    def station(self) -> Station | None:
+        """The house that is looked at."""
+        return None if self.server is None else self.server.stations[self.chosen]
+
+    def look_at(self, number: int) -> None:
+        """Look at another house."""
+        if self.server is not None and 0 <= number < len(self.server.stations):
+            self.chosen, self._still = number, None
+
+    def seats(self) -> tuple[SeatLine, ...]:
+        """Return the houses of the class."""
+        seats = () if self.server is None else self.server.seats()
+        return tuple(SeatLine(seat.station.number, seat.student, _state(seat), seat.connected) for seat in seats)
+
+    def plug(self, *, plugged: bool) -> None:
+        """Pull the cable of the gauge of the chosen house, or put it back."""
+        if self.server is not None:
+            for station in self._meant():
+                self.server.plug(station, plugged)
+            self.said = "The cable of the gauge is back." if plugged else "The cable of the gauge is pulled."
+
+    # --- the house ------------------------------------------------------------------------------------------------
+
+    def picture(self) -> HousePicture | None:
+        """Return the chosen house, or as it was when the picture was frozen."""
+        if self.station is None:
+            return None
+        if self.frozen and self._still is not None:
+            return self._still
+        self._still = house_picture(self.station)
+        return self._still
+
+    def freeze(self, *, on: bool) -> None:
+        """Let the picture stand still while the house goes on, or follow it again."""
+        self.frozen = on
+
+    def go_at(self, pace: float) -> None:
+        """Let time in all houses pass faster, or stand still: students talk about one moment."""
+        self.pace = pace
+        for station in self.server.stations if self.server is not None else ():
+            station.go_at(pace)
+        self.said = "Time stands still in the houses." if pace <= 0.0 else f"Time in the houses: {pace:g} times."
+
+    def resize(self, leak: str, times: float) -> None:
+        """Let a leak pass so many times what it did as built: 0 seals it."""
+        word = "sealed" if times == 0.0 else "as built" if times == 1.0 else f"{times:g} times as large"
+        for station in self._meant():
+            says = f"The leak {leak} became {times:g} times as large." if times > 1.0 else ""
+            station.do(actions.came_off(times, (leak,)), "seal-off", says)
+        self.said = f"{leak}: {word}."
+
+    def blow(self, speed_m_s: float, from_deg: float) -> None:
+        """Let the wind change."""
+        self._weather(
+            lambda station: station.do(actions.wind_changes(speed_m_s, from_deg), "wind", "", over_s=CHANGE_S)
+        )
+        self.said = f"The wind turns to {speed_m_s:g} m/s."
+
+    def heat(self, indoor_c: float, outdoor_c: float) -> None:
+        """Let the temperatures change."""
+
+        def act(station: Station) -> None:
+            station.do(actions.outdoors_becomes(outdoor_c), "outdoors", "", over_s=CHANGE_S)
+            station.do(actions.heated(indoor_c), "heating", "", over_s=CHANGE_S)
+
+        self._weather(act)
+        self.said = f"Indoors goes to {indoor_c:g} °C, outdoors to {outdoor_c:g} °C."
+
+    def faults(self) -> tuple[Fault, ...]:
+        """Return what can be thrown at the chosen house."""
+        return () if self.station is None else faults_of(self.station.rig.house)
+
+    def throw(self, fault: Fault, after_s: float) -> None:
+        """Throw a fault, now or on the timeline."""
+        for station in self._meant():
+            station.throw(fault.event, fault.says, after_s=after_s, over_s=fault.over_s)
+        when = "now" if after_s <= 0.0 else f"in {after_s / 60.0:g} min"
+        self.said = f"{fault.words}: {when}."
+        if fault.lasts:
+            self._thrown.add(fault.words)
+
+    def is_thrown(self, fault: Fault) -> bool:
+        """Tell whether a fault is still there, or on its way."""
+        return fault.words in self._thrown
+
+    def mend(self, fault: Fault) -> None:
+        """Put a fault right."""
+        for station in self._meant():
+            station.mend(fault.event)
+        self._thrown.discard(fault.words)
+        self.said = f"{fault.words}: put right."
+
+    def _meant(self) -> Sequence[Station]:
+        if self.server is None or self.station is None:
+            return ()
+        return self.server.stations if self.everybody else (self.station,)
+
+    def _weather(self, act: object) -> None:
+        assert callable(act)
+        for station in self._meant():
+            act(station)
+
+    # --- marks ----------------------------------------------------------------------------------------------------
+
+    def mark(self, jobs: Sequence[Path]) -> list[Marking]:
+        """Mark jobs, each against the house that its tester had; raises `InvalidInput` for what is no job."""
+        whole = read_truth(self.exercise().truth())
+        markings = []
+        for path in jobs:
+            first = marked(path, whole)
+            truth = self._truth_of(first.student)
+            markings.append(first if truth is None else marked(path, truth))
+        self.markings = markings
+        return markings
+
+    def write_marks(self, folder: Path) -> list[Path]:
+        """Write the sheets and the table of what was marked last; raises `InvalidInput`."""
+        written = write_sheets(self.markings, folder)
+        table = folder / "class.csv"
+        try:
+            table.write_text(class_csv(self.markings), encoding="utf-8")
+        except OSError as error:
+            raise InvalidInput(
+                "the table of the class", str(table), f"it cannot be written ({error.strerror})"
+            ) from error
+        self.said = f"{len(written)} sheets and the table are in {folder}."
+        return [*written, table]
+
+    def keep_truths(self, folder: Path) -> list[Path]:
+        """Write down what was true in each house that has a student; raises `OSError`."""
+        from simulators.classroom.serving import keep_truths
+
+        return [] if self.server is None else keep_truths(self.server, folder)
+
+    def _truth_of(self, student: str) -> Truth | None:
+        seats = () if self.server is None else self.server.seats()
+        for seat in seats:
+            if self.server is not None and (self.server.shared or seat.student.casefold() == student.casefold()):
+                return read_truth(json.dumps(seat.station.truth()))
+        return None
+
+
+def _state(seat: Seat) -> str:
+    if not seat.plugged:
+        return "cable pulled"
+    if seat.connected:
+        return "connected"
+    return "away" if seat.student else "free"

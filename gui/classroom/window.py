@@ -1,0 +1,248 @@
+"""The trainer's window: a second one, so that students and beamer see the normal program alone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QMainWindow, QSizePolicy, QStackedWidget, QWidget
+
+from analysis.errors import InvalidInput
+from gui.classroom.class_page import ClassPage
+from gui.classroom.exercise_page import ExercisePage
+from gui.classroom.faults_page import FaultsPage
+from gui.classroom.house_page import HousePage
+from gui.classroom.house_view import HouseView
+from gui.classroom.trainer import Trainer
+from gui.look import Look
+from gui.theme import GAP_8, GAP_12, GAP_16
+from gui.views.file_dialog import FileDialog
+from gui.views.parts import Panel, button, column, row, set_text, wrapped
+
+PERIOD_MS = 100
+KEEP_EVERY = 100
+EXERCISE, CLASS, HOUSE, FAULTS = 0, 1, 2, 3
+PAGES = ("Exercise", "Class", "House", "Faults")
+LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
+EXERCISES = "Exercises (*.toml)"
+Join = Callable[[str, str], None]
+"""Lets the normal window join: where the class is, and under which name."""
+
+
+class ClassWindow(QMainWindow):
+    """Draws what the trainer model holds, ten times a second, and hears what is asked."""
+
+    closed = Signal()
+
+    def __init__(self, look: Look, trainer: Trainer, folder: Path, join: Join | None = None) -> None:
+        """Lay it out; `folder` is where truths are kept and files looked for."""
+        super().__init__()
+        self.trainer = trainer
+        self._join = join
+        self._folder = folder
+        self._dialog: FileDialog | None = None
+        self._ticks = 0
+        self._checked: str | None = None
+        self.setWindowTitle("Airseam class")
+        self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
+        self.house = HouseView(look)
+        self.exercise = ExercisePage(look, trainer.exercises())
+        self.room = ClassPage(trainer.addresses())
+        self.leaks = HousePage()
+        self.faults = FaultsPage()
+        self.pages = QStackedWidget()
+        for page in (self.exercise, self.room, self.leaks, self.faults):
+            self.pages.addWidget(page)
+        self.cover, self.freeze = button("Cover the truth (T)", "slim"), button("Freeze the picture (F)", "slim")
+        for made in (self.cover, self.freeze):
+            made.setCheckable(True)
+        self.said = wrapped("next")
+        self._group = QButtonGroup(self)
+        self._lay_out()
+        self._connect()
+        self._timer = QTimer(self)
+        self._timer.setInterval(PERIOD_MS)
+        self._timer.timeout.connect(self.tick)
+        self._timer.start()
+        self.tick()
+
+    def choose_page(self, at: int) -> None:
+        """Show a page."""
+        self.pages.setCurrentIndex(at)
+        self._group.button(at).setChecked(True)
+
+    def tick(self) -> None:
+        """Draw the moment."""
+        trainer = self.trainer
+        picture = trainer.picture()
+        self.house.show_picture(picture, covered=trainer.covered)
+        server = trainer.server
+        where = "" if server is None else "Host and port for the students: {}:{}".format(*server.address)
+        self.room.show_class(trainer.seats(), where, trainer.chosen, may_join=self._join is not None)
+        if self.pages.currentIndex() == HOUSE:
+            self.leaks.show_house(picture, trainer.pace, covered=trainer.covered)
+        self.faults.show_faults([(fault, trainer.is_thrown(fault)) for fault in trainer.faults()])
+        self._check()
+        set_text(self.said, trainer.said)
+        self._ticks += 1
+        if server is not None and server.error is not None:
+            trainer.said = f"The class ended by a mistake of the program ({server.error})."
+        if server is not None and self._ticks % KEEP_EVERY == 0:
+            self._keep()
+
+    def _check(self) -> None:
+        """Look over the exercise when its text has changed."""
+        text = self.trainer.text
+        if text == self._checked:
+            return
+        self._checked = text
+        self.exercise.show_text(text)
+        line, sentence = self.trainer.problem()
+        sound = ""
+        if not sentence:
+            exercise = self.trainer.exercise()
+            sound = f"{exercise.scenario.title}: {exercise.minutes:g} minutes, {exercise.points:g} points."
+        self.exercise.show_problem(line, sentence, sound)
+
+    def _keep(self) -> None:
+        try:
+            self.trainer.keep_truths(self._folder / "truths")
+        except OSError as error:
+            self.trainer.said = f"The truth of the houses cannot be kept: {error.strerror}."
+
+    # --- what is asked --------------------------------------------------------------------------------------------
+
+    def open_class(self, host: str, port: int, students: int, shared: bool) -> None:
+        """Open the class, and look at the house."""
+        if self.trainer.open_class(host, port, students, shared=shared):
+            self.tick()
+
+    def close_class(self) -> None:
+        """Close the class; what was true in its houses is kept."""
+        self._keep()
+        self.trainer.close_class()
+        self.tick()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Close the class with the window."""
+        self._timer.stop()
+        self.close_class()
+        event.accept()
+        self.closed.emit()
+
+    def _ask_jobs(self) -> None:
+        self._ask(FileDialog.to_open(self, "The job of a student", self._folder, "Jobs (*.airseam)"), self.mark_beside)
+
+    def mark_beside(self, path: Path) -> None:
+        """Mark a job, and those that lie beside it."""
+        try:
+            markings = self.trainer.mark(sorted(path.parent.glob("*.airseam")))
+        except (InvalidInput, ValueError) as error:
+            self.trainer.said = f"The jobs could not be marked: {error}."
+            return
+        self.room.show_marks(markings)
+        self.trainer.said = f"{len(markings)} jobs of {path.parent.name} are marked."
+
+    def write_sheets(self, folder: Path) -> None:
+        """Write the sheets and the table."""
+        try:
+            self.trainer.write_marks(folder)
+        except InvalidInput as error:
+            self.trainer.said = f"The sheets could not be written: {error}."
+
+    def _ask(self, dialog: FileDialog, picked: Callable[[Path], None]) -> None:
+        self._dialog = dialog
+        # No fan belongs to this window: it stands beside the normal one, which has the button.
+        dialog.stop.hide()
+        dialog.picked.connect(lambda path: picked(Path(path)))
+        dialog.open()
+
+    def _join_in(self) -> None:
+        if self._join is not None and self.trainer.server is not None:
+            self._join("{}:{}".format(*self.trainer.server.address), "Beamer")
+            self.trainer.said = "The program beside joins as Beamer."
+
+    def _throw(self, at: int, after_s: float) -> None:
+        self.trainer.throw(self.trainer.faults()[at], after_s)
+
+    def _connect(self) -> None:
+        trainer = self.trainer
+        self.exercise.picked.connect(trainer.choose)
+        self.exercise.edited.connect(lambda text: setattr(trainer, "text", text))
+        self.exercise.load_asked.connect(
+            lambda: self._ask(FileDialog.to_open(self, "Load an exercise", self._folder, EXERCISES), trainer.load)
+        )
+        self.exercise.save_asked.connect(
+            lambda: self._ask(
+                FileDialog.to_save(self, "Save the exercise", self._folder / f"{trainer.name}.toml", EXERCISES),
+                trainer.save,
+            )
+        )
+        self.room.open_asked.connect(self.open_class)
+        self.room.close_asked.connect(self.close_class)
+        self.room.chosen.connect(trainer.look_at)
+        self.room.mark_asked.connect(self._ask_jobs)
+        self.room.sheets_asked.connect(
+            lambda: self._ask(
+                FileDialog.to_folder(self, "Write the sheets into a folder", self._folder), self.write_sheets
+            )
+        )
+        self.room.join_asked.connect(self._join_in)
+        self.leaks.leak_asked.connect(trainer.resize)
+        self.leaks.wind_asked.connect(trainer.blow)
+        self.leaks.heat_asked.connect(trainer.heat)
+        self.leaks.pace_asked.connect(trainer.go_at)
+        self.faults.throw_asked.connect(self._throw)
+        self.faults.mend_asked.connect(lambda at: trainer.mend(trainer.faults()[at]))
+        self.faults.plug_asked.connect(lambda on: trainer.plug(plugged=on))
+        self.faults.everybody_asked.connect(lambda on: setattr(trainer, "everybody", on))
+        self.cover.toggled.connect(lambda on: setattr(trainer, "covered", on))
+        self.freeze.toggled.connect(lambda on: trainer.freeze(on=on))
+        for key, made in (("T", self.cover), ("F", self.freeze)):
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.activated.connect(made.toggle)
+
+    def _lay_out(self) -> None:
+        left, right = Panel("The house"), Panel("The class")
+        left.head.addWidget(self.cover)
+        left.head.addWidget(self.freeze)
+        left.body.addWidget(self.house, 1)
+        tabs = row()
+        for at, words in enumerate(PAGES):
+            made = button(words, "speed")
+            made.setCheckable(True)
+            made.setChecked(at == EXERCISE)
+            self._group.addButton(made, at)
+            tabs.addWidget(made, 1)
+        self._group.idClicked.connect(self.choose_page)
+        right.body.removeItem(right.head)
+        right.title.hide()
+        right.note.hide()
+        right.body.addLayout(tabs)
+        right.body.addWidget(self.pages, 1)
+        right.setFixedWidth(430)
+        right.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
+        middle = QHBoxLayout()
+        middle.setSpacing(GAP_12)
+        middle.addWidget(left, 1)
+        middle.addWidget(right)
+        bar = QWidget()
+        bar.setProperty("role", "bar")
+        bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        inside = row(self.said)
+        inside.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
+        bar.setLayout(inside)
+        bar.setMinimumHeight(52)
+        top = column(GAP_8)
+        top.setContentsMargins(GAP_16, GAP_16, GAP_16, GAP_12)
+        top.addLayout(middle, 1)
+        everything = column(0)
+        everything.addLayout(top, 1)
+        everything.addWidget(bar)
+        ground = QWidget()
+        ground.setProperty("role", "ground")
+        ground.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        ground.setLayout(everything)
+        self.setCentralWidget(ground)

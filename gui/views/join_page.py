@@ -1,0 +1,45 @@
+"""Joining a class: where it is, and under which name."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from gui.theme import GAP_12
+from gui.views.parts import button, column, label, wrapped
+
+WORDS = (
+    "The trainer's machine gives you a simulated house with a gauge and a fan. Your name brings you back to the same "
+    "house; it also stands on your sheet."
+)
+
+
+class JoinPage(QWidget):
+    """`asked` carries HOST:PORT and the name."""
+
+    asked = Signal(str, str)
+
+    def __init__(self) -> None:
+        """Make it empty."""
+        super().__init__()
+        words = wrapped("quiet")
+        words.setText(WORDS)
+        self.place, self.name = QLineEdit(), QLineEdit()
+        self.place.setPlaceholderText("192.168.1.20:4700")
+        self.name.setPlaceholderText("Your name")
+        self.join_button = button("Join the class")
+        self.join_button.clicked.connect(self._asked)
+        box = column(GAP_12)
+        box.addWidget(words)
+        for title, line in (("Host and port", self.place), ("Your name", self.name)):
+            line.setAccessibleName(title)
+            line.returnPressed.connect(self._asked)
+            box.addWidget(label(title, "small"))
+            box.addWidget(line)
+        box.addWidget(self.join_button)
+        box.addStretch(1)
+        self.setLayout(box)
+
+    def _asked(self) -> None:
+        if self.join_button.isEnabled():
+            self.asked.emit(self.place.text(), self.name.text())
