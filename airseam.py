@@ -234,13 +234,6 @@ def serve_class(options: argparse.Namespace) -> int:
     return VALID
 
 
-def class_window(options: argparse.Namespace) -> int:
-    """Open the window of the trainer of a class."""
-    from gui.classroom.opening import run_class
-
-    return run_class()
-
-
 def exercises(options: argparse.Namespace) -> int:
     """List the exercises that come with the program."""
     from simulators.exercises import exercise_names
@@ -466,11 +459,11 @@ def prepare_job(path: Path, building: Building, air: Air) -> None:
     job.close()
 
 
-def elsewhere(module: str, name: str) -> Callable[[argparse.Namespace], int]:
-    """Return a command of `acquisition.commands` that is loaded when it is asked for."""
+def elsewhere(module: str, name: str, package: str = "acquisition.commands") -> Callable[[argparse.Namespace], int]:
+    """Return a command of a package that is loaded when it is asked for."""
 
     def command(options: argparse.Namespace) -> int:
-        run: Callable[[argparse.Namespace], int] = getattr(import_module(f"acquisition.commands.{module}"), name)
+        run: Callable[[argparse.Namespace], int] = getattr(import_module(f"{package}.{module}"), name)
         return run(options)
 
     return command
@@ -481,7 +474,6 @@ HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "pictures": pictures,
     "test": test,
     "simulate": simulate,
-    "class": class_window,
     "exercises": exercises,
     "mark": mark,
 }
@@ -492,6 +484,7 @@ COMMANDS = {
     **{name: elsewhere("files", name) for name in FILES},
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
+    "class": elsewhere("opening", "run_class", "gui.classroom"),
     "stages": elsewhere("stages", "stages"),
     "handout": elsewhere("handout", "handout"),
     **{name: elsewhere("office", name) for name in OFFICE},

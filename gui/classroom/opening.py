@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from argparse import Namespace
 from collections.abc import Callable
 from pathlib import Path
 
@@ -22,10 +23,10 @@ def open_beside(look: Look, folder: Path, join: Callable[[str, str], None]) -> C
     return made
 
 
-def run_class(settings_path: Path | None = None) -> int:
+def run_class(options: Namespace) -> int:
     """Open the trainer's window alone and run until it is closed; return the exit code."""
     app = application()
-    path = settings_path or platformdirs.user_config_path("airseam") / "settings.json"
+    path = platformdirs.user_config_path("airseam") / "settings.json"
     look = Look(app, SettingsFile(path).value.mode)
     window = ClassWindow(look, Trainer(WallClock()), platformdirs.user_documents_path() / "Airseam")
     look.put_on()
