@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import gc
 import logging
+import os
 import sys
 import threading
+import traceback
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -38,12 +40,15 @@ from gui.look import Look
 from gui.report_pages import ReportPages
 from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
+from gui.single import Doorbell, hand_over, name_of
+from gui.support import keep_log
 from gui.theme import DARK
 from gui.window import Window
 
 SAMPLE = "Sample job"
 ICON_SIZES = (16, 32, 64, 128)
 CLOSE_LIMIT_S = 10.0
+FULL_SCALE = 100
 
 log = logging.getLogger(__name__)
 
@@ -112,6 +117,12 @@ def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTraine
     """Open the window as a user starts it: jobs among the documents, settings where the system keeps such files."""
     folder = platformdirs.user_documents_path() / "Airseam"
     settings = platformdirs.user_config_path("airseam") / "settings.json"
+    scale = SettingsFile(settings).value.scale
+    if scale != FULL_SCALE:
+        os.environ.setdefault("QT_SCALE_FACTOR", f"{scale / FULL_SCALE:g}")
+    application()
+    if trainer is None and hand_over(name_of(settings), job_path):
+        return 0
     return run_window(
         sources,
         job_path,
@@ -121,6 +132,8 @@ def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTraine
         register=register_path(),
         office=office_path(),
         trainer=trainer,
+        door=name_of(settings),
+        logs=platformdirs.user_log_path("airseam", appauthor=False),
     )
 
 
@@ -135,6 +148,8 @@ def run_window(
     register: Path | None = None,
     office: Path | None = None,
     trainer: OpenTrainer | None = None,
+    door: str = "",
+    logs: Path | None = None,
 ) -> int:
     """Open the window, run until it is closed, and return the exit code.
 
@@ -143,6 +158,7 @@ def run_window(
     unless `opener` does it. Without `settings_path` nothing is remembered.
     `register` is the equipment register and `office` the file of the office, with None those in `folder`.
     `trainer` opens the window of the trainer of a class.
+    With a `door` a second start hands its job over to this window; warnings are logged in the folder `logs`.
     """
     app = application()
     program = build(
@@ -157,6 +173,10 @@ def run_window(
     watch_exceptions(program)
     if trainer is not None:
         offer_class(program, trainer, folder)
+    if logs is not None:
+        program.intents.support.log = keep_log(logs)
+    if door:
+        answer_door(program, door)
     open_first_job(program, job_path, folder)
     if register is not None:
         program.intents.register.open(register)
@@ -267,6 +287,20 @@ def open_first_job(program: Program, job_path: Path | None, folder: Path) -> Non
         program.desk.tell(Severity.NOTE, f"This is a sample job, kept as {sample}. Make one of your own with Ctrl+N.")
 
 
+def answer_door(program: Program, name: str) -> None:
+    """Take the jobs of second starts, and come to the front."""
+    bell = Doorbell(name, program.window)
+
+    def rung(job: Path | None) -> None:
+        if job is not None:
+            program.intents.take_dropped(job)
+        program.window.showNormal() if program.window.isMinimized() else program.window.show()
+        program.window.raise_()
+        program.window.activateWindow()
+
+    bell.rung.connect(rung)
+
+
 def watch_exceptions(program: Program) -> None:
     """Have every error that nobody caught logged and shown."""
 
@@ -275,7 +309,8 @@ def watch_exceptions(program: Program) -> None:
             sys.__excepthook__(kind, error, trace)
             return
         log.error("an error that nobody caught", exc_info=(kind, error, trace))
-        program.intents.failed(f"The program made a mistake ({kind.__name__}: {error}). What was read is kept.")
+        words = f"The program made a mistake ({kind.__name__}: {error}). What was read is kept."
+        program.intents.failed(words, "".join(traceback.format_exception(kind, error, trace)))
 
     def caught_in_thread(args: threading.ExceptHookArgs) -> None:
         if args.exc_value is not None:

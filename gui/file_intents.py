@@ -16,6 +16,7 @@ from acquisition.told import quantity_table
 from acquisition.typed import keep_typed, moment_of
 from analysis.errors import InvalidInput
 from drivers.clock import WallClock
+from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
 from gui.office_intents import OfficeIntents
@@ -33,7 +34,9 @@ class FileIntents(QObject):
 
     open_asked = Signal(object)
 
-    def __init__(self, desk: Desk, screen: Screen, window: Window, files: Files, office: OfficeIntents) -> None:
+    def __init__(
+        self, desk: Desk, screen: Screen, window: Window, actions: Actions, files: Files, office: OfficeIntents
+    ) -> None:
         """Listen."""
         super().__init__(window)
         self._desk = desk
@@ -52,6 +55,35 @@ class FileIntents(QObject):
         page.tables.clicked.connect(self.export_tables)
         window.typed.changed.connect(self._typed_changed)
         window.typed.keep.clicked.connect(self.keep_typed)
+        window.report.hpxml.clicked.connect(files.export_hpxml)
+        for view in (window.settings, window.jobs, window.typed):
+            view.back.clicked.connect(self.leave)
+        for action, call in (
+            (actions.jobs, self.find),
+            (actions.backup, self.back_up),
+            (actions.hpxml, files.export_hpxml),
+            (actions.copy_points, self.copy_points),
+            (actions.copy_results, self.copy_results),
+            (actions.settings, self.show_settings),
+            (actions.typed, self.type_in),
+        ):
+            action.triggered.connect(call)
+        desk.job_closing = self._closing
+
+    def show_settings(self) -> None:
+        """Show the Settings page."""
+        self._screen.show_over(Over.SETTINGS)
+
+    def leave(self) -> None:
+        """Take the page away that lies over the place."""
+        focus = QApplication.focusWidget()
+        if focus is not None:
+            focus.clearFocus()
+        self._screen.over = None
+        self._screen.touch()
+
+    def _closing(self, job: Job) -> None:
+        self.copy_job(job, told=False)
 
     # --- jobs of a folder
 

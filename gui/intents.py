@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QApplication
 
-from acquisition.job import SUFFIX, Job
+from acquisition.job import SUFFIX
 from acquisition.snapshot import Severity
 from analysis.units import System
 from gui.actions import Actions
@@ -25,12 +25,12 @@ from gui.repair_intents import RepairIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
+from gui.support_intents import SupportIntents
 from gui.teach_intents import TeachIntents
 from gui.theme import Mode
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
-from gui.viewmodels.over import Over
 from gui.viewmodels.prompt import (
     ACCEPT,
     CLOSE,
@@ -76,9 +76,9 @@ class Intents(QObject):
         self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
         self.office = OfficeIntents(desk, screen, window, self.files, settings)
-        self.jobs = FileIntents(desk, screen, window, self.files, self.office)
+        self.jobs = FileIntents(desk, screen, window, actions, self.files, self.office)
         self.jobs.open_asked.connect(self.opened)
-        desk.job_closing = self._job_closing
+        self.support = SupportIntents(desk, window, actions, self.files, settings)
         self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
         self._connect_frame()
         self._connect_places()
@@ -357,17 +357,6 @@ class Intents(QObject):
         self._screen.display = replace(self._screen.display, decimal_mark=mark)
         self._screen.touch()
 
-    def _job_closing(self, job: Job) -> None:
-        self.jobs.copy_job(job, told=False)
-
-    def _show_settings(self) -> None:
-        self._screen.show_over(Over.SETTINGS)
-
-    def _leave_over(self) -> None:
-        self.finish_typing()
-        self._screen.over = None
-        self._screen.touch()
-
     def _toggle_keys(self) -> None:
         self._screen.keys_shown = not self._screen.keys_shown
         self._screen.touch()
@@ -425,8 +414,6 @@ class Intents(QObject):
         window.dropped.connect(self.take_dropped)
         window.close_prompt.chosen.connect(self.prompted)
         window.keys.back.clicked.connect(self._toggle_keys)
-        for page in (window.settings, window.jobs, window.typed):
-            page.back.clicked.connect(self._leave_over)
 
     def _connect_places(self) -> None:
         window = self._window
@@ -450,7 +437,6 @@ class Intents(QObject):
         window.report.save.clicked.connect(self.files.save_report)
         window.report.csv.clicked.connect(self.files.export_csv)
         window.report.json.clicked.connect(self.files.export_json)
-        window.report.hpxml.clicked.connect(self.files.export_hpxml)
         hunt, stages = window.hunt.trace, window.stages.plot
         for plot in (window.test.flow, window.test.residuals, window.test.trace, hunt, stages):
             plot.save_asked.connect(self.files.save_plot)
@@ -473,13 +459,6 @@ class Intents(QObject):
             (actions.next_mode, self._next_mode),
             (actions.full_screen, self._toggle_full_screen),
             (actions.keys, self._toggle_keys),
-            (actions.jobs, self.jobs.find),
-            (actions.backup, self.jobs.back_up),
-            (actions.hpxml, self.files.export_hpxml),
-            (actions.copy_points, self.jobs.copy_points),
-            (actions.copy_results, self.jobs.copy_results),
-            (actions.settings, self._show_settings),
-            (actions.typed, self.jobs.type_in),
             (actions.palette, self.find_command),
         ):
             action.triggered.connect(call)
@@ -493,6 +472,7 @@ class Intents(QObject):
     def _open_recent(self, text: str) -> None:
         self.opened(Path(text))
 
-    def failed(self, sentence: str) -> None:
+    def failed(self, sentence: str, trace: str) -> None:
         """Show an error that nobody caught."""
         self._desk.tell(Severity.ALARM, sentence)
+        self.support.show_trouble(sentence, trace)

@@ -19,6 +19,8 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("Ctrl+N", "Make a new job."),
             ("Ctrl+O", "Open a job; or drop its file on the window, or a rig file."),
+            ("Ctrl+J", "Find a job in a folder by street, client, number or date."),
+            ("Ctrl+B", "Copy the job into the backup folder."),
             ("Ctrl+Z", "Take back the last edit, in Test the last strike; measured data is never taken back."),
             ("Ctrl+Shift+Z", "Do it again."),
         ),
@@ -50,13 +52,15 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         "Report",
         (
             ("Ctrl+S", "Save the report as PDF."),
-            ("Ctrl+E", "Export the tables as CSV and the test as JSON."),
+            ("Ctrl+E", "Export the tables as CSV; Ctrl+Shift+E the test as JSON."),
+            ("Ctrl+Shift+C", "Copy the points for a spreadsheet."),
         ),
     ),
     (
         "View",
         (
             ("Ctrl+U", "Change between SI and US units; what is stored stays as it is."),
+            ("Ctrl+,", "Settings: office, units, folders, theme, size of everything."),
             ("Ctrl+T", "Next theme: as the system, dark, light, sunlight."),
         ),
     ),

@@ -276,7 +276,8 @@ def test_a_still_moment_is_not_drawn_again(stage: Stage, monkeypatch: pytest.Mon
     assert len(drawn) >= 1
 
 
-def test_nothing_is_cut_at_twice_the_scale(tmp_path: Path) -> None:
+@pytest.mark.parametrize("scale", [2, 3])
+def test_nothing_is_cut_at_twice_and_three_times_the_scale(tmp_path: Path, scale: int) -> None:
     code = (
         "import sys; sys.argv = ['airseam']\n"
         "from pathlib import Path\n"
@@ -304,9 +305,9 @@ def test_nothing_is_cut_at_twice_the_scale(tmp_path: Path) -> None:
         "print(shot.width(), shot.height(), found)\n"
         "p.desk.clear(lambda: None); p.window.may_close = True; p.window.close(); p.leave()\n"
     )
-    env = {**os.environ, "QT_SCALE_FACTOR": "2", "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)}
+    env = {**os.environ, "QT_SCALE_FACTOR": str(scale), "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(ROOT)}
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, env=env, check=False, cwd=ROOT)
-    assert done.stdout.strip() == "2048 1400 []", done.stderr
+    assert done.stdout.strip() == f"{1024 * scale} {700 * scale} []", done.stderr
     assert done.returncode == 0
 
 
