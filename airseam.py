@@ -103,12 +103,13 @@ def test(options: argparse.Namespace) -> int:
     from acquisition.heldinturn import HeldInTurn
     from acquisition.leading import lead
     from acquisition.terminal import attend
+    from drivers.battery import read_battery
 
     check_resume(options)
     site = site_of(options)
     auto = site.spec.simulated or options.yes
     rig = opened_rig(site, options.register)
-    engine = Engine(rig, site.clock, auto_answer=auto)
+    engine = Engine(rig, site.clock, auto_answer=auto, battery=read_battery)
     led = None if site.hear is None else lead(engine, site.clock, site.hear)
     try:
         with opened_job(options.job, site) as job:

@@ -14,11 +14,13 @@ from collections.abc import Callable
 
 from acquisition.atonce import fit
 from acquisition.bench import Bench
+from acquisition.computer import Computer
 from acquisition.control import Plant, PressureController
 from acquisition.execution import Done, Executor, Retake
 from acquisition.executors import executor_for
-from acquisition.fanbyhand import warning, watched_speed
-from acquisition.guard import Expectation, Guard
+from acquisition.fanbyhand import warning
+from acquisition.fancommand import FanCommand
+from acquisition.guard import Guard
 from acquisition.hosestep import HoseCheck
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
@@ -26,29 +28,30 @@ from acquisition.linkreturn import LinkReturn
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
-from acquisition.procedures import procedure_of, rest_of
+from acquisition.procedures import again_from, procedure_of, rest_of
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
-from acquisition.repair import ask_to_fit, steps_again, take_again
+from acquisition.repair import ANEW, LASTING, ask_lasting, ask_to_fit, looking_again, settle_lasting, take_again
 from acquisition.rig import Role
 from acquisition.sight import sight_of
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.standing import Standing
-from acquisition.steps import Ask, CheckHoses, Checkpoint, Procedure, Step, StepResult, StopFan, Wish
+from acquisition.stepqueue import StepQueue
+from acquisition.steps import Ask, CheckHoses, Step, StopFan, Wish
 from acquisition.taps import TapsAsOne
 from acquisition.typedgauge import ASKED_FOR, undriven_executor_for
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
+from drivers.battery import Battery
 from drivers.clock import Clock, Hosted, seconds
 
 PERIOD_S = 0.1
 MOST_LOOKS = 4
 """How often at most readings are taken in a period, from a gauge that is faster than the loop."""
-REST_REPEAT_S = 0.5
 DEFAULT_VOLUME_M3 = 400.0
 """Only for the controller's first guess where no volume is known yet."""
-LINK_ALARMS = (AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
+LINK_ALARMS = (AlarmKind.SLEPT, AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
 LINE_ALARMS = (AlarmKind.COLLAPSE, AlarmKind.OVERFLOW)
 STEPS_PER_TICK = 20
 
@@ -58,8 +61,15 @@ log = logging.getLogger(__name__)
 class Engine:
     """Runs tests on one rig. Every public call is thread-safe and returns at once; the loop does the work."""
 
-    def __init__(self, rig: OpenRig, clock: Clock, *, auto_answer: bool = False) -> None:
-        """Take over a rig.
+    def __init__(
+        self,
+        rig: OpenRig,
+        clock: Clock,
+        *,
+        auto_answer: bool = False,
+        battery: Callable[[], Battery | None] = lambda: None,
+    ) -> None:
+        """Take over a rig; `battery` tells how much this computer has left.
 
         With `auto_answer` questions get their first choice, and a test goes on by itself when a lost link is back.
         """
@@ -69,17 +79,16 @@ class Engine:
         self._clock = clock
         self._auto_answer = auto_answer
         self._mail: deque[Callable[[int], None]] = deque()
-        self._guard = Guard(rig, clock)
+        self._guard = Guard(rig, clock, battery)
+        self._computer = Computer(self._guard, clock)
         self._taps = TapsAsOne()
         self._publisher = Publisher(rig, clock, self.live)
         self._state = EngineState.IDLE
         self._bench: Bench | None = None
-        self._procedure: Procedure | None = None
         self._step: Step | None = None
         self._executor: Executor | None = None
         self._ask: Ask | None = None
-        self._since_checkpoint: list[Step] = []
-        self._again: deque[Step] = deque()
+        self._queue = StepQueue()
         self._fitting: tuple[int, str] | None = None
         """Fan and range that somebody was asked to fit."""
         self._paused_reason = ""
@@ -89,8 +98,7 @@ class Engine:
         self._due_ns = 0
         looks = min(max(round(rig.rate_hz * PERIOD_S), 1), MOST_LOOKS)
         self._look_ns = seconds(PERIOD_S / looks)
-        self._rest_sent_ns: int | None = None
-        self._commanded = False
+        self._fan = FanCommand(rig, self._guard)
         self._last_error = ""
         self._busy = threading.Event()
         self._hosted: Hosted | None = None
@@ -233,6 +241,7 @@ class Engine:
         while self._mail:
             self._mail.popleft()(now_ns)
         self._take()
+        self._look_at_computer(now_ns)
         alarm = self._guard.alarm
         if alarm is not None and self._state is EngineState.RUNNING:
             self._alarm(alarm, now_ns)
@@ -242,7 +251,18 @@ class Engine:
             self._advance(self._bench, now_ns)
         elif self._state is EngineState.PAUSED:
             self._look_for_links(now_ns)
-        self._command(now_ns)
+        self._fan.command(self._bench, now_ns, running=self._state is EngineState.RUNNING)
+
+    def _look_at_computer(self, now_ns: int) -> None:
+        """Notice that the computer slept, which interrupts a test, and that its battery runs low."""
+        bench, found = self._bench, self._computer.look(now_ns)
+        if bench is None or bench.progress.current is None:
+            return
+        if found.slept and self._state in (EngineState.RUNNING, EngineState.PAUSED):
+            bench.progress.mark("time-gap", found.slept, now_ns, notable=True)
+            self._do_pause(f"{found.slept} {self._rest_words}", AlarmKind.SLEPT, now_ns)
+        if found.battery:
+            bench.progress.flag("battery-low", Severity.ATTENTION, found.battery)
 
     def _take(self) -> None:
         batch = self._rig.take()
@@ -265,6 +285,9 @@ class Engine:
         for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
             bench.progress.flag(found.id, found.severity, found.sentence)
             bench.spoilt = bench.spoilt or found.spoils
+            if found.id == LASTING and not self._auto_answer and len(bench.line) and not bench.progress.plan.hold:
+                self._stop_and_ask(ask_lasting(found.sentence), now_ns)
+                return
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
         """Run the step that is due; steps that end at once are followed by the next in the same round."""
@@ -281,26 +304,11 @@ class Engine:
 
     def _next(self, done: Done, now_ns: int) -> None:
         """Go to the next step: one that is done again after an interruption, or the procedure's next."""
-        if self._again:
-            self._perform(self._again.popleft(), now_ns)
-            return
-        self._send(done.result, now_ns)
-
-    def _send(self, result: StepResult, now_ns: int) -> None:
-        procedure = self._procedure
-        if procedure is None:
-            return
-        try:
-            step = procedure.send(result)
-        except StopIteration:
+        step = self._queue.after(done.result)
+        if step is None:
             self._finish("complete", now_ns)
-            return
-        if isinstance(step, Checkpoint):
-            self._since_checkpoint.clear()
-            self._send(None, now_ns)
-            return
-        self._since_checkpoint.append(step)
-        self._perform(step, now_ns)
+        else:
+            self._perform(step, now_ns)
 
     def _perform(self, step: Step, now_ns: int) -> None:
         self._step = step
@@ -325,17 +333,15 @@ class Engine:
         spec, turns = self._rig.spec, self._rig.turns
         fits = self._rig.fitter is not None or not self._auto_answer
         if standing is None:
-            self._procedure = procedure_of(plan, spec, turns=turns, fits=fits)
+            self._queue.begin(procedure_of(plan, spec, turns=turns, fits=fits))
         else:
-            self._procedure = rest_of(plan, standing, self._clock.utc(), spec, turns=turns, fits=fits)
+            self._queue.begin(rest_of(plan, standing, self._clock.utc(), spec, turns=turns, fits=fits))
         self._fitting = None
-        self._since_checkpoint.clear()
-        self._again.clear()
         self._guard.release()
         self._guard.keep_below(plan.cap_pa)
         self._last_error = ""
         self._state = EngineState.RUNNING
-        self._send(None, self._clock.now_ns())
+        self._next(Done(), self._clock.now_ns())
 
     def _do_answer(self, ask_id: str, choice: str, now_ns: int) -> None:
         ask = self._ask
@@ -344,13 +350,31 @@ class Engine:
         self._ask = None
         self._bench.progress.answer(ask, choice, now_ns)
         self._state = EngineState.RUNNING
-        if self._fitting is not None and choice == ask.choices[0]:
+        if ask.id == LASTING:
+            self._settle_lasting(self._bench, choice, now_ns)
+        elif self._fitting is not None and choice == ask.choices[0]:
             fan, name = self._fitting
             fit(self._bench, fan, name, now_ns)
             self._repeat(now_ns)
         else:
             self._next(Done(choice), now_ns)
         self._fitting = None
+
+    def _stop_and_ask(self, ask: Ask, now_ns: int) -> None:
+        """Bring the fan to rest, ask, and then do the steps since the last checkpoint again."""
+        if self._bench is not None:
+            self._bench.progress.drop_open_window()
+        self._perform(self._queue.repeat(self._bench, (StopFan(), ask)), now_ns)
+
+    def _settle_lasting(self, bench: Bench, choice: str, now_ns: int) -> None:
+        settle_lasting(bench, choice, now_ns)
+        if choice != ANEW or bench.direction is None:
+            self._repeat(now_ns)
+            return
+        bench.progress.end_run("stopped", now_ns)
+        spec, plan = self._rig.spec, bench.progress.plan
+        self._queue.begin(again_from(plan, bench.direction, spec, turns=self._rig.turns, fits=True))
+        self._next(Done(), now_ns)
 
     def _do_again(self, window: int | None, now_ns: int) -> None:
         bench = self._bench
@@ -375,11 +399,8 @@ class Engine:
         if self._state is not EngineState.RUNNING:
             fit(bench, fan, name, now_ns)
             return
-        bench.progress.drop_open_window()
         self._fitting = (fan, name)
-        ask = ask_to_fit(self._rig.spec, fan, name)
-        self._again = deque([ask, *steps_again(self._since_checkpoint, bench)])
-        self._perform(StopFan(), now_ns)
+        self._stop_and_ask(ask_to_fit(self._rig.spec, fan, name), now_ns)
 
     def _do_wish(self, wish: Wish) -> None:
         if self._bench is not None and self._bench.progress.plan.hold:
@@ -407,12 +428,12 @@ class Engine:
             self._bench.line.clear()
         self._paused_reason, self._paused_kind = "", None
         self._state = EngineState.RUNNING
-        self._repeat(now_ns)
+        first = looking_again(self._bench, self._computer.take_gap_s(), shutter=self._rig.spec.shutter)
+        self._perform(self._queue.repeat(self._bench, first), now_ns)
 
     def _repeat(self, now_ns: int) -> None:
         """Do the steps since the last checkpoint again."""
-        self._again = deque(steps_again(self._since_checkpoint, self._bench))
-        self._perform(self._again.popleft(), now_ns)
+        self._perform(self._queue.repeat(self._bench), now_ns)
 
     def _with_progress(self, act: Callable[[TestProgress], None]) -> None:
         if self._bench is not None:
@@ -423,9 +444,8 @@ class Engine:
         self._guard.stop()
         if not self._busy.is_set():
             return
-        if self._procedure is not None:
-            self._procedure.close()
-        self._procedure = self._step = self._executor = self._ask = None
+        self._queue.close()
+        self._step = self._executor = self._ask = None
         self._state = EngineState.IDLE
         self._paused_reason, self._paused_kind = "", None
         if self._bench is not None:
@@ -442,12 +462,6 @@ class Engine:
         return "The fan is at rest." if self._rig.has_fan else "Turn the fan off."
 
     # --- safety ---------------------------------------------------------------------------------------------------
-
-    def _expectation(self, bench: Bench, now_ns: int) -> Expectation:
-        """Return by what the guard judges the readings."""
-        leak, share = bench.leak_flow_now(now_ns)
-        expected_pa = bench.expected_pa(leak) if leak is not None else None
-        return Expectation(bench.zero_pa, bench.sign, share, expected_pa, bench.controller.plant.wind_spread_pa)
 
     def _alarm(self, alarm: Alarm, now_ns: int) -> None:
         """Stop the fan; only a person, or a link that is back on a rig that answers itself, goes on."""
@@ -469,26 +483,6 @@ class Engine:
             self._finish("faulted", now_ns)
         elif self._return.back(now_ns):
             self._do_resume(now_ns)
-
-    def _command(self, now_ns: int) -> None:
-        """Command the fan: at every tick while it runs, now and then while it rests."""
-        bench = self._bench
-        speed = 0.0 if bench is None else bench.controller.command
-        if bench is not None and not self._rig.has_fan:
-            unseen = bench.target_pa is None or Role.ENVELOPE in self._rig.spec.by_hand
-            speed = 0.0 if unseen else watched_speed(bench.leak_flow_now(now_ns)[1])
-        if bench is not None and self._state is EngineState.RUNNING and speed > 0:
-            driven = self._guard.drive(speed, self._expectation(bench, now_ns), now_ns)
-            if self._rig.has_fan:
-                bench.progress.fan(speed if driven else 0.0, now_ns)
-            self._commanded = True
-            self._rest_sent_ns = None
-            return
-        if bench is not None and self._rig.has_fan:
-            bench.progress.fan(0.0, now_ns)
-        if self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
-            self._guard.rest()
-            self._rest_sent_ns = now_ns
 
     def _publish(self, now_ns: int) -> Snapshot:
         executor = self._executor if self._state is EngineState.RUNNING else None

@@ -9,18 +9,24 @@ from __future__ import annotations
 
 import threading
 from collections import deque
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from acquisition.openrig import OpenRig
 from acquisition.rig import Role
 from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
+from drivers.battery import Battery
 from drivers.clock import NS_PER_S, Clock, Hosted, seconds
 from drivers.instrument import LinkState
 
 PERIOD_S = 0.1
 HEARTBEAT_S = 0.5
 SMOOTHING_S = 0.5
+BATTERY_S = 10.0
+"""So often the battery is looked at."""
+LOW_CHARGE, EMPTY_CHARGE = 0.10, 0.05
+"""Below the first it is said, below the second the fan stops while there is still power to stop it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +49,8 @@ class Expectation:
 class Guard:
     """Passes speeds on to one rig's drive as long as all is well. Every public call is thread-safe."""
 
-    def __init__(self, rig: OpenRig, clock: Clock) -> None:
-        """Watch a rig whose fan is at rest."""
+    def __init__(self, rig: OpenRig, clock: Clock, battery: Callable[[], Battery | None] = lambda: None) -> None:
+        """Watch a rig whose fan is at rest; `battery` tells how much this computer has left."""
         self._rig = rig
         self._clock = clock
         self._lock = threading.Lock()
@@ -58,6 +64,15 @@ class Guard:
         self._alarm: Alarm | None = None
         self._hosted: Hosted | None = None
         self._due_ns = 0
+        self._read_battery = battery
+        self._battery_ns = 0
+        self.battery: Battery | None = None
+        """What this computer has left, None without a battery."""
+
+    @property
+    def low_battery(self) -> bool:
+        """Whether somebody should plug the computer in soon."""
+        return self.battery is not None and self.battery.draining and self.battery.charge < LOW_CHARGE
 
     @property
     def alarm(self) -> Alarm | None:
@@ -122,6 +137,9 @@ class Guard:
         linked = all(
             status.state is LinkState.LINKED for status in self._rig.statuses() if status.name in self._rig.fan_names
         )
+        if now_ns >= self._battery_ns:
+            self._battery_ns = now_ns + seconds(BATTERY_S)
+            self.battery = self._read_battery()
         with self._lock:
             found = self._judge(now_ns, tuple(value for _, value in readings), linked)
             if found is not None and self._alarm is None and self._speed > 0.0:
@@ -145,6 +163,10 @@ class Guard:
         found = self._watchdog.look(seen)
         if self._speed <= 0.0:
             return None
+        if self.battery is not None and self.battery.draining and self.battery.charge < EMPTY_CHARGE:
+            left = f"{100.0 * self.battery.charge:.0f} %"
+            text = f"The battery of this computer is at {left}: the fan was stopped. Plug it in, then go on."
+            return Alarm(AlarmKind.BATTERY, text)
         silent_s = (now_ns - self._beat_ns) / NS_PER_S
         if silent_s > HEARTBEAT_S + self._clock.slack_s:
             text = f"The program was held up for {silent_s:.1f} s and did not steer. The fan was stopped."

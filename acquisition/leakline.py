@@ -26,6 +26,13 @@ class LeakLine:
         if pressure_pa > 0 and flow_m3_h > 0:
             self._points.append((pressure_pa, flow_m3_h))
 
+    def copy(self) -> LeakLine:
+        """Return a line through the same points."""
+        same = LeakLine()
+        for pressure_pa, flow_m3_h in self._points:
+            same.add(pressure_pa, flow_m3_h)
+        return same
+
     def clear(self) -> None:
         """Forget every point."""
         self._points.clear()

@@ -238,14 +238,24 @@ class TestProgress:
             self.recorder.strike(window, reason)
             self._recompute()
 
-    def strike_to_repeat(self, window: int) -> float | None:
+    def points_since(self, from_ns: int) -> tuple[int, ...]:
+        """Return the points of the current run that count and ended since then."""
+        windows = self.current.windows if self.current is not None else ()
+        return tuple(w.id for w in windows if w.kind is WindowKind.POINT and not w.struck and w.end_ns >= from_ns)
+
+    def points_until(self, to_ns: int) -> tuple[int, ...]:
+        """Return the points of the current run that count and ended before."""
+        windows = self.current.windows if self.current is not None else ()
+        return tuple(w.id for w in windows if w.kind is WindowKind.POINT and not w.struck and w.end_ns <= to_ns)
+
+    def strike_to_repeat(self, window: int, reason: str = TAKEN_AGAIN) -> float | None:
         """Strike a point of the current run because it is taken again; return its target, None without one."""
         run = self.current
         found = None if run is None else next((item for item in run.windows if item.id == window), None)
         if found is None or found.kind is not WindowKind.POINT or found.target_pa is None:
             return None
         if not found.struck:
-            self.strike(window, TAKEN_AGAIN)
+            self.strike(window, reason)
         return found.target_pa
 
     def restore(self, window: int) -> None:

@@ -9,11 +9,11 @@ from acquisition.plan import TestPlan
 from acquisition.planning.outlook import foresee
 from acquisition.planning.rounds import rounds
 from acquisition.points import Course, zero_again
+from acquisition.repair import LONG_GAP_S
+from acquisition.sleep import lasting_words
 from acquisition.standing import Standing
 from acquisition.steps import Ask, BeginRun, Checkpoint, EndRun, FitRange, Mark, Procedure, SetTargets, StopFan
 
-LONG_GAP_S = 300.0
-"""After so long weather and temperatures may have moved the zero-flow pressure (our choice)."""
 AS_BEFORE, ANEW = "All is as it was", "Begin this direction again"
 
 
@@ -87,10 +87,3 @@ def _look_again(standing: Standing, gap_s: float, outfit: Outfit) -> str:
 
 def _gap_words(standing: Standing, gap_s: float) -> str:
     return f"The test was interrupted with {standing.words}; nothing was recorded for {lasting_words(gap_s)}."
-
-
-def lasting_words(time_s: float) -> str:
-    """Return a duration in words."""
-    if time_s < 120.0:
-        return f"{time_s:.0f} s"
-    return f"{time_s / 60.0:.0f} min" if time_s < 7200.0 else f"{time_s / 3600.0:.1f} h"

@@ -9,6 +9,7 @@ from acquisition.job.records import LoadedRun, LoadedTest, RecordState
 from acquisition.plan import TestPlan
 from acquisition.points import REACHED_SHARE, Taken
 from acquisition.progress import TAKEN_AGAIN, recorded_run
+from acquisition.regimes import AFTER_STEP, BEFORE_STEP
 from acquisition.rig import RigSpec
 from acquisition.snapshot import PointState, PointView
 from analysis.errors import InvalidInput
@@ -90,7 +91,8 @@ def _had(run: LoadedRun, plan: TestPlan, spec: RigSpec) -> tuple[ZeroFlow | None
 
 
 def _wanted_again(view: PointView) -> bool:
-    return view.state is PointState.STRUCK and view.struck_reason == TAKEN_AGAIN
+    again = (TAKEN_AGAIN, BEFORE_STEP, AFTER_STEP)
+    return view.state is PointState.STRUCK and view.struck_reason in again
 
 
 def _taken(view: PointView, direction: Direction, zero_pa: float) -> Taken:

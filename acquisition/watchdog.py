@@ -38,6 +38,8 @@ class AlarmKind(StrEnum):
     FAN_LINK = "fan link lost"
     HELD_UP = "program held up"
     OVERFLOW = "more flow than expected"
+    BATTERY = "battery empty"
+    SLEPT = "computer slept"
 
 
 @dataclass(frozen=True, slots=True)

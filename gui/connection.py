@@ -11,6 +11,7 @@ from acquisition.register import DueState, Register, due_of_rig, in_use
 from acquisition.rig import RigSpec
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
+from drivers.battery import read_battery
 from drivers.clock import Clock
 from drivers.errors import InstrumentError, ProfileError
 from drivers.transport import TransportOpener
@@ -124,7 +125,7 @@ class Connection:
             self.rig.equip(self.register())
             self._tell_due(self.rig.spec, clock)
             self._state, self._source = RigState.CONNECTED, source.id if source is not None else ""
-            self.engine = Engine(self.rig, clock)
+            self.engine = Engine(self.rig, clock, battery=read_battery)
             self._connected(clock, source)
             self.engine.start()
 

@@ -27,6 +27,9 @@ def analyse(options: argparse.Namespace) -> int:
     result = stored.result(options.method, options.fit, limits_of(options.limit))
     status = show_result(options, stored.test, result)
     display = display_of(options.units)
+    if not options.json:
+        for sentence in stored.regimes(result, display):
+            print(sentence)
     if options.all and not options.json:
         show(budget_table(result, display))
         show(quantity_table(result, stored.test.building, display, options.at))

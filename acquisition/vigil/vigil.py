@@ -126,6 +126,11 @@ class Vigil:
         self.fan.clear()
         self._off = self._weak = 0
 
+    def recall(self, line: LeakLine) -> None:
+        """Hold what comes against this line again: the house was put back as it was."""
+        self.line = line.copy()
+        self._off = 0
+
     def new_target(self) -> None:
         """Another target is aimed at: what was counted for the last one does not count on."""
         self._far = self._off = self._weak = self._deaf = 0

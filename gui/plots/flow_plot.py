@@ -45,6 +45,7 @@ class CurveItems:
         self.band.setZValue(-11)
         plot.addItem(self.band)
         self.line = line_item(plot)
+        self.others = (line_item(plot, -9), line_item(plot, -9))
         self.bars = error_bars(plot)
         # Where both directions stand on one spot the larger mark lies below and shows round the smaller one.
         below = direction is Direction.PRESSURIZE
@@ -62,6 +63,8 @@ class CurveItems:
             self.low.setData(x, np.array(shown.low))
             self.high.setData(x, np.array(shown.high))
         self.band.setVisible(bool(shown.low))
+        for item, other in zip(self.others, shown.other or ((), ()), strict=True):
+            item.setData(x[: len(other)], np.array(other))
         put_dots(self.taken, self.bars, shown.taken)
         put_dots(self.struck, self.struck_bars, shown.struck)
         put_dots(self.averaging, None, () if shown.averaging is None else (shown.averaging,))
@@ -72,6 +75,8 @@ class CurveItems:
         dashed = self.direction is Direction.PRESSURIZE
         style = Qt.PenStyle.DashLine if dashed else Qt.PenStyle.SolidLine
         self.line.setPen(pg.mkPen(flow, width=look.theme.line_width, style=style))
+        for other in self.others:
+            other.setPen(pg.mkPen(text, width=look.theme.line_width, style=Qt.PenStyle.DotLine))
         for bound in (self.low, self.high):
             bound.setPen(pg.mkPen(None))
         fill = QColor(flow)

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from acquisition.regimes import envelope_factor, regimes_of
 from acquisition.snapshot import PointState, PointView, RunView
 from analysis.numbertext import decimals_for, format_number
 from analysis.powerlaw import flow_at
-from analysis.records import Direction, Estimate, RunResult
+from analysis.records import Direction, Estimate, RunResult, TestResult
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
@@ -47,6 +48,8 @@ class Curve:
     line: tuple[float, ...] = ()
     low: tuple[float, ...] = ()
     high: tuple[float, ...] = ()
+    other: tuple[tuple[float, ...], ...] = ()
+    """Where something came off or closed between two points: the line before it and the one after it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,13 +84,17 @@ def flow_picture(moment: Moment) -> FlowPicture:
     result = shown.result if shown is not None else None
     if shown is not None and result is not None:
         curves = tuple(_with_line(curve, result_of(result.runs, curve.direction), x_range, display) for curve in curves)
+        curves = tuple(
+            _with_regimes(curve, run, result, display)
+            for curve, run in zip(curves, runs_by_direction(shown), strict=True)
+        )
     return FlowPicture(
         curves=curves,
         x_range=x_range,
         y_range=_y_range(curves),
         targets=tuple(math.log10(target) for target in targets),
         note=_note(result.runs if result is not None else (), display),
-        hidden=_hidden_words(hidden),
+        hidden=_hidden_words(hidden) or _regimes_words(curves, shown, display),
         empty="" if any(_dots(curve) for curve in curves) else "The line grows here, point by point.",
         y_label=f"flow, {unit_symbol(Quantity.FLOW, display)}",
     )
@@ -108,14 +115,6 @@ def result_of(runs: Sequence[RunResult], direction: Direction) -> RunResult | No
     return next((run for run in runs if run.direction is direction), None)
 
 
-def envelope_factor(run: RunView, result: RunResult | None) -> float:
-    """Return the ratio of the flow through the envelope to that through the fan; 1 before there is a result."""
-    first = next((point.flow_m3_h for point in run.points if point.state is PointState.TAKEN), None)
-    if result is None or not result.envelope_flow_m3_h or not first:
-        return 1.0
-    return result.envelope_flow_m3_h[0] / first
-
-
 def induced_pa(point: PointView, run: RunView, result: RunResult | None) -> float | None:
     """Return the induced pressure of a point, positive where it has the sign of the run."""
     if point.envelope_pa is None:
@@ -127,7 +126,7 @@ def induced_pa(point: PointView, run: RunView, result: RunResult | None) -> floa
 def _curve(shown: ShownTest, run: RunView, moment: Moment) -> tuple[Curve, int]:
     """Return the points of a run, and how many cannot stand on a logarithmic axis."""
     result = result_of(shown.result.runs, run.direction) if shown.result is not None else None
-    factor = envelope_factor(run, result)
+    factor = envelope_factor(run.points, result)
     groups: dict[PointState, list[Dot]] = {state: [] for state in PointState}
     hidden = 0
     for point in run.points:
@@ -175,6 +174,16 @@ def _with_line(curve: Curve, result: RunResult | None, x_range: tuple[float, flo
         low=_logs([flow.low for flow in flows], display) if sure else (),
         high=_logs([flow.high for flow in flows], display) if sure else (),
     )
+
+
+def _with_regimes(curve: Curve, run: RunView, result: TestResult, display: Display) -> Curve:
+    """Add the two lines of a run in which something came off or closed."""
+    outcome = result_of(result.runs, curve.direction)
+    found = regimes_of(run.points, outcome) if outcome is not None and curve.x else None
+    if found is None:
+        return curve
+    flows = [[found.flow_m3_h(10.0**at, after=after) for at in curve.x] for after in (False, True)]
+    return replace(curve, other=tuple(_logs(line, display) for line in flows))
 
 
 def _logs(flows_m3_h: list[float], display: Display) -> tuple[float, ...]:
@@ -232,6 +241,21 @@ def estimate_text(estimate: Estimate, display: Display) -> str:
     if decimals is None:
         return value
     return f"{value} ± {format_number(estimate.half_width, decimals, display.decimal_mark)}"
+
+
+def _regimes_words(curves: Sequence[Curve], shown: ShownTest | None, display: Display) -> str:
+    """Return what the two lines of a run say, empty without any."""
+    if shown is None or shown.result is None or not any(curve.other for curve in curves):
+        return ""
+    for run in runs_by_direction(shown):
+        outcome = result_of(shown.result.runs, run.direction)
+        found = regimes_of(run.points, outcome) if outcome is not None else None
+        if found is not None:
+            ends = (found.step_m3_h.value, found.step_m3_h.half_width)
+            step, half = (to_display(item, Quantity.FLOW, display) for item in ends)
+            unit = unit_symbol(Quantity.FLOW, display)
+            return f"Dotted: before and after point {found.changed_at}, {step:+.0f} ± {half:.0f} {unit} at 50 Pa"
+    return ""
 
 
 def _hidden_words(count: int) -> str:

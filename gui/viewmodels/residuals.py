@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from acquisition.regimes import envelope_factor
 from acquisition.snapshot import PointState
 from analysis.records import Direction
 from gui.viewmodels.flow_plot import (
     STANDARD_ERRORS,
-    envelope_factor,
     flow_picture,
     induced_pa,
     result_of,
@@ -60,7 +60,7 @@ def residual_picture(moment: Moment) -> ResidualPicture:
             result = result_of(shown.result.runs, run.direction)
             if result is None:
                 continue
-            factor = envelope_factor(run, result)
+            factor = envelope_factor(run.points, result)
             groups: dict[PointState, list[Offset]] = {PointState.TAKEN: [], PointState.STRUCK: []}
             for point in run.points:
                 pressure = induced_pa(point, run, result)

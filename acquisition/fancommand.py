@@ -1,0 +1,42 @@
+"""What the fan is told: at every tick while it runs, now and then while it rests. The guard has the last word."""
+
+from __future__ import annotations
+
+from acquisition.bench import Bench
+from acquisition.fanbyhand import watched_speed
+from acquisition.guard import Expectation, Guard
+from acquisition.openrig import OpenRig
+from drivers.clock import seconds
+
+REST_REPEAT_S = 0.5
+
+
+class FanCommand:
+    """Speaks to the guard for one engine."""
+
+    def __init__(self, rig: OpenRig, guard: Guard) -> None:
+        """Nothing was commanded yet."""
+        self._rig = rig
+        self._guard = guard
+        self._commanded = False
+        self._rest_sent_ns: int | None = None
+
+    def command(self, bench: Bench | None, now_ns: int, *, running: bool) -> None:
+        """Tell the fan what the controller wants of it, or to stay at rest."""
+        speed = 0.0 if bench is None else bench.controller.command
+        if bench is not None and not self._rig.has_fan:
+            speed = 0.0 if bench.target_pa is None else watched_speed(bench.leak_flow_now(now_ns)[1])
+        if bench is not None and running and speed > 0:
+            self._guard.drive(speed, expectation(bench, now_ns), now_ns)
+            self._commanded = True
+            self._rest_sent_ns = None
+        elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
+            self._guard.rest()
+            self._rest_sent_ns = now_ns
+
+
+def expectation(bench: Bench, now_ns: int) -> Expectation:
+    """Return by what the guard judges the readings."""
+    leak, share = bench.leak_flow_now(now_ns)
+    expected_pa = bench.expected_pa(leak) if leak is not None else None
+    return Expectation(bench.zero_pa, bench.sign, share, expected_pa, bench.controller.plant.wind_spread_pa)
