@@ -147,7 +147,12 @@ class Ledger:
             for item in stages:
                 if known.pop(item.stage, None) != item:
                     row = (item.stage, document_text(item))
-                    self._post("INSERT OR REPLACE INTO stage_goals VALUES (?, ?)", row)
+                    # The row stays where it is: the order of the stages is that in which they were first met.
+                    self._post(
+                        "INSERT INTO stage_goals VALUES (?, ?)"
+                        " ON CONFLICT (stage) DO UPDATE SET document = excluded.document",
+                        row,
+                    )
             for gone in known:
                 self._post("DELETE FROM stage_goals WHERE stage = ?", (gone,))
 
