@@ -485,6 +485,7 @@ COMMANDS = {
     **{name: elsewhere("files", name) for name in FILES},
     **{name: elsewhere("numbers", name) for name in NUMBERS},
     "leaks": elsewhere("sealing", "leaks"),
+    "replay": elsewhere("replay", "replay"),
     "class": elsewhere("opening", "run_class", "gui.classroom"),
     "stages": elsewhere("stages", "stages"),
     "handout": elsewhere("handout", "handout"),

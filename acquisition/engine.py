@@ -279,8 +279,8 @@ class Engine:
         executor = self._executor
         if executor is None or bench.progress.current is None or not bench.vigil.due(now_ns):
             return
-        if self._rig.spec.by_hand & ASKED_FOR:
-            # A value now and then shows nothing of what happens in between.
+        if self._rig.spec.by_hand & ASKED_FOR or self._rig.script is not None:
+            # A value now and then shows nothing of what happens in between; a record says itself what was noticed.
             return
         for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
             bench.progress.flag(found.id, found.severity, found.sentence)
@@ -332,7 +332,9 @@ class Engine:
         self._bench = Bench(self._rig, self.live, progress, PressureController(plant), slack_s=self._clock.slack_s)
         spec, turns = self._rig.spec, self._rig.turns
         fits = self._rig.fitter is not None or not self._auto_answer
-        if standing is None:
+        if self._rig.script is not None:
+            self._queue.begin(self._rig.script())
+        elif standing is None:
             self._queue.begin(procedure_of(plan, spec, turns=turns, fits=fits))
         else:
             self._queue.begin(rest_of(plan, standing, self._clock.utc(), spec, turns=turns, fits=fits))

@@ -28,6 +28,7 @@ from acquisition.steps import (
     Listen,
     Mark,
     MeasureZero,
+    PlayUntil,
     SetTargets,
     Settle,
     Step,
@@ -329,6 +330,39 @@ class Stopping(Timed):
         return Done()
 
 
+class Playing(Timed):
+    """Waits until a record has played to a moment; what was averaged there is averaged again."""
+
+    def __init__(self, step: PlayUntil) -> None:
+        """Keep the step."""
+        super().__init__()
+        self._step = step
+        if step.kind is not None:
+            self.activity = Activity.AVERAGE if step.kind is WindowKind.POINT else Activity.ZERO
+            self.total_s = (step.at_ns - step.start_ns) / NS_PER_S
+
+    def elapsed_s(self, now_ns: int) -> float:
+        """Return how much of the window has been played."""
+        return max(now_ns - self._step.start_ns, 0) / NS_PER_S if self._step.kind is not None else 0.0
+
+    def tick(self, bench: Bench, now_ns: int) -> Done | None:
+        """Show the window while it plays, and close it."""
+        step, progress = self._step, bench.progress
+        if step.kind is not None and step.start_ns <= now_ns < step.at_ns:
+            progress.open_window(step.kind, step.start_ns, step.target_pa)
+        if now_ns < step.at_ns:
+            return None
+        if step.kind is WindowKind.POINT:
+            progress.close_point(step.start_ns, step.at_ns, step.target_pa)
+        elif step.kind is not None:
+            zero = progress.close_zero(step.kind, step.start_ns, step.at_ns)
+            if zero is not None and step.kind is WindowKind.ZERO_BEFORE:
+                bench.zero_pa = zero.mean_pa
+        if step.kind is not None and step.struck_reason is not None and progress.current is not None:
+            progress.strike(progress.current.windows[-1].id, step.struck_reason)
+        return Done()
+
+
 def executor_for(step: Step) -> Executor | None:
     """Return the executor of a step; None for those that the engine itself answers or gives to others."""
     match step:
@@ -346,6 +380,8 @@ def executor_for(step: Step) -> Executor | None:
             return Holding()
         case StopFan():
             return Stopping()
+        case PlayUntil():
+            return Playing(step)
         case Ask() | Checkpoint() | CheckHoses():
             return None
         case _ as unreachable:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from acquisition.register import Register, equipped
 from acquisition.rig import RigSpec, Role
+from acquisition.steps import Procedure
 from analysis.errors import InvalidInput
 from analysis.records import Air, Building, Direction
 from drivers.answering import AnsweringTransport
@@ -42,6 +43,8 @@ class OpenRig:
         }
         self.fitter: Callable[[int, str], None] | None = None
         """Fits a flow range where no person does: gets the fan, counted from 0, and the name of the range."""
+        self.script: Callable[[], Procedure] | None = None
+        """Gives the steps of a rig that plays back a recorded test, in place of those of a plan."""
         self._watched = tuple(gauge.watch() for gauge in self._gauges)
 
     def start(self) -> None:

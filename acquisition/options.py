@@ -66,6 +66,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _zone(command("zone", "say what the pressure of a garage, attic or room tells"))
     _components(command("components", "list what single components leak, or add some up"))
     _simulate(command("simulate", "serve a simulated house on ports of this machine until Ctrl+C"), houses)
+    _replay(command("replay", "play a recorded test back through the program, or make an exercise of it"))
     command("class", "open the window of the trainer of a class")
     command("exercises", "list the exercises for a class")
     _mark(command("mark", "hold jobs of students against the truth of an exercise"))
@@ -362,6 +363,18 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
     simulate.add_argument("--truths", type=Path, metavar="DIR", help="folder for the truth of each house of a class")
     simulate.add_argument("--rig-file", type=Path, metavar="FILE", help="write the rig file to test with")
     simulate.add_argument("--job-file", type=Path, metavar="FILE", help="make a job with the data of the house")
+
+
+def _replay(replay: argparse.ArgumentParser) -> None:
+    _on_a_test(replay)
+    replay.add_argument("--job", type=Path, metavar="FILE", help="new job to record in what is played back")
+    replay.add_argument(
+        "--speed", type=_above_zero, metavar="F", help="play F times faster than life; as fast as it goes if not given"
+    )
+    replay.add_argument(
+        "--exercise-file", type=Path, metavar="TOML", help="write an exercise with this tightness and weather, nameless"
+    )
+    _units(replay)
 
 
 def _mark(mark: argparse.ArgumentParser) -> None:

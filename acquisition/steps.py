@@ -171,6 +171,17 @@ class Checkpoint:
     """From here the engine goes on after an interruption: the steps since are done again."""
 
 
+@dataclass(frozen=True, slots=True)
+class PlayUntil:
+    """Let a record play up to a moment on its own clock; then close the window that was closed there, if any."""
+
+    at_ns: int
+    kind: WindowKind | None = None
+    start_ns: int = 0
+    target_pa: float | None = None
+    struck_reason: str | None = None
+
+
 Step = (
     BeginRun
     | EndRun
@@ -190,6 +201,7 @@ Step = (
     | StopFan
     | Mark
     | Checkpoint
+    | PlayUntil
 )
 StepResult = ZeroFlow | Point | Wish | Heard | str | bool | None
 Procedure = Generator[Step, StepResult, None]

@@ -127,6 +127,37 @@ class ScaledClock:
         return HostThread(self, pump, name)
 
 
+class ShiftedClock:
+    """Another clock with its hands put elsewhere: a recorded test is played back at the times of its own readings."""
+
+    def __init__(self, clock: Clock, now_ns: int, utc: datetime) -> None:
+        """Let it be `now_ns` and `utc` now, and go on as `clock` does."""
+        self._clock = clock
+        self._ahead_ns = now_ns - clock.now_ns()
+        self._ahead = utc - clock.utc()
+
+    @property
+    def slack_s(self) -> float:
+        """Return that of the other clock."""
+        return self._clock.slack_s
+
+    def now_ns(self) -> int:
+        """Return the time of the other clock, put elsewhere."""
+        return self._clock.now_ns() + self._ahead_ns
+
+    def utc(self) -> datetime:
+        """Return the time of day of the other clock, put elsewhere."""
+        return self._clock.utc() + self._ahead
+
+    def wait_until(self, deadline_ns: int, cancel: threading.Event | None = None) -> bool:
+        """Wait by the other clock."""
+        return self._clock.wait_until(deadline_ns - self._ahead_ns, cancel)
+
+    def host(self, pump: Pump, name: str) -> Hosted:
+        """Have the other clock run the loop, which sees this one's times."""
+        return self._clock.host(lambda now_ns: pump(now_ns + self._ahead_ns) - self._ahead_ns, name)
+
+
 class VirtualClock:
     """Time that passes only inside `wait_until`, as fast as the hosted loops allow.
 
