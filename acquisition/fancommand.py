@@ -6,6 +6,7 @@ from acquisition.bench import Bench
 from acquisition.fanbyhand import watched_speed
 from acquisition.guard import Expectation, Guard
 from acquisition.openrig import OpenRig
+from acquisition.rig import Role
 from drivers.clock import seconds
 
 REST_REPEAT_S = 0.5
@@ -25,12 +26,18 @@ class FanCommand:
         """Tell the fan what the controller wants of it, or to stay at rest."""
         speed = 0.0 if bench is None else bench.controller.command
         if bench is not None and not self._rig.has_fan:
-            speed = 0.0 if bench.target_pa is None else watched_speed(bench.leak_flow_now(now_ns)[1])
+            unseen = bench.target_pa is None or Role.ENVELOPE in self._rig.spec.by_hand
+            speed = 0.0 if unseen else watched_speed(bench.leak_flow_now(now_ns)[1])
         if bench is not None and running and speed > 0:
-            self._guard.drive(speed, expectation(bench, now_ns), now_ns)
+            driven = self._guard.drive(speed, expectation(bench, now_ns), now_ns)
+            if self._rig.has_fan:
+                bench.progress.fan(speed if driven else 0.0, now_ns)
             self._commanded = True
             self._rest_sent_ns = None
-        elif self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
+            return
+        if bench is not None and self._rig.has_fan:
+            bench.progress.fan(0.0, now_ns)
+        if self._commanded and (self._rest_sent_ns is None or now_ns - self._rest_sent_ns > seconds(REST_REPEAT_S)):
             self._guard.rest()
             self._rest_sent_ns = now_ns
 
