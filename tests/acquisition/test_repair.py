@@ -68,6 +68,7 @@ def test_a_test_goes_on_at_the_point_that_was_cut_short(clock: VirtualClock, tmp
         zeros = sum(window.kind is WindowKind.ZERO_AFTER for window in first.windows)
         assert zeros == (2 if gap_s > 300.0 else 1)
         assert len(first.pieces) == 2
+        assert max(item.fraction for item in first.fan) > 0.1
         assert not second.pieces
         gap = next(flag.sentence for flag in shown.flags if flag.id == "time-gap")
         assert gap.startswith("The test was interrupted with 2 points taken; nothing was recorded for ")
