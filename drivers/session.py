@@ -345,7 +345,8 @@ class Session:
         self._framer.expect_reply()
         self._send(request)
         self._looked_ns = now_ns
-        return self._clock.now_ns() + (LOOK_NS if request.timeout_s is not None else 0)
+        # The reading waits for the first byte: a reply that is quick leaves the whole period to the next request.
+        return self._clock.now_ns() if self._outstanding is None else self._await_reply(self._outstanding)
 
     def _idle(self, now_ns: int) -> int:
         """Look now and then whether the port is still there; what comes unasked is thrown away."""

@@ -212,6 +212,9 @@ class Bridge(QObject):
                 tests=() if moment.busy else tuple((item.id, title_of(item)) for item in self._desk.tests()),
                 chosen=shown.number if shown is not None else None,
                 decimal_mark=moment.display.decimal_mark,
+                by_hand=screen.by_hand.picture(
+                    moment.rig.spec, moment.snapshot, self._newest(moment, None), moment.display
+                ),
             )
         )
 
@@ -258,16 +261,8 @@ class Bridge(QObject):
             self._window.setup.show_picture(picture)
 
     def _draw_rig(self, moment: Moment) -> None:
-        engine, rig = self._desk.engine, self._screen.rig
-
-        def newest(role: Role) -> tuple[int, float] | None:
-            if engine is None or moment.snapshot is None:
-                return None
-            times, values = self._stamped(role, moment.snapshot.now_ns - round(NEWEST_S * 1e9))
-            return (times[-1], values[-1]) if values else None
-
-        place = self._window.rig
-        latest = newest_reading(moment.snapshot, newest)
+        rig, place = self._screen.rig, self._window.rig
+        latest = self._newest(moment, NEWEST_S)
         picture = rig_picture(
             moment,
             self._desk.connection.sources,
@@ -283,6 +278,19 @@ class Bridge(QObject):
         place.scan.show_picture(self._screen.scan.picture())
         if place.pages.currentIndex() == EQUIPMENT:
             self._draw_register(moment, latest)
+
+    def _newest(self, moment: Moment, longest_s: float | None) -> Newest:
+        """Return what gives the newest reading of a role, of any age or not older than so long."""
+        engine, snapshot = self._desk.engine, moment.snapshot
+
+        def newest(role: Role) -> tuple[int, float] | None:
+            if engine is None or snapshot is None:
+                return None
+            since_ns = 0 if longest_s is None else snapshot.now_ns - round(longest_s * 1e9)
+            times, values = self._stamped(role, since_ns)
+            return (times[-1], values[-1]) if values else None
+
+        return newest_reading(snapshot, newest)
 
     def _draw_register(self, moment: Moment, newest: Newest) -> None:
         place, model, today = self._window.rig, self._screen.register, self._intents.register.today()

@@ -15,6 +15,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.file_intents import FileIntents
 from gui.files import Files
+from gui.hand_intents import HandIntents
 from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
 from gui.hunt_page_intents import HuntPageIntents
@@ -75,6 +76,7 @@ class Intents(QObject):
         self.hunt_pages = HuntPageIntents(desk, screen, window)
         self.leaks = LeakIntents(desk, screen, window, actions, self.files)
         self.register = RegisterIntents(desk, screen, window, self.files)
+        self.hand = HandIntents(desk, screen, window)
         self.office = OfficeIntents(desk, screen, window, self.files, settings)
         self.jobs = FileIntents(desk, screen, window, actions, self.files, self.office)
         self.jobs.open_asked.connect(self.opened)

@@ -9,6 +9,7 @@ from acquisition.office.catalogue import Catalogue
 from analysis.records import Direction
 from analysis.units import Display
 from gui.report_pages import ReportPages
+from gui.viewmodels.by_hand import ByHandModel
 from gui.viewmodels.details import Detail
 from gui.viewmodels.field_check import FieldCheckModel
 from gui.viewmodels.hunt import HuntChoices
@@ -56,6 +57,7 @@ class Screen:
     version_shown: int = DRAFT
     no_test: bool = False
     """Whether the Report place shows why no test was possible."""
+    by_hand: ByHandModel = field(default_factory=ByHandModel)
     detail: Detail = Detail.CHECKS
     corrections: bool = False
     hunt: HuntChoices = field(default_factory=HuntChoices)

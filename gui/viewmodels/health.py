@@ -21,6 +21,7 @@ from drivers.health import (
     zero_drift,
 )
 from drivers.instrument import LinkState, LinkStatus
+from drivers.openers import HAND
 from drivers.profile import ChannelSpec, Profile, load_profile
 from drivers.reading import Quality, Reading
 
@@ -57,7 +58,7 @@ def _facts(
     item: InstrumentSpec, link: LinkStatus, snapshot: Snapshot, samples: Samples, charge: float | None
 ) -> tuple[Fact, ...]:
     profile = profile_of(item.profile)
-    if profile is None:
+    if profile is None or item.port.startswith(HAND):
         return ()
     facts: list[Fact | None] = [fact for fact in link_health(link, profile) if fact.kind != "link"]
     if link.state is LinkState.LINKED:

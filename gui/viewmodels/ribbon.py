@@ -9,6 +9,7 @@ from acquisition.snapshot import EngineState, RecordingView, Snapshot
 from analysis.units import Display, Quantity, format_value, unit_symbol
 from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
+from drivers.openers import HAND
 from gui.theme import Tone
 from gui.viewmodels.health import SHORT, unwell
 from gui.viewmodels.moment import Moment, RigState
@@ -117,6 +118,8 @@ def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = 
     tip = link.sentence or f"{link.name} on {link.port}: {link.identity or 'no identity'}"
     match link.state:
         case LinkState.LINKED:
+            if link.port.startswith(HAND):
+                return Lamp(Tone.GOOD, f"{link.name} typed", f"{link.name}: a person types what it shows.")
             rate = f" {link.rate_hz:.0f} Hz" if link.rate_hz >= 0.5 and not drive else ""
             trouble = unwell(facts)
             if trouble:

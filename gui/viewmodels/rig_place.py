@@ -13,6 +13,7 @@ from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
 from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
+from drivers.openers import HAND
 from gui.theme import Tone
 from gui.viewmodels.health import summary, unwell
 from gui.viewmodels.moment import Moment, RigState
@@ -164,6 +165,8 @@ def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ())
 
 
 def _linked_words(link: LinkStatus, *, drive: bool) -> str:
+    if link.port.startswith(HAND):
+        return "A person reads this gauge and types what it shows, in the Test place."
     parts = [link.identity] if link.identity else []
     if link.rate_hz >= 0.5:
         parts.append(f"{link.rate_hz:.0f} {'commands' if drive else 'readings'} a second")

@@ -13,6 +13,7 @@ from gui.plots.flow_plot import FlowPlot
 from gui.plots.residual_plot import ResidualPlot
 from gui.plots.trace_plot import TracePlot
 from gui.theme import GAP_12, GAP_16
+from gui.viewmodels.by_hand import ByHandPicture
 from gui.viewmodels.details import Detail, DetailPicture
 from gui.viewmodels.flow_plot import FlowPicture
 from gui.viewmodels.outcome import OutcomePicture
@@ -20,6 +21,7 @@ from gui.viewmodels.points import TablePicture
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.residuals import ResidualPicture
 from gui.viewmodels.trace import TracePicture
+from gui.views.by_hand_panel import ByHandPanel
 from gui.views.detail_panel import DetailPanel
 from gui.views.parts import Panel, column
 from gui.views.points_table import PointsTable
@@ -48,6 +50,7 @@ class TestPicture:
     tests: tuple[tuple[int, str], ...]
     chosen: int | None
     decimal_mark: str
+    by_hand: ByHandPicture | None = None
 
 
 class TestPlace(QWidget):
@@ -57,6 +60,7 @@ class TestPlace(QWidget):
         """Lay it out."""
         super().__init__()
         self.prompt = PromptPanel()
+        self.by_hand = ByHandPanel()
         self.flow = FlowPlot(look)
         self.residuals = ResidualPlot(look)
         self.trace = TracePlot(look)
@@ -77,6 +81,7 @@ class TestPlace(QWidget):
             self.plots.addWidget(page)
         left = column(GAP_12)
         left.addWidget(self.prompt)
+        left.addWidget(self.by_hand)
         left.addWidget(self.plots, 58)
         left.addWidget(self.trace, 42)
         right = column(GAP_12)
@@ -97,6 +102,7 @@ class TestPlace(QWidget):
     def show_picture(self, picture: TestPicture) -> None:
         """Show a moment."""
         self.prompt.show_prompt(picture.prompt)
+        self.by_hand.show_picture(picture.by_hand)
         self._chosen = picture.details.chosen
         self._make_room()
         if self.plots.currentWidget() is self.flow:
@@ -122,7 +128,7 @@ class TestPlace(QWidget):
         Long tables take the room of the points on any screen.
         """
         low = self.height() < LOW
-        self.trace.setVisible(not (low and self.prompt.prompt is not None))
+        self.trace.setVisible(not (low and (self.prompt.prompt is not None or not self.by_hand.isHidden())))
         long = self._chosen is not Detail.CHECKS
         folded = (self._details_wanted and (low or long), low and not self._details_wanted)
         if folded != self._folded:
