@@ -141,6 +141,8 @@ def _run(plan: TestPlan, direction: Direction, outfit: Outfit, *, first: bool) -
     yield SetTargets(course.signed(order))
     if plan.hose_check:
         yield from _hoses()
+    elif plan.hose_check_reason:
+        yield Mark("hoses", f"The hoses were not checked before the points: {plan.hose_check_reason}.")
     yield from to_the_end(course, order, [part[0] for part in parts[1:]])
     return True
 

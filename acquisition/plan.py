@@ -68,6 +68,8 @@ class TestPlan:
     """Ids of limits of codes and programmes that the result is held against too."""
     hose_check: bool = True
     """Whether a small step of the fan tells first whether every hose answers."""
+    hose_check_reason: str = ""
+    """Why that was left out."""
     preparation: str = ""
     """Id of the state in which the method wants the building, empty where nobody has said."""
     cap_pa: float | None = None

@@ -16,6 +16,8 @@ from analysis.limits import shipped_limits
 from analysis.methods import method_of
 from analysis.records import Air, Building, Direction, Limit
 
+ON_COMMAND_LINE = "so it was asked on the command line"
+
 
 @dataclass(frozen=True, slots=True)
 class Wishes:
@@ -66,6 +68,7 @@ def prepare(
         published=wishes.published or draft.published,
         directions=wishes.directions or draft.directions,
         hose_check=draft.hose_check if wishes.hose_check is None else wishes.hose_check,
+        hose_check_reason=_reason(draft, wishes),
     )
     if wishes.schedule is not None:
         plan = plan.on_schedule(wishes.schedule)
@@ -92,3 +95,10 @@ def _check_air(wishes: Wishes, spec: RigSpec) -> None:
     for name, role in (("indoor_c", Role.INDOOR), ("outdoor_c", Role.OUTDOOR)):
         if name not in wishes.air and role not in measured:
             raise InvalidInput(name, None, "this temperature is needed, and the rig does not measure it")
+
+
+def _reason(draft: TestPlan, wishes: Wishes) -> str:
+    """Return why the hoses are not checked."""
+    if wishes.hose_check is None:
+        return draft.hose_check_reason
+    return "" if wishes.hose_check else ON_COMMAND_LINE

@@ -108,6 +108,8 @@ class RigSpec:
     further: tuple[FurtherFan, ...] = ()
     typed: bool = False
     """Whether there was no rig: pressures and flows were typed from a hand-written record."""
+    zone_names: tuple[tuple[Role, str], ...] = ()
+    """What the zones are called, such as garage, attic, neighbour."""
     calibrations: tuple[CalibrationNote, ...] = ()
     corrections: tuple[Correction, ...] = ()
 
@@ -148,6 +150,10 @@ class RigSpec:
     def range_named(self, name: str) -> FlowRange:
         """Return a flow range of the rig."""
         return next(item for item in self.ranges if item.name == name)
+
+    def zone_name(self, role: Role) -> str:
+        """Return what a zone is called, empty where nobody said."""
+        return dict(self.zone_names).get(role, "")
 
     def role_channels(self) -> dict[Role, str]:
         """The channel of each role, as `INSTRUMENT.CHANNEL`."""

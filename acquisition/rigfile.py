@@ -7,7 +7,7 @@ import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 
-from acquisition.rig import FAN_FLOWS, TAPS, FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.rig import FAN_FLOWS, TAPS, ZONES, FurtherFan, InstrumentSpec, RigSpec, Role
 from analysis.errors import InvalidInput
 from analysis.records import FlowRange
 
@@ -16,7 +16,7 @@ LARGEST_FILE_BYTES = 1_000_000
 
 _RIG_KEYS = {
     "format", "name", "simulated", "time_factor", "fitted", "fan", "fans", "fitted_on", "shutter", "instrument",
-    "range",
+    "range", "zones",
 }  # fmt: skip
 _INSTRUMENT_KEYS = {"name", "profile", "port", "serial", "channels"}
 _RANGE_KEYS = {"name", "coefficient_m3_h_pa_n", "exponent", "min_pa", "max_pa", "reference_density_kg_m3"}
@@ -63,6 +63,7 @@ def read_rig(text: str) -> RigSpec:
         simulated=simulated,
         time_factor=factor,
         further=_further(table, further, fitted),
+        zone_names=_zone_names(table),
     )
     check_rig(spec)
     return spec
@@ -127,6 +128,8 @@ def write_rig(spec: RigSpec) -> str:
         lines += ["[fitted_on]", *(f"{_quoted(fan.drive)} = {_quoted(fan.fitted)}" for fan in spec.further)]
     elif spec.fan:
         lines.append(f"fan = {_quoted(spec.fan)}")
+    if spec.zone_names:
+        lines += ["[zones]", *(f"{_quoted(role.value)} = {_quoted(name)}" for role, name in spec.zone_names)]
     for instrument in spec.instruments:
         lines += ["", "[[instrument]]", f"name = {_quoted(instrument.name)}"]
         lines += [f"profile = {_quoted(instrument.profile)}", f"port = {_quoted(instrument.port)}"]
@@ -164,6 +167,17 @@ def _further(table: Mapping[str, object], drives: list[str], usual: str) -> tupl
         if name not in drives:
             raise InvalidInput(f"fitted_on.{name}", "unknown", f"the fans beyond the first are: {', '.join(drives)}")
     return tuple(FurtherFan(name, _text(fitted, name, "fitted_on", default=usual)) for name in drives)
+
+
+def _zone_names(table: Mapping[str, object]) -> tuple[tuple[Role, str], ...]:
+    zones = table.get("zones", {})
+    known = {role.value: role for role in ZONES}
+    if not isinstance(zones, dict):
+        raise InvalidInput("zones", zones, f"a table of zone = name is needed, with {', '.join(known)}")
+    for role in zones:
+        if role not in known:
+            raise InvalidInput(f"zones.{role}", "unknown", f"the zones are: {', '.join(known)}")
+    return tuple((role, _text(zones, name, "zones")) for name, role in known.items() if name in zones)
 
 
 def _instrument(table: Mapping[str, object], where: str) -> InstrumentSpec:

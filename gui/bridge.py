@@ -271,6 +271,7 @@ class Bridge(QObject):
             rig.problem(),
             latest,
             self._intents.register.today(),
+            self._intents.rig.ports,
         )
         place.show_picture(picture)
         place.own.editor.show_sheet(rig)

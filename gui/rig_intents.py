@@ -7,6 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject
+from PySide6.QtGui import QGuiApplication
 
 from acquisition.joining import join_class
 from acquisition.rig import RigSpec
@@ -16,7 +17,7 @@ from analysis.errors import InvalidInput
 from drivers.clock import NS_PER_S, WallClock
 from drivers.finding import Found, find_instruments
 from drivers.portadvice import changes
-from drivers.ports import PortList, list_ports
+from drivers.ports import PortInfo, PortList, list_ports
 from drivers.profile import load_profile, shipped_profiles
 from gui.desk import Desk
 from gui.files import Files
@@ -93,6 +94,16 @@ class RigIntents(QObject):
 
         page.join_button.setEnabled(False)
         self._desk.errands.run(ask, joined, failed)
+
+    @property
+    def ports(self) -> tuple[PortInfo, ...]:
+        """The ports as they were listed last."""
+        return self._ports.ports if self._ports is not None else ()
+
+    def copy(self, text: str) -> None:
+        """Put a command or a rule on the clipboard."""
+        QGuiApplication.clipboard().setText(text)
+        self._desk.tell(Severity.NOTE, f"Copied: {text}")
 
     def look_for_ports(self) -> None:
         """List the ports, beside the window: it can take seconds."""
@@ -178,6 +189,7 @@ class RigIntents(QObject):
         place.sources.connect_asked.connect(self.connect_source)
         place.sources.disconnect_asked.connect(self._desk.connection.disconnect)
         place.sources.selected.connect(self._screen.touch)
+        place.live.copy_asked.connect(self.copy)
         place.live.accept_asked.connect(self._desk.connection.accept_identity)
         place.own.connect_button.clicked.connect(self.connect_own)
         place.own.ports.clicked.connect(self.look_for_ports)
@@ -197,6 +209,8 @@ class RigIntents(QObject):
             (editor.range_edited, model.set_range),
             (editor.range_removed, model.remove_range),
             (editor.fitted_chosen, model.set_fitted),
+            (editor.fitted_on_chosen, model.set_fitted_on),
+            (editor.zone_named, model.set_zone),
             (editor.shutter_chosen, model.set_shutter),
         )
         for signal, edit in edits:

@@ -74,6 +74,7 @@ def rig_from(text: str) -> RigSpec:
             instruments=tuple(_instrument(item) for item in table.pop("instruments")),
             ranges=tuple(FlowRange(**item) for item in table.pop("ranges")),
             further=tuple(FurtherFan(**item) for item in table.pop("further", ())),
+            zone_names=tuple((Role(role), str(name)) for role, name in table.pop("zone_names", ())),
             calibrations=tuple(_calibration(item) for item in table.pop("calibrations", ())),
             corrections=tuple(_correction(item) for item in table.pop("corrections", ())),
             **table,

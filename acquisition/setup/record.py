@@ -11,12 +11,13 @@ from acquisition.setup.board import board_of
 
 
 def said_of_setup(plan: TestPlan, entries: Iterable[Entry], started: datetime) -> tuple[str, ...]:
-    """Return sentences, none where nothing was noted before the test."""
+    """Return sentences, none where nothing was noted before the test and nothing was left out."""
     before = [entry for entry in entries if entry.utc <= started]
+    said = [] if plan.hose_check else [f"The hoses were not checked before the points: {_why(plan)}."]
     if not before:
-        return ()
+        return tuple(said)
     board = board_of(plan, before)
-    said = [f"Safety: {plan.safety}"] if plan.safety else []
+    said += [f"Safety: {plan.safety}"] if plan.safety else []
     if plan.cap_pa is not None:
         said.append(f"By the safety answers the pressure was kept at or below {plan.cap_pa:g} Pa.")
     if plan.pressurize_only:
@@ -33,3 +34,7 @@ def said_of_setup(plan: TestPlan, entries: Iterable[Entry], started: datetime) -
     if board.checked is not None:
         said.append(f"The set-up was looked over by a second person: {board.checked.who}.")
     return tuple(said)
+
+
+def _why(plan: TestPlan) -> str:
+    return plan.hose_check_reason or "no reason was given"

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from acquisition.openrig import RigSource
@@ -14,12 +15,14 @@ from analysis.units import Display, Quantity, format_value, format_with_unit, un
 from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
 from drivers.openers import HAND
+from drivers.portadvice import access_rule
+from drivers.ports import PortInfo
 from gui.theme import Tone
 from gui.viewmodels.health import summary, unwell
 from gui.viewmodels.moment import Moment, RigState
 from gui.viewmodels.register import DUE_TONES
 from gui.viewmodels.ribbon import link_lamp
-from gui.viewmodels.rig_sheet import ROLE_WORDS, same
+from gui.viewmodels.rig_sheet import role_words, same
 
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
@@ -30,8 +33,17 @@ QUANTITIES = {
     Role.BAROMETER: (Quantity.BAROMETRIC_PRESSURE, 1),
 }
 STALE_S = 2.0
+RULE_FILE = "/etc/udev/rules.d/70-airseam.rules"
 Newest = Callable[[Role], tuple[float, float] | None]
 """Returns value and age in seconds of the newest reading of a role."""
+
+
+@dataclass(frozen=True, slots=True)
+class Remedy:
+    """What somebody may copy to mend a refused port."""
+
+    words: str
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +60,7 @@ class LinkRow:
     acceptable: bool = False
     health: str = ""
     warnings: tuple[tuple[Tone, str], ...] = ()
+    remedies: tuple[Remedy, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,6 +111,7 @@ def rig_picture(
     problem: str,
     newest: Newest,
     today: date,
+    ports: Sequence[PortInfo] = (),
 ) -> RigPicture:
     """Return the place. `chosen` are house and speed that are selected, `problem` what is wrong with the draft."""
     rig, snapshot, spec = moment.rig, moment.snapshot, moment.rig.spec
@@ -107,7 +121,10 @@ def rig_picture(
     links = snapshot.links if snapshot is not None else ()
     return RigPicture(
         title=spec.name if spec is not None else "No rig is connected",
-        links=tuple(link_row(link, spec, moment.health.get(link.name, ())) for link in links),
+        links=tuple(
+            replace(link_row(link, spec, moment.health.get(link.name, ())), remedies=remedies(link, ports))
+            for link in links
+        ),
         channels=_channels(spec, newest, moment.display) if snapshot is not None and spec is not None else (),
         sources=tuple(
             SourceCard(item.id, item.title, _source_words(item, moment.display), item.id == rig.source)
@@ -164,6 +181,16 @@ def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ())
     return LinkRow(link.name, lamp.tone, state, words, acceptable, summary(facts) if facts else "", warnings)
 
 
+def remedies(link: LinkStatus, ports: Sequence[PortInfo]) -> tuple[Remedy, ...]:
+    """Return what can be copied where a sentence names a command, and the rule for the adapter that was refused."""
+    found = [Remedy(f"The command: {command}", command) for command in re.findall("`([^`]+)`", link.sentence)]
+    usb_id = next((port.usb_id for port in ports if port.name == link.port), "")
+    if found and usb_id and "usermod" in link.sentence:
+        rule = access_rule(usb_id)
+        found.append(Remedy(f"Or for this adapter alone, as a line of {RULE_FILE}: {rule}", rule))
+    return tuple(found)
+
+
 def _linked_words(link: LinkStatus, *, drive: bool) -> str:
     if link.port.startswith(HAND):
         return "A person reads this gauge and types what it shows, in the Test place."
@@ -188,7 +215,7 @@ def _channels(spec: RigSpec, newest: Newest, display: Display) -> tuple[ChannelR
         reading = newest(role)
         value = "–" if reading is None else format_value(reading[0], quantity, display, decimals)
         stale = reading is None or reading[1] > STALE_S
-        rows.append(ChannelRow(channel, ROLE_WORDS[role], value, unit_symbol(quantity, display), stale))
+        rows.append(ChannelRow(channel, role_words(spec, role), value, unit_symbol(quantity, display), stale))
     return tuple(rows)
 
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 
 from acquisition.register import Equipment, ranges_of
-from acquisition.rig import FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.rig import ZONES, FurtherFan, InstrumentSpec, RigSpec, Role
 from acquisition.rigfile import check_rig
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
@@ -260,6 +260,17 @@ class RigSheetModel:
         """Choose the flow range in use."""
         self._set("fitted range", replace(self.spec, fitted=name))
 
+    def set_fitted_on(self, drive: str, name: str) -> None:
+        """Choose the flow range in use on a further fan."""
+        further = tuple(replace(fan, fitted=name) if fan.drive == drive else fan for fan in self.spec.further)
+        self._set(f"range fitted on {drive}", replace(self.spec, further=further))
+
+    def set_zone(self, role: Role, name: str) -> None:
+        """Name a zone; no name is none."""
+        names = dict(self.spec.zone_names) | {role: " ".join(name.split())}
+        kept = tuple((zone, names[zone]) for zone in ZONES if names.get(zone))
+        self._set("zone name", replace(self.spec, zone_names=kept))
+
     def set_shutter(self, shutter: bool) -> None:
         """Say whether the fan closes by itself at rest."""
         self._set("shutter", replace(self.spec, shutter=shutter))
@@ -315,6 +326,12 @@ def same(one: RigSpec, other: RigSpec) -> bool:
     """Whether two rigs are the same, whatever the register knows of them; unknown numbers count as equal."""
     bare, other = (replace(item, calibrations=(), corrections=()) for item in (one, other))
     return repr(bare) == repr(other)
+
+
+def role_words(spec: RigSpec, role: Role) -> str:
+    """Return what a role is called in a rig: a zone by its name."""
+    name = spec.zone_name(role)
+    return f"Indoors against {name}" if name else ROLE_WORDS[role]
 
 
 def number_text(value: float) -> str:

@@ -20,6 +20,12 @@ from analysis.records import Direction, Limit
 from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol, usual_decimals
 
 PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
+HOSES_CHECKED, HOSES_LEFT_OUT = "before the points", "left out: "
+HOSE_WORDS = (
+    HOSES_CHECKED,
+    f"{HOSES_LEFT_OUT}looked over by hand",
+    f"{HOSES_LEFT_OUT}checked in the test before",
+)
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
 """The watchdog stops the fan at 80 Pa."""
@@ -216,6 +222,21 @@ def _write_method(sheet: Sheet, text: str, _: Display) -> Sheet:
     return replace(sheet, plan=sheet.plan.by_method(text))
 
 
+def _read_hoses(sheet: Sheet, _: Display) -> str:
+    plan = sheet.plan
+    return HOSES_CHECKED if plan.hose_check else f"{HOSES_LEFT_OUT}{plan.hose_check_reason or 'no reason given'}"
+
+
+def _write_hoses(sheet: Sheet, text: str, _: Display) -> Sheet:
+    words = " ".join(text.split())
+    if words in ("", HOSES_CHECKED):
+        return replace(sheet, plan=replace(sheet.plan, hose_check=True, hose_check_reason=""))
+    reason = words.removeprefix(HOSES_LEFT_OUT.strip()).strip(" :.")
+    if not reason:
+        raise InvalidInput("check of the hoses", text, f"“{HOSES_CHECKED}”, or why it is left out, is needed")
+    return replace(sheet, plan=replace(sheet.plan, hose_check=False, hose_check_reason=reason))
+
+
 def _read_schedule(sheet: Sheet, _: Display) -> str:
     return sheet.plan.schedule
 
@@ -326,6 +347,8 @@ FIELDS: tuple[Field, ...] = (
           )),
     Field("limit", TEST, "Limit", Kind.NUMBER, read=_read_limit, write=_write_limit, hint="empty: no limit"),
     Field("targets", TEST, "Targets", Kind.NUMBER, read=_read_targets, write=_write_targets, optional=False),
+    Field("hose_check", TEST, "Check of the hoses", Kind.PROPOSED, read=_read_hoses, write=_write_hoses,
+          choices=tuple((words, words) for words in HOSE_WORDS)),
     Field("schedule", TEST, "Schedule", Kind.CHOICE, read=_read_schedule, write=_write_schedule,
           choices=(*((name, name.capitalize()) for name in SCHEDULES), (OWN_SCHEDULE, "Own durations"))),
     _number("zero_s", TEST, "Zero-flow record", "plan.zero_s", Quantity.DURATION, 10, 600, optional=False),

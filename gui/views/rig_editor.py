@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLineEdit, QScrollArea, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QGridLayout, QLineEdit, QWidget
 
-from acquisition.rig import InstrumentSpec, RigSpec
+from acquisition.rig import ZONES, InstrumentSpec, RigSpec, Role
 from analysis.records import FlowRange
 from drivers.ports import PortInfo
 from gui.theme import GAP_8, GAP_12, Tone
@@ -15,6 +15,7 @@ from gui.viewmodels.rig_sheet import RANGE_FIELDS, ROLE_WORDS, ProfileChoice, Ri
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Choice, button, column, label, row
+from gui.views.scrolled import scrolled
 
 NO_ROLE = "not used"
 
@@ -183,13 +184,17 @@ class RigEditor(QWidget):
     range_edited = Signal(int, str, str)
     range_removed = Signal(int)
     fitted_chosen = Signal(str)
+    fitted_on_chosen = Signal(str, str)
+    zone_named = Signal(object, str)
     shutter_chosen = Signal(bool)
 
     def __init__(self, profiles: Sequence[ProfileChoice]) -> None:
         """Make it empty."""
         super().__init__()
         self._profiles = tuple(profiles)
-        self._structure: tuple[tuple[str, ...], int] | None = None
+        self._structure: tuple[object, ...] | None = None
+        self.fitted_on: dict[str, FieldView] = {}
+        self.zones: dict[Role, FieldView] = {}
         self._instruments: list[InstrumentEditor] = []
         self._ranges: list[RangeEditor] = []
         self._ports: tuple[PortInfo, ...] = ()
@@ -211,7 +216,6 @@ class RigEditor(QWidget):
         adding = row(self.kind, self.add)
         adding.setStretch(0, 1)
         box = column(GAP_12)
-        box.setContentsMargins(0, 0, GAP_8, 0)
         box.addWidget(self._name)
         box.addWidget(label("Instruments", "title"))
         box.addLayout(self._instrument_box)
@@ -222,17 +226,11 @@ class RigEditor(QWidget):
         add_range.clicked.connect(self._add_range)
         box.addWidget(add_range)
         box.addWidget(self.fitted)
+        self._further_box = column(GAP_8)
+        box.addLayout(self._further_box)
         box.addWidget(self.shutter)
         box.addStretch(1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        inside.setLayout(box)
-        self.area = QScrollArea()
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.area.setWidget(inside)
-        self.area.setAccessibleName("Rig sheet")
+        self.area = scrolled(box, "Rig sheet")
         outer = column(0)
         outer.addWidget(self.area)
         self.setLayout(outer)
@@ -240,7 +238,9 @@ class RigEditor(QWidget):
     def show_sheet(self, model: RigSheetModel) -> None:
         """Show a rig; its editors are only made anew when there are others."""
         spec = model.spec
-        structure = (tuple(item.profile for item in spec.instruments), len(spec.ranges))
+        zones = tuple(role for role in spec.role_channels() if role in ZONES)
+        drives = tuple(fan.drive for fan in spec.further)
+        structure = (tuple(item.profile for item in spec.instruments), len(spec.ranges), drives, zones)
         if structure != self._structure:
             self._structure = structure
             self._rebuild(spec)
@@ -258,6 +258,11 @@ class RigEditor(QWidget):
                 fitted.addItem(name, name)
         self.fitted.show_value(spec.fitted, "", "", Tone.QUIET)
         self.fitted.setVisible(len(names) > 1)
+        for fan in spec.further:
+            self.fitted_on[fan.drive].show_choices([(name, name) for name in names])
+            self.fitted_on[fan.drive].show_value(fan.fitted, "", "", Tone.QUIET)
+        for role, view in self.zones.items():
+            view.show_value(spec.zone_name(role), "", "", Tone.QUIET, "such as garage or attic")
         self.shutter.setChecked(spec.shutter)
         self.shutter.setVisible(bool(spec.fan))
 
@@ -268,7 +273,7 @@ class RigEditor(QWidget):
             editor.show_ports(ports)
 
     def _rebuild(self, spec: RigSpec) -> None:
-        for old in (*self._instruments, *self._ranges):
+        for old in (*self._instruments, *self._ranges, *self.fitted_on.values(), *self.zones.values()):
             old.setParent(None)
             old.deleteLater()
         self._instruments, self._ranges = [], []
@@ -286,6 +291,24 @@ class RigEditor(QWidget):
             range_editor.removed.connect(self.range_removed)
             self._ranges.append(range_editor)
             self._range_box.addWidget(range_editor)
+
+        self.fitted_on = {
+            fan.drive: FieldView(fan.drive, Kind.CHOICE, f"Flow range in use on {fan.drive}") for fan in spec.further
+        }
+        for view in self.fitted_on.values():
+            view.committed.connect(self.fitted_on_chosen)
+            self._further_box.addWidget(view)
+        self.zones = {
+            role: FieldView(role.value, Kind.TEXT, f"Name of {ROLE_WORDS[role].rpartition('against ')[2]}")
+            for role in spec.role_channels()
+            if role in ZONES
+        }
+        for view in self.zones.values():
+            view.committed.connect(self._zone_named)
+            self._further_box.addWidget(view)
+
+    def _zone_named(self, role: str, text: str) -> None:
+        self.zone_named.emit(Role(role), text)
 
     def _named(self, _: str, text: str) -> None:
         self.named.emit(text)

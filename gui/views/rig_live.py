@@ -5,16 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QBoxLayout, QButtonGroup, QFrame, QGridLayout, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QBoxLayout, QButtonGroup, QGridLayout, QLabel, QPushButton, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.rig_place import ChannelRow, LinkRow, RigPicture
 from gui.views.parts import ElidedLabel, Lamp, Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.scrolled import scrolled
 
 
 class LinkView(QWidget):
-    """One link: a lamp, its name and state, what is known about it."""
+    """One link: a lamp, its name and state, what is known about it, and what to copy where a port is refused."""
+
+    copy_asked = Signal(str)
 
     def __init__(self, look: Look, buttons: QButtonGroup, at: int) -> None:
         """Make it empty; the button lets a person accept the instrument that answers."""
@@ -33,6 +36,9 @@ class LinkView(QWidget):
         box.addLayout(head)
         box.addWidget(self._words)
         box.addWidget(self._health)
+        self._remedies: list[tuple[QLabel, QPushButton]] = []
+        self._remedy_box = column(GAP_4)
+        box.addLayout(self._remedy_box)
         self._warning_box = column(2)
         box.addLayout(self._warning_box)
         self.setLayout(box)
@@ -45,9 +51,26 @@ class LinkView(QWidget):
         set_tone(self._state, link.tone if link.tone is not Tone.GOOD else Tone.QUIET)
         set_text(self._words, link.words)
         self.accept.setVisible(link.acceptable)
+        while len(self._remedies) < len(link.remedies):
+            self._add_remedy()
+        for at, (words, press) in enumerate(self._remedies):
+            for part in (words, press):
+                part.setVisible(at < len(link.remedies))
+            if at < len(link.remedies):
+                set_text(words, link.remedies[at].words)
+                press.setProperty("copied", link.remedies[at].text)
+                press.setAccessibleName(f"Copy: {link.remedies[at].text}")
         set_text(self._health, link.health)
         self._health.setVisible(bool(link.health))
         show_sentences(self._warnings, self._warning_box, link.warnings)
+
+    def _add_remedy(self) -> None:
+        words, press = wrapped("quiet"), button("Copy", "slim")
+        press.clicked.connect(lambda: self.copy_asked.emit(str(press.property("copied"))))
+        beside = row(words, press)
+        beside.setStretch(0, 1)
+        self._remedy_box.addLayout(beside)
+        self._remedies.append((words, press))
 
 
 def show_sentences(views: list[QLabel], box: QBoxLayout, said: Sequence[tuple[Tone, str]]) -> None:
@@ -89,9 +112,10 @@ class ChannelView:
 
 
 class RigLive(Panel):
-    """What is connected. `accept_asked` carries the name of a link."""
+    """What is connected. `accept_asked` carries the name of a link, `copy_asked` a text for the clipboard."""
 
     accept_asked = Signal(str)
+    copy_asked = Signal(str)
 
     def __init__(self, look: Look) -> None:
         """Make it empty."""
@@ -112,10 +136,7 @@ class RigLive(Panel):
         self._grid.setVerticalSpacing(GAP_8)
         self._grid.setColumnStretch(0, 3)
         self._grid.setColumnStretch(1, 2)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
         box = column(GAP_16)
-        box.setContentsMargins(0, 0, GAP_8, 0)
         box.addWidget(self._empty)
         box.addLayout(self._link_box)
         self._due_box = column(GAP_4)
@@ -124,14 +145,7 @@ class RigLive(Panel):
         box.addLayout(self._grid)
         box.addWidget(self._fitted)
         box.addStretch(1)
-        inside.setLayout(box)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setAccessibleName("Links and channels")
-        self.body.addWidget(area, 1)
+        self.body.addWidget(scrolled(box, "Links and channels"), 1)
 
     def show_picture(self, picture: RigPicture) -> None:
         """Show a moment."""
@@ -140,6 +154,7 @@ class RigLive(Panel):
         self._empty.setVisible(bool(picture.empty))
         while len(self._links) < len(picture.links):
             view = LinkView(self._look, self._group, len(self._links))
+            view.copy_asked.connect(self.copy_asked)
             self._links.append(view)
             self._link_box.addWidget(view)
         self._names = [link.name for link in picture.links]
