@@ -1,4 +1,4 @@
-"""The life of a link on virtual time: opened, identified, lost, found again, refused, each with a sentence."""
+"""The life of a link on virtual time: opened, identified, lost, found again, each with a sentence."""
 
 from __future__ import annotations
 
@@ -10,58 +10,25 @@ from itertools import pairwise
 import pytest
 
 from drivers.clock import NS_PER_S, VirtualClock, seconds
-from drivers.device import Gauge, connect
+from drivers.device import connect
 from drivers.errors import LinkLost, PortBusy
 from drivers.instrument import Linked, LinkState, Readable
 from drivers.profile import load_profile
-from drivers.reading import Quality, Reading
+from drivers.reading import Quality
 from drivers.session import FIRST_WAIT_S, LONGEST_WAIT_S
-from tests.drivers.wires import Answer, Pair, Wire, run, with_checksum
-
-IDENTITY = b"AIRSEAM DEMO,SCPI-GAUGE,SG-0012,1.0\n"
-OTHER = b"AIRSEAM DEMO,SCPI-GAUGE,SG-0099,1.0\n"
-FAN = b"AIRSEAM DEMO,SCPI-FAN,SF-0003,1.0\n"
-LINE_IDENTITY = with_checksum("id=LINE-GAUGE,LG-0007")
-SETTLED_S = 0.1
-
-
-def values(p1: float, p2: str = "1.03400E+02") -> bytes:
-    return f"{p1:.5E},{p2},9.91E37,9.91E37,2.10400E+01,1.12300E+01,1.01325E+05,4.50000E+01\n".encode()
-
-
-def counting(identity: bytes = IDENTITY) -> Answer:
-    """Answer as a gauge whose p1 counts the requests."""
-    count = iter(range(1, 100_000))
-    return lambda message: identity if message == b"*IDN?\n" else values(float(next(count)))
-
-
-def gauge_on(wire: Wire, profile_id: str = "scpi-gauge", serial: str = "") -> Gauge:
-    gauge = connect("gauge", load_profile(profile_id), wire, wire.clock, serial=serial)
-    assert isinstance(gauge, Gauge)
-    return gauge
-
-
-def started(wire: Wire, serial: str = "") -> Gauge:
-    gauge = gauge_on(wire, serial=serial)
-    gauge.start()
-    return gauge
-
-
-def state_of(gauge: Gauge) -> LinkState:
-    return gauge.status().state
-
-
-def p1_of(readings: list[Reading] | tuple[Reading, ...]) -> list[float]:
-    return [reading.value for reading in readings if reading.channel == "gauge.p1"]
-
-
-def taken(gauge: Gauge) -> list[float]:
-    return p1_of(list(gauge.take()))
-
-
-def is_sentence(text: str) -> bool:
-    return len(text) > 12 and text.endswith(".") and " " in text
-
+from tests.drivers.gauges import (
+    IDENTITY,
+    OTHER,
+    SETTLED_S,
+    counting,
+    gauge_on,
+    is_sentence,
+    p1_of,
+    started,
+    state_of,
+    values,
+)
+from tests.drivers.wires import Pair, Wire, run
 
 # --- a good day ---------------------------------------------------------------------------------------------------
 
@@ -194,129 +161,6 @@ def test_bytes_that_make_no_sense_point_to_speed_and_cable(clock: VirtualClock) 
     gauge.close()
 
 
-# --- silence ------------------------------------------------------------------------------------------------------
-
-
-def test_a_silent_instrument_is_asked_now_and_then_and_its_port_stays_open(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=lambda message: None)
-    gauge = started(wire)
-    run(clock, 60.0)
-    assert len(wire.opened_ns) == 1
-    assert wire.is_open
-    assert 30 < len(wire.written) < 45
-    assert set(wire.messages()) == {b"*IDN?\n"}
-    assert wire.reads < 60 * 210
-    assert state_of(gauge) is LinkState.IDENTIFYING
-    assert "does not say who it is" in gauge.status().sentence
-    gauge.close()
-
-
-def test_a_reply_that_stays_away_does_not_close_the_port(clock: VirtualClock) -> None:
-    whole = counting()
-    deaf = [False]
-    wire = Wire(clock, answer=lambda message: None if deaf[0] and message == b"READ?\n" else whole(message))
-    gauge = started(wire)
-    run(clock, 1.0)
-    deaf[0] = True
-    run(clock, 0.7)
-    deaf[0] = False
-    run(clock, 1.0)
-    status = gauge.status()
-    assert 1 <= status.no_replies <= 3
-    assert (status.reconnects, status.state) == (0, LinkState.LINKED)
-    assert len(wire.opened_ns) == 1
-    assert status.sentence == ""
-    gauge.close()
-
-
-@pytest.mark.parametrize("latency_s", [0.05, 0.28, 0.35, 0.6, 0.95, 1.2, 1.55, 1.7, 2.4, 3.2])
-def test_a_late_reply_is_never_taken_for_the_current_value(clock: VirtualClock, latency_s: float) -> None:
-    """p1 is the time of the request that it answers: a value may never be older than its own round trip."""
-
-    def answer(message: bytes) -> bytes:
-        return IDENTITY if message == b"*IDN?\n" else values(1.0 + clock.now_ns() / NS_PER_S)
-
-    wire = Wire(clock, answer=answer, latency_s=latency_s)
-    gauge = started(wire)
-    run(clock, 60.0)
-    readings = [reading for reading in gauge.take() if reading.channel == "gauge.p1"]
-    assert bool(readings) == (latency_s < 0.3)
-    for reading in readings:
-        asked_s = reading.monotonic_ns / NS_PER_S - reading.round_trip_s / 2
-        assert reading.value - 1.0 == pytest.approx(asked_s, abs=0.002)
-    gauge.close()
-
-
-@pytest.mark.parametrize("lag", [1, 2, 3])
-def test_an_instrument_that_answers_the_question_before_is_never_read(clock: VirtualClock, lag: int) -> None:
-    behind: deque[bytes] = deque()
-    whole = counting()
-
-    def answer(message: bytes) -> bytes | None:
-        behind.append(whole(message) or b"")
-        return behind.popleft() if len(behind) > lag else None
-
-    wire = Wire(clock, answer=answer)
-    gauge = started(wire)
-    run(clock, 120.0)
-    assert taken(gauge) == []
-    gauge.close()
-
-
-def test_a_jam_that_clears_all_at_once_leaves_no_old_value(clock: VirtualClock) -> None:
-    """A network that stalls and then delivers everything: identities and values in one burst."""
-    jam: list[bytes] = []
-    jammed = [False]
-    whole = counting()
-
-    def answer(message: bytes) -> bytes | None:
-        reply = whole(message) or b""
-        if jammed[0]:
-            jam.append(reply)
-            return None
-        return reply
-
-    wire = Wire(clock, answer=answer)
-    gauge = started(wire)
-    run(clock, 1.0)
-    jammed[0] = True
-    run(clock, 8.0)
-    before = taken(gauge)
-    jammed[0] = False
-    wire.say(b"".join(jam))
-    run(clock, 10.0)
-    after = taken(gauge)
-    assert after
-    assert min(after) > max(before) + len([reply for reply in jam if reply != IDENTITY])
-    gauge.close()
-
-
-def test_a_nonsense_reply_costs_one_question_not_the_link(clock: VirtualClock) -> None:
-    replies = iter([IDENTITY, values(1.0), b"1.0,2.0\n", IDENTITY, values(2.0)])
-    wire = Wire(clock, answer=lambda message: next(replies, values(3.0)))
-    gauge = started(wire)
-    run(clock, SETTLED_S + 0.35)
-    assert taken(gauge)[:2] == [1.0, 2.0]
-    assert wire.messages()[:5] == [b"*IDN?\n", b"READ?\n", b"READ?\n", b"*IDN?\n", b"READ?\n"]
-    assert (gauge.status().bad_frames, gauge.status().no_replies) == (1, 0)
-    gauge.close()
-
-
-def test_a_flood_neither_blocks_nor_passes_for_an_answer(clock: VirtualClock) -> None:
-    class Flood(Wire):
-        def read(self, timeout_s: float) -> bytes:
-            self.reads += 1
-            return b"1.0,2.0,3.0,4.0,5.0,6.0,7.0,8.0\n" * 100
-
-    wire = Flood(clock, answer=counting())
-    gauge = started(wire)
-    run(clock, 5.0)
-    assert taken(gauge) == []
-    assert "does not stop" in gauge.status().sentence
-    assert len(wire.opened_ns) == 1
-    gauge.close()
-
-
 # --- the port goes and comes --------------------------------------------------------------------------------------
 
 
@@ -409,195 +253,6 @@ def test_a_fault_of_the_program_is_shown_and_the_link_comes_back(
     wire.latency_s = 0.005
     run(clock, 2.0)
     assert state_of(gauge) is LinkState.LINKED
-    gauge.close()
-
-
-# --- who is there -------------------------------------------------------------------------------------------------
-
-
-def test_the_first_to_answer_is_the_right_one_and_another_after_it_is_refused(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=counting())
-    gauge = started(wire)
-    run(clock, 1.0)
-    wire.unplug()
-    run(clock, 1.0)
-    taken(gauge)
-    wire.answer = counting(OTHER)
-    wire.replug()
-    run(clock, 10.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    assert "SG-0099" in gauge.status().sentence
-    assert "SG-0012" in gauge.status().sentence
-    reopened_ns = wire.opened_ns[-1]
-    assert {data for time_ns, data in wire.written if time_ns > reopened_ns} == {b"*IDN?\n"}
-    assert taken(gauge) == []
-    gauge.accept_identity()
-    run(clock, 1.0)
-    assert state_of(gauge) is LinkState.LINKED
-    assert taken(gauge)
-    gauge.close()
-
-
-def test_the_accepted_instrument_is_the_right_one_from_then_on(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=counting(OTHER))
-    gauge = started(wire, serial="SG-0012")
-    run(clock, 1.0)
-    gauge.accept_identity()
-    run(clock, 1.0)
-    assert state_of(gauge) is LinkState.LINKED
-    wire.unplug()
-    run(clock, 1.0)
-    wire.answer = counting()
-    wire.replug()
-    run(clock, 3.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    gauge.close()
-
-
-def test_the_right_instrument_that_is_put_back_needs_no_word(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=counting(OTHER))
-    gauge = started(wire, serial="SG-0012")
-    run(clock, 1.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    wire.answer = counting()
-    run(clock, 3.0)
-    assert state_of(gauge) is LinkState.LINKED
-    gauge.close()
-
-
-def test_a_wrong_instrument_stays_wrong_while_it_is_asked_again(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=counting(OTHER))
-    gauge = started(wire, serial="SG-0012")
-    run(clock, 1.0)
-    states = set()
-    for _ in range(2000):
-        run(clock, 0.005)
-        states.add(state_of(gauge))
-    assert states == {LinkState.WRONG_INSTRUMENT}
-    assert len(wire.sent(b"*IDN?\n")) > 3
-    gauge.close()
-
-
-def test_acceptance_given_while_all_is_well_is_not_kept_for_later(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=counting())
-    gauge = started(wire)
-    run(clock, 1.0)
-    gauge.accept_identity()
-    wire.unplug()
-    run(clock, 1.0)
-    wire.answer = counting(OTHER)
-    wire.replug()
-    run(clock, 3.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    gauge.close()
-
-
-def test_another_kind_of_instrument_is_quoted(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=lambda message: FAN)
-    gauge = started(wire)
-    run(clock, 2.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    assert "SCPI-FAN" in gauge.status().sentence
-    gauge.accept_identity()
-    run(clock, 5.0)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    assert b"READ?\n" not in wire.messages()
-    gauge.close()
-
-
-# --- a free-running gauge -----------------------------------------------------------------------------------------
-
-
-class Stream:
-    """A gauge that sends a line ten times a second while `talking`, and its identity when asked."""
-
-    def __init__(self, clock: VirtualClock, identity: bytes = LINE_IDENTITY) -> None:
-        """Be silent until the port is open."""
-        self.wire = Wire(clock, answer=self._answer)
-        self.identity = identity
-        self.talking = True
-        self.count = 0
-        self._clock = clock
-        clock.host(self._pump, "stream")
-
-    def _answer(self, message: bytes) -> bytes | None:
-        return self.identity if self.talking and message == b"?\r\n" else None
-
-    def _pump(self, now_ns: int) -> int:
-        if self.talking and self.wire.is_open:
-            self.count += 1
-            self.wire.say(with_checksum(f"p1={self.count:.2f} p2=103.40 t1=21.04 t2=11.23"))
-        return now_ns + seconds(0.1)
-
-
-def test_a_free_running_gauge_is_read_line_by_line(clock: VirtualClock) -> None:
-    stream = Stream(clock)
-    gauge = gauge_on(stream.wire, "line-gauge")
-    gauge.start()
-    run(clock, 10.0)
-    read = taken(gauge)
-    assert len(read) > 95
-    assert read == [float(number) for number in range(int(read[0]), int(read[0]) + len(read))]
-    assert gauge.status().bad_frames == 0
-    assert gauge.status().rate_hz == pytest.approx(10.0, abs=0.2)
-    assert stream.wire.messages() == [b"?\r\n"]
-    gauge.close()
-
-
-def test_a_gauge_that_goes_silent_is_asked_and_taken_up_when_it_speaks_again(clock: VirtualClock) -> None:
-    stream = Stream(clock)
-    gauge = gauge_on(stream.wire, "line-gauge")
-    gauge.start()
-    run(clock, 2.0)
-    stream.talking = False
-    run(clock, 1.3)
-    assert state_of(gauge) is LinkState.IDENTIFYING
-    assert "gone silent" in gauge.status().sentence
-    run(clock, 30.0)
-    assert len(stream.wire.opened_ns) == 1
-    assert is_sentence(gauge.status().sentence)
-    stream.talking = True
-    run(clock, 4.0)
-    assert (state_of(gauge), gauge.status().sentence) == (LinkState.LINKED, "")
-    gauge.close()
-
-
-def test_a_gauge_that_names_itself_but_never_sends_is_not_called_well(clock: VirtualClock) -> None:
-    wire = Wire(clock, answer=lambda message: b"x" + LINE_IDENTITY + LINE_IDENTITY)
-    gauge = gauge_on(wire, "line-gauge")
-    gauge.start()
-    run(clock, 10.0)
-    assert gauge.status().no_replies >= 1
-    assert gauge.status().readings == 0
-    gauge.close()
-
-
-def test_another_free_running_gauge_behind_the_same_open_port_is_noticed(clock: VirtualClock) -> None:
-    stream = Stream(clock)
-    gauge = gauge_on(stream.wire, "line-gauge")
-    gauge.start()
-    run(clock, 1.0)
-    stream.wire.say(with_checksum("id=LINE-GAUGE,LG-0042"))
-    run(clock, 0.1)
-    assert state_of(gauge) is LinkState.WRONG_INSTRUMENT
-    assert "LG-0042" in gauge.status().sentence
-    run(clock, 5.0)
-    assert state_of(gauge) is LinkState.LINKED  # it was the old one that answered when asked
-    gauge.close()
-
-
-def test_over_without_a_side_is_the_end_that_was_nearer(clock: VirtualClock) -> None:
-    stream = Stream(clock)
-    gauge = gauge_on(stream.wire, "line-gauge")
-    gauge.start()
-    run(clock, 1.0)
-    stream.talking = False
-    stream.wire.say(with_checksum("p1=-490.00 p2=490.00 t1=21.04 t2=11.23"))
-    stream.wire.say(with_checksum("p1=OVER p2=OVER t1=21.04 t2=11.23"), 0.1)
-    run(clock, 0.3)
-    newest = {reading.channel: (reading.value, reading.quality) for reading in gauge.take()}
-    assert newest["gauge.p1"] == (-500.0, Quality.OVER_RANGE)
-    assert newest["gauge.p2"] == (500.0, Quality.OVER_RANGE)
     gauge.close()
 
 
