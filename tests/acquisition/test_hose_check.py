@@ -11,7 +11,7 @@ import pytest
 from acquisition.bench import Bench
 from acquisition.control import Plant as KnownPlant
 from acquisition.control import PressureController
-from acquisition.hosecheck import Doubt, FanStep, HoseFault, Response, judge_hoses
+from acquisition.hosecheck import Doubt, FanStep, HoseFault, Response, judge_growth, judge_hoses
 from acquisition.hosestep import HoseCheck
 from acquisition.live import LiveBuffer
 from acquisition.multipoint import ALL_THE_SAME, CHECK_AGAIN, GO_ON
@@ -57,18 +57,24 @@ class Progress:
     plan = NoPlan()
 
 
-def checked(house: House, action: Action | None = None, wind_m_s: float = 0.0, seed: int = 1) -> tuple[str, float]:
+def checked(
+    house: House,
+    action: Action | None = None,
+    wind_m_s: float = 0.0,
+    seed: int = 1,
+    direction: Direction = Direction.DEPRESSURIZE,
+) -> tuple[str, float]:
     """Return what the step says of a house, and how long it took."""
     text = SimulatedRig(house, seed, virtual_clock())
     plant = Plant([house], seed, wind_m_s)
     rig = Rig(text.rig_toml(text.own_ports))
     controller = PressureController(KnownPlant(house.volume_m3))
-    bench = Bench(rig, LiveBuffer(), Progress(), controller, direction=Direction.DEPRESSURIZE)  # type: ignore[arg-type]
+    bench = Bench(rig, LiveBuffer(), Progress(), controller, direction=direction)  # type: ignore[arg-type]
     if action is not None:
         action(plant, 1.0)
     step, zeros = HoseCheck(), []
     for tick in range(900):
-        plant.step(0.1, PlantInputs(np.array([controller.command]), np.array([-1.0])))
+        plant.step(0.1, PlantInputs(np.array([controller.command]), np.array([float(direction.sign)])))
         shown = plant.gauge.shown[0]
         bench.live.append(Role.ENVELOPE, seconds(tick * 0.1), float(shown[0]))
         bench.live.append(Role.FLOW_ELEMENT, seconds(tick * 0.1), float(shown[1]))
@@ -111,6 +117,34 @@ def test_sound_houses_are_left_in_peace(wind_m_s: float) -> None:
         said, took_s = checked(house, None, wind_m_s, seed)
         assert said == "", (seed, house.n50_per_h, house.volume_m3, house.fitted)
         assert took_s < 12.0
+
+
+@pytest.mark.parametrize("wind_m_s", [0.0, 3.0])
+def test_swapped_hoses_are_told_while_pressurizing_too(wind_m_s: float) -> None:
+    told = 0
+    # `run.py bench hoses` takes all thirty.
+    for seed, house in enumerate(random_houses(8, 11, wind_m_s)):
+        said, took_s = checked(house, None, wind_m_s, seed, Direction.PRESSURIZE)
+        assert said == "", (seed, house.n50_per_h, house.volume_m3, house.fitted)
+        assert took_s < 30.0
+        said, _ = checked(house, hoses_swapped(True), wind_m_s, seed, Direction.PRESSURIZE)
+        told += "seem to be swapped" in said
+    # Nobody can tell where the exponent of the house is near 0.5: both then grow alike.
+    assert told >= 6
+
+
+def test_growth_by_itself() -> None:
+    def step(envelope_pa: float, element_pa: float) -> FanStep:
+        return FanStep(Response(0.0, envelope_pa, 0.0), Response(0.0, element_pa, 0.0))
+
+    # A house of exponent 0.65: with 1.5 times the flow 1.5**(1/0.65) times the pressure, and 2.25 times at the element.
+    house, square = 1.5 ** (1 / 0.65), 1.5**2
+    assert judge_growth(step(5.0, 20.0), step(5.0 * house, 20.0 * square)) is None
+    swapped = judge_growth(step(20.0, 5.0), step(20.0 * square, 5.0 * house))
+    assert swapped is not None
+    assert swapped.fault is HoseFault.SWAPPED
+    assert judge_growth(step(1.0, 5.0), step(3.0, 5.5)) is None
+    assert judge_growth(FanStep(Response(0.0, 5.0, 0.0), None), step(9.0, 9.0)) is None
 
 
 def fault(step: FanStep) -> HoseFault | None:
