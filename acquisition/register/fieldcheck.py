@@ -53,7 +53,7 @@ def field_check(day: date, first: str, second: str, points: Sequence[CheckPoint]
 
 def verdict(check: FieldCheck) -> str:
     """Return what a check found, in a sentence."""
-    worst = max(check.points, key=_used)
+    worst = max(check.points, key=used_share)
     apart = abs(worst.first_pa - worst.second_pa)
     where = f"{apart:.2f} Pa apart at {(worst.first_pa + worst.second_pa) / 2:.1f} Pa"
     limit = f"{worst.allowed_pa:.2f} Pa are allowed"
@@ -66,13 +66,13 @@ def history(checks: Sequence[FieldCheck]) -> str:
     """Return what the checks of the same two gauges say together, oldest first; empty for fewer than two."""
     if len(checks) < 2:
         return ""
-    used = [max(_used(point) for point in check.points) for check in checks]
+    used = [max(used_share(point) for point in check.points) for check in checks]
     words = f"{len(checks)} checks since {checks[0].day.isoformat()}"
     if used[-1] - used[0] > GROWTH_WORTH_A_WORD:
         return f"{words}: the difference has grown from {used[0]:.0%} to {used[-1]:.0%} of what is allowed."
     return f"{words}: the difference has not grown."
 
 
-def _used(point: CheckPoint) -> float:
-    """Return which share of the allowed difference is used up."""
+def used_share(point: CheckPoint) -> float:
+    """Return which share of the allowed difference a point uses up."""
     return abs(point.first_pa - point.second_pa) / point.allowed_pa if point.allowed_pa > 0 else math.inf

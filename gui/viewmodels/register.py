@@ -9,7 +9,7 @@ from datetime import date
 
 from acquisition.register import DueState, DueStatus, Equipment, Register
 from acquisition.register.due import all_due
-from acquisition.register.fieldcheck import history, verdict
+from acquisition.register.fieldcheck import history, used_share, verdict
 from acquisition.register.records import FieldCheck
 from acquisition.told import Row, Table
 from acquisition.told import Tone as Said
@@ -62,6 +62,14 @@ class RangePicture:
 
 
 @dataclass(frozen=True, slots=True)
+class CheckMark:
+    """A field check in the drawing over time: the largest share of the allowed difference that it found."""
+
+    day: date
+    share: float
+
+
+@dataclass(frozen=True, slots=True)
 class ItemPicture:
     """The chosen item. `unkept` says what keeps it from being kept, empty when it is."""
 
@@ -76,6 +84,8 @@ class ItemPicture:
     tone: Tone
     unkept: str
     checks: Table
+    marks: tuple[CheckMark, ...] = ()
+    """The field checks over time, oldest first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,6 +223,9 @@ class RegisterModel:
             tone=DUE_TONES[state.state],
             unkept=unkept,
             checks=checks_table(self.register, item.id, mark),
+            marks=tuple(
+                CheckMark(check.day, max(map(used_share, check.points))) for check in self.register.checks_of(item.id)
+            ),
         )
 
     def _take(self, texts: Texts, label: str, mark: str) -> None:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from gui.theme import GAP_8
 from gui.viewmodels.checks import CheckPicture
 from gui.views.parts import ElidedLabel, column, label, row, set_text, set_tone, wrapped
+from gui.views.scrolled import scrolled
 
 SIGN_WIDTH = 18
 
@@ -24,20 +25,11 @@ class CheckList(QWidget):
         self._rows: list[tuple[QLabel, QLabel, QLabel]] = []
         self._empty = wrapped("quiet")
         self._grid = QGridLayout()
-        self._grid.setContentsMargins(0, 0, 4, 0)
         self._grid.setHorizontalSpacing(GAP_8)
         self._grid.setVerticalSpacing(5)
         self._grid.setColumnStretch(1, 1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        inside.setLayout(self._grid)
-        self.area = QScrollArea()
-        self.area.setWidget(inside)
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area = scrolled(self._grid, "Requirements of the method")
         self.area.setMinimumHeight(72)
-        self.area.setAccessibleName("Requirements of the method")
         head = row(self.title, self.note)
         head.setStretch(0, 1)
         self.body = column(GAP_8)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from gui.theme import GAP_8, GAP_12, GAP_16, GAP_24
 from gui.viewmodels.keys import CAUTIONS, KEYS
 from gui.views.parts import Panel, button, column, label, row, wrapped
+from gui.views.scrolled import scrolled
 
 
 class KeysPage(QWidget):
@@ -44,21 +45,12 @@ class KeysPage(QWidget):
             text = wrapped("quiet")
             text.setText(words)
             cautions.body.addWidget(text)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
         lines = column(GAP_12)
-        lines.setContentsMargins(0, 0, 4, 0)
         lines.addWidget(panel)
         lines.addWidget(cautions)
         lines.addStretch(1)
-        inside.setLayout(lines)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setWidget(inside)
-        area.setAccessibleName("Keys")
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
-        box.addWidget(area, 1)
+        box.addWidget(scrolled(lines, "Keys"), 1)
         self.setLayout(box)

@@ -8,6 +8,8 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QGridLayout
 
 from acquisition.register.records import KINDS
+from gui.look import Look
+from gui.plots.check_history import CheckHistory
 from gui.theme import GAP_8, GAP_12, Tone
 from gui.viewmodels.item_draft import CURVE_WORDS, NUMBERS_WORDS, range_key
 from gui.viewmodels.register import NEEDED, ItemPicture, RangePicture
@@ -116,7 +118,7 @@ class RegisterDetail(Panel):
     committed = Signal(str, str)
     range_removed = Signal(int)
 
-    def __init__(self, profiles: Sequence[ProfileChoice]) -> None:
+    def __init__(self, look: Look, profiles: Sequence[ProfileChoice]) -> None:
         """Lay it out."""
         super().__init__("Equipment")
         choices = {
@@ -134,6 +136,7 @@ class RegisterDetail(Panel):
         self.take = button("Take into the rig")
         self.remove = button("Remove")
         self.undo = button("Undo")
+        self.history = CheckHistory(look)
         self.checks = TablesView("Field checks", stacked=False)
         self._range_title = label("Flow ranges, from their calibration sheets", "title")
         for view in self.fields.values():
@@ -165,6 +168,7 @@ class RegisterDetail(Panel):
         set_text(self._file, f"Certificate: {certificate}" if certificate else "No certificate file is kept.")
         self._show_ranges(item)
         self.checks.show_tables((item.checks,))
+        self.history.show_marks(item.marks)
 
     def _show_ranges(self, item: ItemPicture) -> None:
         while len(self.ranges) < len(item.ranges):
@@ -203,6 +207,7 @@ class RegisterDetail(Panel):
         inside.addLayout(self._range_box)
         inside.addWidget(self.add_range)
         inside.addWidget(self.checks)
+        inside.addWidget(self.history)
         inside.addStretch(1)
         self.area = scrolled(inside, "Item of the register")
         self.body.addWidget(self._none)

@@ -21,6 +21,7 @@ from gui.viewmodels.issuing import IssuePicture
 from gui.viewmodels.report_place import Missing, ReportPicture
 from gui.views.issue_panel import IssuePanel
 from gui.views.parts import Choice, Panel, button, column, label, row, set_text, wrapped
+from gui.views.scrolled import scrolled
 
 SIDE_WIDTH = 300
 MOST_WIDTH = 900
@@ -114,21 +115,11 @@ class MissingList(Panel):
         self._group.idClicked.connect(self._clicked)
         self._empty = wrapped("quiet")
         self._box = column(GAP_12)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
         lines = column(GAP_8)
-        lines.setContentsMargins(0, 0, 4, 0)
         lines.addWidget(self._empty)
         lines.addLayout(self._box)
         lines.addStretch(1)
-        inside.setLayout(lines)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
-        area.setAccessibleName("What the report lacks")
-        self.body.addWidget(area, 1)
+        self.body.addWidget(scrolled(lines, "What the report lacks"), 1)
 
     def show_items(self, items: tuple[Missing, ...], *, report: bool) -> None:
         """Show what is missing; `report` whether there is a report at all."""

@@ -88,7 +88,7 @@ class RigPlace(QWidget):
         self.pages.addWidget(self.register)
         self.join = JoinPage()
         self.pages.addWidget(self.join)
-        self.detail = RegisterDetail(profiles)
+        self.detail = RegisterDetail(look, profiles)
         self.check = FieldCheckPanel()
         self.side = QStackedWidget()
         for panel in (self.live, self.detail, self.check):

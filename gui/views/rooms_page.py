@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QLineEdit,
-    QScrollArea,
     QTableWidget,
     QTableWidgetItem,
     QWidget,
@@ -22,6 +21,7 @@ from gui.viewmodels.rooms import Part, RoomsPicture, TablePicture
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.scrolled import scrolled
 
 ROW_HEIGHT = 34
 SIDE_WIDTH = 300
@@ -160,16 +160,8 @@ class RoomsPage(QWidget):
         side.addWidget(self._sums_panel())
         side.addWidget(self._versions_panel())
         side.addStretch(1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        side.setContentsMargins(0, 0, 4, 0)
-        inside.setLayout(side)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(inside)
+        area = scrolled(side, "Sums and versions")
         area.setFixedWidth(SIDE_WIDTH)
-        area.setAccessibleName("Sums and versions")
         box = row(gap=GAP_12)
         box.addLayout(left, 1)
         box.addWidget(area)

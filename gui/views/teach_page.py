@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QTextCharFormat, QTextCursor
-from PySide6.QtWidgets import QFrame, QLineEdit, QPlainTextEdit, QScrollArea, QTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QTextEdit, QVBoxLayout, QWidget
 
 from gui.look import Look
 from gui.theme import BODY, GAP_8, SMALL
 from gui.viewmodels.teach import TeachPicture
 from gui.views.parts import Choice, button, column, label, monospaced, row, set_text, wrapped
 from gui.views.pick_rows import PickRows
+from gui.views.scrolled import scrolled
 
 RAW_HEIGHT, SAMPLE_HEIGHT = 150, 44
 
@@ -156,15 +157,6 @@ class TeachPage(QWidget):
         inside.addWidget(self.title)
         inside.addWidget(self.save)
         inside.addStretch(1)
-        page = QWidget()
-        page.setProperty("role", "scrolled")
-        page.setLayout(inside)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(page)
-        area.setAccessibleName("Teach a gauge")
         box = column(0)
-        box.addWidget(area, 1)
+        box.addWidget(scrolled(inside, "Teach a gauge"), 1)
         return box

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel
 
 from acquisition.register import Equipment, Register, load_register
 from acquisition.register.curves import Polynomial, PowerLaw, Table
+from acquisition.register.records import CheckPoint, FieldCheck
 from gui.theme import Tone
 from gui.viewmodels.item_draft import NUMBERS_WORDS, read_item, texts_of
 from gui.viewmodels.moment import Place
@@ -183,6 +184,24 @@ def test_a_wrong_calibration_names_what_is_needed(field: str, text: str, said: s
     assert picture is not None
     assert said in picture.ranges[0].errors[field]
     assert picture.unkept
+
+
+def test_the_field_checks_of_a_gauge_are_drawn_over_time(page: Stage) -> None:
+    add(page, "gauge", "Blue gauge", calibrated="2026-01-10")
+    model = page.program.screen.register
+    for month, apart_pa in ((1, 0.1), (3, 0.25), (5, 0.6)):
+        points = (CheckPoint(0.0, 0.0, 0.5), CheckPoint(50.0, 50.0 + apart_pa, 0.5))
+        assert model.add_check(FieldCheck(date(2026, month, 2), model.chosen, "other", points))
+    settle(page)
+    drawn = page.program.window.rig.detail.history
+    assert not drawn.isHidden()
+    assert [mark.share for mark in drawn.marks] == pytest.approx([0.2, 0.5, 1.2])
+    assert drawn.accessibleDescription().endswith("2026-05-02: 120% of what is allowed")
+    drawn.resize(300, 108)
+    picture = drawn.grab().toImage()
+    tones = {picture.pixelColor(x, y).name() for x in range(picture.width()) for y in range(picture.height())}
+    look = page.program.window.look
+    assert {look.colour(Tone.GOOD).name(), look.colour(Tone.BAD).name()} <= tones
 
 
 def test_a_certificate_is_copied_beside_the_register(page: Stage, tmp_path: Path) -> None:
