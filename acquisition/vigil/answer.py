@@ -43,4 +43,5 @@ def unanswered(
     if pressure_before < LEAST_PRESSURE_PA or not flow_now > 0.05 * flow_before:
         return False
     expected = pressure_before * (math.pow(flow_now / flow_before, 1.0 / exponent) - 1.0)
-    return abs(expected) > LEAST_EXPECTED_PA and (pressure_now - pressure_before) / expected < UNANSWERED_SHARE
+    moved = pressure_now - pressure_before
+    return abs(expected) > LEAST_EXPECTED_PA and abs(moved) < UNANSWERED_SHARE * abs(expected)

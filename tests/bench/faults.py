@@ -3,6 +3,7 @@
 Houses by chance (n50 0.3 to 10 1/h, sheltered) are tested in virtual time by the complete program. At a random moment
 while points are taken something happens; the true pressure of the house is followed for half a minute. Noticed means a
 flag of attention or alarm, or a stop, within ten seconds. Quiet tests, in which nothing happens, count the false flags.
+The naive way steers by one loop that believes what it reads, and nobody watches.
 """
 
 from __future__ import annotations
@@ -14,7 +15,8 @@ import os
 import sys
 import tempfile
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from contextlib import nullcontext
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -36,8 +38,11 @@ from simulators.memory import Faults
 from simulators.plant import Action
 from simulators.random_house import random_houses
 from simulators.rig import SimulatedRig
+from tests.bench.naive import blind, naive_plan, steering
 
 NOTICED_S, FOLLOWED_S = 10.0, 30.0
+HIGHEST_PA, HIGH_S = 100.0, 2.0
+"""No house may pass the first, or stay above 80 Pa for longer than the second."""
 POINTS_SPAN_S = 120.0
 LIMIT_S = 1500.0
 
@@ -118,6 +123,7 @@ class Case:
     count: int
     wind_m_s: float
     seed: int
+    naive: bool = False
 
 
 @dataclass(slots=True)
@@ -134,6 +140,11 @@ class Seen:
 
 def measure(case: Case) -> Seen:
     """Run one test to the fault and half a minute on, a quiet one to its end."""
+    with steering(naive=case.naive), blind() if case.naive else nullcontext():
+        return _measure(case)
+
+
+def _measure(case: Case) -> Seen:
     house = random_houses(case.count, case.seed, case.wind_m_s)[case.at]
     rng = np.random.default_rng((case.seed, case.at, sum(map(ord, case.fault))))
     clock = VirtualClock(datetime(2026, 5, 4, 9, 0, tzinfo=UTC))
@@ -144,6 +155,8 @@ def measure(case: Case) -> Seen:
     # Blowing in, a fan has no jet outdoors.
     way = Direction.DEPRESSURIZE if case.fault in OUTWARDS or rng.random() < 0.5 else Direction.PRESSURIZE
     plan = TestPlan(building, Air(**rig.air()), directions=(way,), zero_s=30.0, average_s=15.0)
+    if case.naive:
+        plan = naive_plan(plan)
     seen = Seen(case.fault)
     with tempfile.TemporaryDirectory() as folder:
         job = Job.create(Path(folder) / "bench.airseam", clock, building.name)
@@ -207,24 +220,40 @@ def main() -> int:
     parser.add_argument("--wind", type=float, default=3.0, help="wind in m/s (%(default)s)")
     parser.add_argument("--seed", type=int, default=1, help="decides houses, wind, noise and moment (%(default)s)")
     parser.add_argument("--only", action="append", help="one fault by its name, more than once for more")
+    parser.add_argument("--naive", action="store_true", help="the naive way too, in a row below each fault")
+    parser.add_argument("--processes", type=int, default=os.cpu_count() or 1, help="side by side (%(default)s)")
     parser.add_argument("--json", action="store_true", help="one JSON object as the last line")
     options = parser.parse_args()
     names = options.only or [*FAULTS, QUIET]
     unknown = [name for name in names if name not in (*FAULTS, QUIET)]
     if unknown:
         parser.error(f"--only {unknown[0]!r}: one of these is needed: {', '.join([*FAULTS, QUIET])}")
-    rows = {}
+    rows: dict[str, dict[str, float]] = {}
+    naively: dict[str, dict[str, float]] = {}
     print(f"{options.houses} houses, wind {options.wind:g} m/s; noticed within {NOTICED_S:.0f} s")
     print(f"{'what happened':<30} noticed  after p50   highest  above 80 Pa   first flag")
-    with multiprocessing.get_context("spawn").Pool(min(os.cpu_count() or 1, options.houses)) as pool:
+    with multiprocessing.get_context("spawn").Pool(max(min(options.processes, options.houses), 1)) as pool:
         for name in names:
             cases = [Case(name, at, options.houses, options.wind, options.seed) for at in range(options.houses)]
             rows[name] = _row(name, list(pool.imap_unordered(measure, cases)))
+            if options.naive and name != QUIET:
+                naive = [replace(case, naive=True) for case in cases]
+                naively[name] = _row("    the naive way", list(pool.imap_unordered(measure, naive)))
     noticed = [row["noticed_pct"] for name, row in rows.items() if name != QUIET]
     if noticed:
-        print(f"all faults: noticed {np.mean(noticed):.1f} %")
+        high = sum(
+            row["highest_pa"] > HIGHEST_PA or row["high_s"] > HIGH_S for name, row in rows.items() if name != QUIET
+        )
+        print(f"all faults: noticed {np.mean(noticed):.1f} %; kinds that brought a house beyond the limits: {high}")
+    if naively:
+        high = sum(row["highest_pa"] > HIGHEST_PA or row["high_s"] > HIGH_S for row in naively.values())
+        print(f"the naive way: nobody looks, noticed only where the link is lost; beyond the limits: {high}")
     if options.json:
-        print(json.dumps({"bench": "faults", "seed": options.seed, "wind_m_s": options.wind, "rows": rows}))
+        print(
+            json.dumps(
+                {"bench": "faults", "seed": options.seed, "wind_m_s": options.wind, "rows": rows, "naive": naively}
+            )
+        )
     return 0
 
 

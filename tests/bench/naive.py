@@ -6,7 +6,8 @@ zero-flow record before the points, an unweighted fit.
 
 from __future__ import annotations
 
-from contextlib import AbstractContextManager, nullcontext
+from collections.abc import Iterator
+from contextlib import AbstractContextManager, contextmanager, nullcontext
 from dataclasses import replace
 from unittest.mock import patch
 
@@ -46,6 +47,17 @@ class OneLoop(PressureController):
 def steering(*, naive: bool) -> AbstractContextManager[object]:
     """Have tests that begin inside steered by the one loop, or as they are."""
     return patch("acquisition.engine.PressureController", OneLoop) if naive else nullcontext()
+
+
+@contextmanager
+def blind() -> Iterator[None]:
+    """Have nobody watch inside: no vigil, no watchdog, and a loop that chases whatever is read."""
+    with (
+        patch("acquisition.vigil.Vigil.look", return_value=[]),
+        patch("acquisition.watchdog.Watchdog.look", return_value=None),
+        patch("acquisition.executors._unbelievable", return_value=False),
+    ):
+        yield
 
 
 def naive_plan(plan: TestPlan) -> TestPlan:

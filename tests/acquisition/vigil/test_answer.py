@@ -21,6 +21,7 @@ def test_a_pressure_that_stands_while_the_flow_went_is_unanswered() -> None:
     assert asked(np.full(len(TIMES), 50.0), flow)
     assert asked(np.where(STEPPED, 49.0, 50.0), flow)
     assert not asked(np.where(STEPPED, 42.5, 50.0), flow)
+    assert not asked(np.where(STEPPED, 0.0, 50.0), 2000.0 - flow), "a hose that fell off is no hose that is pinched"
 
 
 def test_what_the_air_of_a_tight_house_takes_is_no_answer_owed() -> None:
