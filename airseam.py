@@ -128,6 +128,8 @@ def test(options: argparse.Namespace) -> int:
                     watch=look,
                     display=display_of(options.units),
                     standing=standing,
+                    ranges=tuple(item.name for item in rig.spec.ranges),
+                    keys=not options.marks and not rig.spec.by_hand,
                 )
             engine.close()
             shown = outcome.snapshot
@@ -491,6 +493,7 @@ COMMANDS = {
     "handout": elsewhere("handout", "handout"),
     **{name: elsewhere("office", name) for name in OFFICE},
     "ports": elsewhere("ports", "ports"),
+    "points": elsewhere("points", "points"),
 }
 
 if __name__ == "__main__":

@@ -80,6 +80,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     _typed(command("typed", "keep the points of a hand-written record as a test of a job"))
     _jobs(command("jobs", "list and search the jobs of a folder; export them together"))
     _issue(command("issue", "number, sign and freeze the report of a test; list and show what was issued"))
+    _points(_on_a_test(command("points", "list the points of a test; strike one with a reason, or restore it")))
     verify = command("verify", "hold a job against its own digests and results")
     verify.add_argument("file", type=Path, metavar="JOB")
     ports = command("ports", "list the serial ports of this machine")
@@ -94,6 +95,13 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     window.add_argument("job", type=Path, nargs="?", metavar="JOB")
     window.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides what the simulated rigs do")
     return top
+
+
+def _points(points: argparse.ArgumentParser) -> None:
+    points.add_argument("--strike", type=_whole, metavar="POINT", help="leave this point out of the result")
+    points.add_argument("--reason", metavar="TEXT", help="why it is struck")
+    points.add_argument("--restore", type=_whole, metavar="POINT", help="put a struck point back")
+    _units(points)
 
 
 def _typed(typed: argparse.ArgumentParser) -> None:

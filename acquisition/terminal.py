@@ -6,12 +6,15 @@ import signal
 import sys
 import threading
 from collections.abc import Callable
+from contextlib import nullcontext
 from types import FrameType
 from typing import Self, TextIO
 
 from acquisition.conduct import Conclusion, Outcome, await_links, conduct
 from acquisition.engine import Engine
 from acquisition.job.recorder import Recorder
+from acquisition.keyboard import Keyboard
+from acquisition.keyed import Keyed
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
 from acquisition.snapshot import EngineState, PointState, Snapshot
@@ -116,9 +119,10 @@ def say(outlook: Outlook, out: TextIO) -> None:
 class Interrupts:
     """While entered, Ctrl+C and a request to end set `cancel` instead of tearing the program down."""
 
-    def __init__(self) -> None:
-        """Change nothing yet."""
+    def __init__(self, keyboard: Keyboard | None = None) -> None:
+        """Change nothing yet; a keyboard lets lines be typed while something is asked."""
         self.cancel = threading.Event()
+        self._keyboard = keyboard or Keyboard(sys.stdin)
         self._asking = False
         self._earlier: dict[int, Callable[[int, FrameType | None], object] | int | None] = {}
 
@@ -141,7 +145,8 @@ class Interrupts:
         """Put a question on the terminal; None when the person interrupts it or the input ends."""
         self._asking = True
         try:
-            return ask_on(question, sys.stderr, sys.stdin)
+            with self._keyboard.lines():
+                return ask_on(question, sys.stderr, sys.stdin)
         except KeyboardInterrupt:
             return None
         finally:
@@ -151,7 +156,8 @@ class Interrupts:
         """Ask for a line of text; None when the person interrupts it or the input ends."""
         self._asking = True
         try:
-            return line_on(prompt, sys.stderr, sys.stdin)
+            with self._keyboard.lines():
+                return line_on(prompt, sys.stderr, sys.stdin)
         except KeyboardInterrupt:
             return None
         finally:
@@ -173,12 +179,15 @@ def attend(
     watch: Callable[[Snapshot], None] = lambda shown: None,
     display: Display | None = None,
     standing: Standing | None = None,
+    ranges: tuple[str, ...] = (),
+    keys: bool = True,
 ) -> Outcome:
-    """Run a test on an engine that has not been started yet, with a bar and with questions on the terminal.
+    """Run a test on an engine that has not been started yet, with a bar, questions and keys on the terminal.
 
     `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself, but a
     reading that is typed is always asked for, in the units of `display`. `watch` sees every snapshot. `standing` is
-    that of a test that goes on.
+    that of a test that goes on, `ranges` are the names of the rig's flow ranges; without `keys` standard input is left
+    to somebody else.
     """
     bar = Bar(sys.stderr)
     foretold: list[Outlook | None] = [None]
@@ -190,12 +199,17 @@ def attend(
             bar.clear()
             say(shown.outlook, sys.stderr)
         watch(shown)
+        for key in keyboard.take():
+            bar.clear()
+            keyed.press(key, shown)
         if shown.typing:
             bar.clear()
             if not typist.look(shown):
                 interrupts.cancel.set()
 
-    with Interrupts() as interrupts:
+    keyboard = Keyboard(sys.stdin)
+    with Interrupts(keyboard) as interrupts, keyboard.open() if keys else nullcontext():
+        keyed = Keyed(engine, interrupts.ask, interrupts.line, sys.stderr, ranges)
         typist = Typist(engine, clock, display or Display(), interrupts.line, sys.stderr)
         engine.start()
         bar.show(0.0, "Waiting for the instruments to answer.")

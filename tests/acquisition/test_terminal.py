@@ -83,6 +83,9 @@ def test_a_signal_sets_cancel_and_is_given_back() -> None:
 
 def test_a_signal_in_the_middle_of_a_question_is_no_answer(monkeypatch: pytest.MonkeyPatch) -> None:
     class Interrupted:
+        def isatty(self) -> bool:
+            return False
+
         def readline(self) -> str:
             signal.raise_signal(signal.SIGINT)
             return "1\n"
