@@ -18,7 +18,7 @@ from gui.screen import Screen
 from gui.stages import Stages
 from gui.viewmodels.details import corrections_picture, detail_picture
 from gui.viewmodels.flow_plot import flow_picture
-from gui.viewmodels.health import Health, rig_health
+from gui.viewmodels.health import Health, Zeros, rig_health
 from gui.viewmodels.hints import volume_worth
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.job_place import JobSheetModel
@@ -62,6 +62,7 @@ class Bridge(QObject):
         self._recorded: tuple[ShownTest, int, TracePicture] | None = None
         self._reread: tuple[ShownTest, Reading, ShownTest] | None = None
         self._healthy: tuple[object, int, Health] = (None, 0, {})
+        self._zeros: Zeros = {}
         self._ticks = 0
         self.awake: Callable[[bool], None] = lambda _: None
         """Told whether a test is under way, for the computer to stay awake."""
@@ -137,7 +138,9 @@ class Bridge(QObject):
             return {}
         known, looked_ns, health = self._healthy
         if known is not engine or not 0 <= snapshot.now_ns - looked_ns < NS_PER_S:
-            health = rig_health(rig.spec, snapshot, self._stamped, rig.batteries)
+            if known is not engine:
+                self._zeros.clear()
+            health = rig_health(rig.spec, snapshot, self._stamped, rig.batteries, self._zeros)
             self._healthy = (engine, snapshot.now_ns, health)
         return health
 

@@ -40,22 +40,30 @@ SHORT = {
 """What the ribbon says of a fact that is not well."""
 Health = Mapping[str, tuple[Fact, ...]]
 """Facts by the name of the instrument."""
+Zeros = dict[tuple[Role, int, int], float | None]
+"""What a flow element read in each zero-flow record, by its role, begin and end; None where it read nothing."""
 Samples = Callable[[Role, int], tuple[Sequence[int], Sequence[float]]]
 """Returns stamps (ns) and values (SI) of a role since a stamp."""
 
 
-def rig_health(spec: RigSpec, snapshot: Snapshot, samples: Samples, batteries: Mapping[str, float]) -> Health:
-    """Return what is known; `batteries` are shares (0..1) by the name of the instrument."""
+def rig_health(
+    spec: RigSpec, snapshot: Snapshot, samples: Samples, batteries: Mapping[str, float], zeros: Zeros | None = None
+) -> Health:
+    """Return what is known; `batteries` are shares (0..1) by the name of the instrument.
+
+    `zeros` keeps what the zero-flow records said from one call to the next.
+    """
+    kept = {} if zeros is None else zeros
     links = {link.name: link for link in snapshot.links}
     return {
-        item.name: _facts(item, links[item.name], snapshot, samples, batteries.get(item.name))
+        item.name: _facts(item, links[item.name], snapshot, samples, batteries.get(item.name), kept)
         for item in spec.instruments
         if item.name in links
     }
 
 
 def _facts(
-    item: InstrumentSpec, link: LinkStatus, snapshot: Snapshot, samples: Samples, charge: float | None
+    item: InstrumentSpec, link: LinkStatus, snapshot: Snapshot, samples: Samples, charge: float | None, zeros: Zeros
 ) -> tuple[Fact, ...]:
     profile = profile_of(item.profile)
     if profile is None or item.port.startswith(HAND):
@@ -65,13 +73,15 @@ def _facts(
         channels = {channel.name: channel for channel in profile.channels}
         for name, role in item.channels:
             if name in channels:
-                facts += _channel_facts(f"{item.name}.{name}", role, channels[name], snapshot, samples)
+                facts += _channel_facts(f"{item.name}.{name}", role, channels[name], snapshot, samples, zeros)
         facts.append(_round_trip(link))
         facts.append(battery(item.name, charge) if charge is not None else None)
     return tuple(fact for fact in facts if fact is not None)
 
 
-def _channel_facts(name: str, role: Role, spec: ChannelSpec, snapshot: Snapshot, samples: Samples) -> list[Fact | None]:
+def _channel_facts(
+    name: str, role: Role, spec: ChannelSpec, snapshot: Snapshot, samples: Samples, zeros: Zeros
+) -> list[Fact | None]:
     stamps, values = samples(role, snapshot.now_ns - round(LOOKED_BACK_S * 1e9))
     readings = [
         Reading(name, value, stamp, 0, 0.0, Quality.GOOD, at)
@@ -83,20 +93,25 @@ def _channel_facts(name: str, role: Role, spec: ChannelSpec, snapshot: Snapshot,
     if spec.quantity == "pressure" and role is not Role.BAROMETER:
         facts.append(noise_floor(readings, spec))
     if role is Role.FLOW_ELEMENT:
-        facts.append(zero_drift(name, _zeros(role, snapshot, samples), spec))
+        facts.append(zero_drift(name, _zeros(role, snapshot, samples, zeros), spec))
     return facts
 
 
-def _zeros(role: Role, snapshot: Snapshot, samples: Samples) -> list[tuple[int, float]]:
+def _zeros(role: Role, snapshot: Snapshot, samples: Samples, zeros: Zeros) -> list[tuple[int, float]]:
     """Return what the flow element read while no air went through it, once for each zero-flow record."""
-    found = []
+    found: list[tuple[int, float]] = []
     for window in snapshot.windows:
         if window.kind not in ZEROS or window.end_ns is None:
             continue
-        stamps, values = samples(role, window.start_ns)
-        inside = [value for stamp, value in zip(stamps, values, strict=True) if stamp <= window.end_ns]
-        if inside:
-            found.append((window.end_ns, sum(inside) / len(inside)))
+        key = (role, window.start_ns, window.end_ns)
+        if key not in zeros:
+            # The readings since then grow for as long as a pressure is held: they are asked for once.
+            stamps, values = samples(role, window.start_ns)
+            inside = [value for stamp, value in zip(stamps, values, strict=True) if stamp <= window.end_ns]
+            zeros[key] = sum(inside) / len(inside) if inside else None
+        mean = zeros[key]
+        if mean is not None:
+            found.append((window.end_ns, mean))
     return found
 
 
