@@ -143,7 +143,8 @@ class TypedFlow(HandAveraging):
 
 def undriven_executor_for(step: Step, by_hand: Collection[Role]) -> Executor | None:
     """Return the executor of a step where a person turns the fan, and types the readings in the roles `by_hand`."""
-    flows = tuple(role for role in FLOWS if role in by_hand)
+    # Where both are typed the flow itself counts, as in the result.
+    flows = tuple(next(role for role in pair if role in by_hand) for pair in FAN_FLOWS if set(pair) & set(by_hand))
     if Role.ENVELOPE not in by_hand:
         return TypedFlow(step, flows) if flows and isinstance(step, Average) else hand_executor_for(step)
     match step:

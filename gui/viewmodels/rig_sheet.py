@@ -14,6 +14,7 @@ from analysis.numbertext import parse_number
 from analysis.records import FlowRange
 from drivers.errors import ProfileError
 from drivers.finding import Found
+from drivers.openers import HAND
 from drivers.profile import ChannelSpec, Profile, load_profile, shipped_profiles
 from gui.viewmodels.history import History
 
@@ -58,6 +59,8 @@ class ProfileChoice:
     title: str
     kind: str
     channels: tuple[ChannelSpec, ...]
+    by_hand: bool = False
+    """Whether a person reads the gauge and types what it shows: its port needs no choice."""
 
 
 def profile_choices() -> tuple[ProfileChoice, ...]:
@@ -71,7 +74,8 @@ def choice_of(profile_id: str) -> ProfileChoice | None:
         profile: Profile = load_profile(profile_id)
     except ProfileError:
         return None
-    return ProfileChoice(profile_id, profile.title, profile.kind, profile.channels)
+    by_hand = f"{profile.place}:" == HAND
+    return ProfileChoice(profile_id, profile.title, profile.kind, profile.channels, by_hand)
 
 
 class RigSheetModel:
@@ -187,7 +191,8 @@ class RigSheetModel:
         if choice is None:
             return
         name = self._free_name("fan" if choice.kind == "drive" else "gauge", [i.name for i in self.spec.instruments])
-        made = InstrumentSpec(name, profile_id, "", self._suggested(choice, self.spec.instruments))
+        port = f"{HAND}{name}" if choice.by_hand else ""
+        made = InstrumentSpec(name, profile_id, port, self._suggested(choice, self.spec.instruments))
         self._set_instruments("instrument added", (*self.spec.instruments, made))
 
     def remove_instrument(self, at: int) -> None:
@@ -206,6 +211,10 @@ class RigSheetModel:
             choice = choice_of(clean)
             others = tuple(item for index, item in enumerate(self.spec.instruments) if index != at)
             new = replace(new, channels=self._suggested(choice, others) if choice is not None else ())
+            if choice is not None and choice.by_hand:
+                new = replace(new, port=f"{HAND}{new.name}")
+            elif new.port.startswith(HAND):
+                new = replace(new, port="")
         items = list(self.spec.instruments)
         items[at] = new
         self._set_instruments(f"instrument {field}", tuple(items))
@@ -310,6 +319,9 @@ class RigSheetModel:
             if role is not None:
                 roles.append((channel.name, role))
                 taken.add(role)
+            if choice.by_hand and role is Role.FLOW_ELEMENT:
+                # Nobody wants to type the flow as well.
+                taken |= {Role.FLOW, Role.FLOW_2}
         return tuple(roles)
 
     def _free_name(self, stem: str, taken: list[str]) -> str:

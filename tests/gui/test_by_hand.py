@@ -8,10 +8,12 @@ from PySide6.QtTest import QTest
 
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState
+from acquisition.typedgauge import ASKED_FOR
 from analysis.units import Display, System
 from drivers.openers import Openers
 from gui.viewmodels.by_hand import ByHandModel, age_words
 from gui.viewmodels.moment import Place
+from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.views.by_hand_panel import ByHandPanel
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
@@ -121,6 +123,21 @@ def test_the_ribbon_says_that_the_gauge_is_read_by_hand(by_hand: Stage) -> None:
     assert lamp.port == "hand:blue"
     picture = by_hand.program.bridge.moment(by_hand.snapshot())
     assert picture.health["gauge"] == ()
+
+
+def test_a_gauge_that_is_typed_is_put_together_on_the_sheet() -> None:
+    sheet = RigSheetModel()
+    sheet.add_instrument("by-hand")
+    assert sheet.spec.instruments[0].port == "hand:gauge"
+    sheet.add_range()
+    for field, text in (("coefficient_m3_h_pa_n", "183"), ("exponent", "0.5"), ("min_pa", "8"), ("max_pa", "250")):
+        sheet.set_range(0, field, text)
+    assert sheet.problem() == ""
+    assert sheet.spec.by_hand & ASKED_FOR == {Role.ENVELOPE, Role.FLOW_ELEMENT}
+    sheet.set_instrument(0, "profile", "scpi-gauge")
+    assert sheet.spec.instruments[0].port == ""
+    sheet.set_instrument(0, "profile", "by-hand")
+    assert sheet.spec.instruments[0].port == "hand:gauge"
 
 
 def test_a_rig_that_is_read_has_no_such_panel(stage: Stage) -> None:
