@@ -146,7 +146,10 @@ class Guard:
                 self._alarm = found
                 self._speed = 0.0
                 self._rig.stop()
-        self._due_ns = max(self._due_ns + seconds(PERIOD_S), now_ns + 1)
+        self._due_ns += seconds(PERIOD_S)
+        if self._due_ns <= now_ns:
+            # After a stall one round sees all that was read meanwhile; those that were missed are not made up.
+            self._due_ns = now_ns + seconds(PERIOD_S)
         return self._due_ns
 
     def _judge(self, now_ns: int, readings_pa: tuple[float, ...], linked: bool) -> Alarm | None:

@@ -8,12 +8,12 @@ from pathlib import Path
 import pytest
 
 from acquisition.engine import Engine
-from acquisition.guard import Expectation
+from acquisition.guard import PERIOD_S, Expectation
 from acquisition.openrig import open_rig
 from acquisition.rigfile import read_rig
 from acquisition.snapshot import Activity, EngineState, Severity
 from acquisition.watchdog import AlarmKind
-from drivers.clock import VirtualClock, WallClock
+from drivers.clock import VirtualClock, WallClock, seconds
 from simulators import faults
 from simulators.hoses import Hose
 from simulators.houses import load_house
@@ -48,6 +48,16 @@ def test_after_an_alarm_no_speed_passes_until_somebody_releases_it(clock: Virtua
         assert guard.drive(0.2, Expectation(), clock.now_ns())
         scene.pass_time(0.3)
         assert scene.house.world.speed == pytest.approx(0.2)
+
+
+def test_rounds_missed_in_a_stall_are_not_made_up(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path) as scene:
+        guard = scene.engine._guard
+        scene.pass_time(0.5)
+        now_ns = clock.now_ns()
+        assert guard.pump(now_ns) - now_ns <= seconds(2 * PERIOD_S)
+        late_ns = now_ns + seconds(5.0)
+        assert guard.pump(late_ns) == late_ns + seconds(PERIOD_S)
 
 
 def test_the_guard_reads_the_gauge_although_the_engine_takes_every_reading(clock: VirtualClock, tmp_path: Path) -> None:

@@ -20,7 +20,7 @@ import numpy as np
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Estimate, Kit, Test
-from tests.bench.batch import houses_tested
+from tests.bench._batch import houses_tested
 
 WINDS_M_S = (0.0, 3.0, 6.0)
 LEAST_PCT, MOST_PCT = 93.0, 97.0

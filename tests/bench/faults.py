@@ -38,7 +38,7 @@ from simulators.memory import Faults
 from simulators.plant import Action
 from simulators.random_house import random_houses
 from simulators.rig import SimulatedRig
-from tests.bench.naive import blind, naive_plan, steering
+from tests.bench._naive import blind, naive_plan, steering
 
 NOTICED_S, FOLLOWED_S = 10.0, 30.0
 HIGHEST_PA, HIGH_S = 100.0, 2.0

@@ -20,7 +20,7 @@ import statsmodels.api as sm
 
 from analysis.methods import analyse
 from analysis.records import Kit, Test
-from tests.bench.batch import houses_tested
+from tests.bench._batch import houses_tested
 
 MOST_TIMES = 5.0
 STORED_TESTS, MOST_STORED_S = 10_000, 30.0

@@ -32,7 +32,7 @@ from simulators.house import House
 from simulators.plant import Event, Plant
 from simulators.random_house import random_houses
 from simulators.rigging import Rigging, TapPlace
-from tests.bench.batch import DT_S, Window, reach, run
+from tests.bench._batch import DT_S, Window, reach, run
 
 Floats = NDArray[np.float64]
 WAY = Direction.DEPRESSURIZE

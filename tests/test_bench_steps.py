@@ -7,7 +7,7 @@ import pytest
 
 from acquisition.series import WindowRecord
 from acquisition.steps import WindowKind
-from tests.bench.stepping import Floats, small_steps
+from tests.bench._stepping import Floats, small_steps
 
 ZERO_PA = -1.0
 
