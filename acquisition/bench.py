@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from acquisition.control import STANDARD_PRESSURE_PA, PressureController
+from acquisition.fitted import RESTING_PA
 from acquisition.leakline import TYPICAL_EXPONENT, LeakLine
 from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
@@ -47,6 +48,8 @@ class Bench:
     again_pa: list[float] = field(default_factory=list)
     """Targets (magnitudes) that somebody wants once more, until the procedure listens."""
 
+    running: int = 1
+    """How many fans ran at the last tick."""
     wish: Wish | None = None
     """What somebody wants of the pressure that is held, until it is followed."""
     held: HeldView | None = None
@@ -125,8 +128,10 @@ def live_flow_m3_h(
     """
     density = fan_density(air, direction)
     total = 0.0
-    for (flow, element), fitted in zip(FAN_FLOWS, spec.fitted_ranges.now, strict=False):
+    for fan, ((flow, element), fitted) in enumerate(zip(FAN_FLOWS, spec.fitted_ranges.now, strict=False)):
         direct, element_pa = live.mean(flow, seconds, now_ns), live.mean(element, seconds, now_ns)
+        if fan and direct is None and element_pa is not None and element_pa < RESTING_PA:
+            continue
         if direct is not None:
             total += direct
         elif element_pa is not None:

@@ -31,6 +31,10 @@ PRIOR_WEIGHT = 0.05
 POLYTROPIC = 1.2
 STANDARD_PRESSURE_PA = 101_325.0
 CALM_PA = 1.0
+JOIN_ABOVE, LEAVE_BELOW = 0.95, 0.80
+"""Speed of the fans that run from which one more joins, and that of one less below which one leaves."""
+AT_TOP_S, SHORT_OF = 2.0, 0.97
+"""So long at full speed and short of the target, one more fan joins."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,10 +107,14 @@ class PressureController:
     `hold` freezes the fan for averaging: chasing gusts adds nothing to a mean and spoils it for better estimators.
     """
 
-    def __init__(self, plant: Plant) -> None:
-        """Begin at rest."""
+    def __init__(self, plant: Plant, fans: int = 1) -> None:
+        """Begin at rest. Of several fans the first runs alone as long as it can; those that run get one speed."""
         self._plant = plant
-        self.curve = SpeedCurve()
+        self._fans = fans
+        self.running = 1
+        """How many of the fans get the speed, the others rest."""
+        self._curves = [SpeedCurve() for _ in range(fans)]
+        self._at_top_s = 0.0
         self.command = 0.0
         self.target_pa: float | None = None
         self._held: float | None = None
@@ -117,6 +125,11 @@ class PressureController:
         self._lag_s = 1.0
         self._motor = 0.0
         self._gentle = True
+
+    @property
+    def curve(self) -> SpeedCurve:
+        """Speed against pressure for the fans that run."""
+        return self._curves[self.running - 1]
 
     @property
     def plant(self) -> Plant:
@@ -148,11 +161,13 @@ class PressureController:
         self.target_pa = None
         self._held = None
         self._gentle = True
+        self._at_top_s = 0.0
 
     def forget(self) -> None:
         """Forget how speed and pressure belong together; the next target needs an approach."""
         self.rest()
-        self.curve = SpeedCurve()
+        self.running = 1
+        self._curves = [SpeedCurve() for _ in self._curves]
 
     def aim(self, target_pa: float, standing_pa: float) -> None:
         """Take a new target while the pressure stands at `standing_pa`; the curve has to be known.
@@ -161,7 +176,11 @@ class PressureController:
         """
         self.target_pa = target_pa
         self._held = None
-        self._integral = 0.0
+        self._suit_fans(target_pa, standing_pa)
+        self._begin_step(target_pa, standing_pa)
+
+    def _begin_step(self, target_pa: float, standing_pa: float) -> None:
+        self._integral = self._at_top_s = 0.0
         standing = self.curve.speed(standing_pa)
         self._fan_lag_s = self._lags.lag_s(up=target_pa > standing_pa)
         self._model = StepModel(standing, self._fan_lag_s)
@@ -196,6 +215,11 @@ class PressureController:
         goal = self.curve.speed(self.target_pa)
         reached = self.curve.speed(pressure_pa)
         wanted = goal + self._push() * (goal - self._model.value)
+        self._at_top_s = self._at_top_s + dt_s if self.saturated and pressure_pa < SHORT_OF * self.target_pa else 0.0
+        if self._at_top_s > AT_TOP_S and self.running < self._fans:
+            self._run(self.running + 1, pressure_pa)
+            self._begin_step(self.target_pa, pressure_pa)
+            return
         gain, reset_s = self._tuning()
         error = self._model.value - reached
         output = wanted + gain * error + self._integral
@@ -207,6 +231,22 @@ class PressureController:
         self._integral = min(max(self._integral + change * dt_s, -0.3), 0.3)
         self._model.step(self.command - (output - wanted), dt_s, self._lag_s)
         self._lags.watch(reached, self.command, dt_s, self._lag_s)
+
+    def _suit_fans(self, target_pa: float, standing_pa: float) -> None:
+        """Let a fan join that the target needs, or leave that it does not need any more."""
+        needed = self.curve.speed(target_pa)
+        if needed > JOIN_ABOVE and self.running < self._fans:
+            self._run(self.running + 1, max(standing_pa, 1.0))
+        elif self.running > 1 and needed * self.running / (self.running - 1) < LEAVE_BELOW:
+            self._run(self.running - 1, max(standing_pa, 1.0))
+
+    def _run(self, count: int, standing_pa: float) -> None:
+        """Go over to another number of fans, at the speed at which they move about as much together."""
+        speed = min(self.curve.speed(standing_pa) * self.running / count, HIGHEST_SPEED)
+        self.running = count
+        if not self.curve.known:
+            self.curve.guess(speed, standing_pa)
+        self.command = _quantised(self.curve.speed(standing_pa))
 
     def _push(self) -> float:
         """Model feedback that brings fan and building, two lags in series, to a damping of 0.9."""

@@ -11,7 +11,7 @@ from itertools import pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from acquisition.fitted import Fitted, as_fitted
+from acquisition.fitted import RESTING_PA, Fitted, as_fitted
 from acquisition.plan import TestPlan
 from acquisition.rig import FAN_FLOWS, INDOORS, OUTDOORS, TAPS, Role
 from acquisition.series import LONGEST_GAP_NS, RunData, WindowRecord, at_instants
@@ -285,9 +285,19 @@ def fan_flows(
         times_ns, total = flow_of(0, first, from_ns, to_ns)
         for fan, flow_range in enumerate(further, 1):
             margin = from_ns - LONGEST_GAP_NS, to_ns + LONGEST_GAP_NS
-            total = total + at_instants(*flow_of(fan, flow_range, *margin), times_ns)
+            if not _rests(data, fan, from_ns, to_ns):
+                total = total + at_instants(*flow_of(fan, flow_range, *margin), times_ns)
         parts.append((times_ns, total))
     return np.concatenate([times for times, _ in parts]), np.concatenate([flows for _, flows in parts])
+
+
+def _rests(data: RunData, fan: int, start_ns: int, end_ns: int) -> bool:
+    """Tell whether a further fan was at rest: its flow element is read, and shows next to nothing."""
+    role = _flow_role(data, fan)
+    if role is FAN_FLOWS[fan][0]:
+        return False
+    _, values = data.slice(role, start_ns, end_ns)
+    return bool(len(values)) and float(values.mean()) < RESTING_PA
 
 
 def _storage_flow_m3_h(

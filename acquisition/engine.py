@@ -329,7 +329,13 @@ class Engine:
     def _do_begin(self, plan: TestPlan, recorder: Recorder, standing: Standing | None) -> None:
         plant = Plant(plan.building.volume_m3 or DEFAULT_VOLUME_M3)
         progress = TestProgress(plan, recorder.rig, recorder, self._clock)
-        self._bench = Bench(self._rig, self.live, progress, PressureController(plant), slack_s=self._clock.slack_s)
+        self._bench = Bench(
+            self._rig,
+            self.live,
+            progress,
+            PressureController(plant, 1 + len(self._rig.spec.further)),
+            slack_s=self._clock.slack_s,
+        )
         spec, turns = self._rig.spec, self._rig.turns
         fits = self._rig.fitter is not None or not self._auto_answer
         if self._rig.script is not None:

@@ -395,6 +395,18 @@ def steer(bench: Bench, now_ns: int) -> None:
         bench.controller.stand(bench.dt_s)
     else:
         bench.controller.update(induced, flow, bench.dt_s)
+    if bench.controller.running != bench.running:
+        _fans_changed(bench, now_ns)
+
+
+def _fans_changed(bench: Bench, now_ns: int) -> None:
+    """Say that a fan joined or left; what a speed moves is learned anew."""
+    joins = bench.controller.running > bench.running
+    number = bench.controller.running if joins else bench.running
+    what = "joins: the others are at their top" if joins else "leaves: the others do it alone"
+    bench.progress.mark("fans", f"Fan {number} {what}.", now_ns)
+    bench.running = bench.controller.running
+    bench.vigil.fans_changed(now_ns)
 
 
 def _unbelievable(bench: Bench, induced_pa: float, now_ns: int) -> bool:

@@ -29,7 +29,7 @@ class FanCommand:
             unseen = bench.target_pa is None or Role.ENVELOPE in self._rig.spec.by_hand
             speed = 0.0 if unseen else watched_speed(bench.leak_flow_now(now_ns)[1])
         if bench is not None and running and speed > 0:
-            driven = self._guard.drive(speed, expectation(bench, now_ns), now_ns)
+            driven = self._guard.drive(speed, expectation(bench, now_ns), now_ns, bench.controller.running)
             if self._rig.has_fan:
                 bench.progress.fan(speed if driven else 0.0, now_ns)
             self._commanded = True

@@ -41,6 +41,10 @@ class Fitted:
         return replace(self, changes=(*self.changes, change))
 
 
+RESTING_PA = 1.0
+"""A further fan whose flow element shows less is at rest behind its shutter; no range is calibrated so low."""
+
+
 def as_fitted(flow_range: FlowRange | Fitted) -> Fitted:
     """Return one range as that of one fan, which keeps it."""
     return Fitted((flow_range,)) if isinstance(flow_range, FlowRange) else flow_range

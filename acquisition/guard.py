@@ -90,13 +90,13 @@ class Guard:
             self._hosted.stop()
             self._hosted = None
 
-    def drive(self, speed: float, known: Expectation, now_ns: int) -> bool:
-        """Pass a speed above 0 on to the drive, and tell that the engine lives; false when the fan may not run."""
+    def drive(self, speed: float, known: Expectation, now_ns: int, running: int | None = None) -> bool:
+        """Pass a speed on to the first drives, or all, and tell that the engine lives; false when no fan may run."""
         with self._lock:
             if self._alarm is not None:
                 return False
             self._speed, self._known, self._beat_ns = speed, known, now_ns
-            self._rig.set_fan(speed)
+            self._rig.set_fan(speed, running)
             return True
 
     def rest(self) -> None:

@@ -110,10 +110,14 @@ class OpenRig:
         """Whether the fan changes its direction by itself."""
         return bool(self._fans) and all(fan.turns for fan in self._fans)
 
-    def set_fan(self, fraction: float) -> None:
-        """Command the speed 0..1 of all fans; to be repeated, since a drive stops by itself when it hears nothing."""
-        for fan in self._fans:
-            fan.set(fraction)
+    def set_fan(self, fraction: float, running: int | None = None) -> None:
+        """Command the speed 0..1 of the first fans, or of all; the others rest.
+
+        To be repeated, since a drive stops by itself when it hears nothing.
+        """
+        count = len(self._fans) if running is None else running
+        for number, fan in enumerate(self._fans, 1):
+            fan.set(fraction if number <= count else 0.0)
 
     def fit(self, fan: int, name: str) -> None:
         """Take it as done that another flow range is fitted on a fan, counted from 0.

@@ -11,7 +11,7 @@ from acquisition.resuming import resuming
 from acquisition.rig import RigSpec
 from acquisition.standing import Standing
 from acquisition.steps import Procedure
-from analysis.records import Direction
+from analysis.records import Direction, FlowRange
 
 
 def procedure_of(plan: TestPlan, spec: RigSpec, *, turns: bool, fits: bool = False) -> Procedure:
@@ -22,14 +22,14 @@ def procedure_of(plan: TestPlan, spec: RigSpec, *, turns: bool, fits: bool = Fal
     if plan.hold:
         return holding(plan, shutter=spec.shutter, turns=turns)
     may_fit = fits and not spec.further
-    fitted = spec.fitted_range
+    fitted = _fitted(spec)
     return multipoint(plan, shutter=spec.shutter, turns=turns, flow_range=fitted, ranges=spec.ranges, fits=may_fit)
 
 
 def again_from(plan: TestPlan, direction: Direction, spec: RigSpec, *, turns: bool, fits: bool = False) -> Procedure:
     """Return the steps of a test from the beginning of a direction on."""
     at = plan.directions.index(direction)
-    outfit = Outfit(spec.shutter, turns, spec.fitted_range, spec.ranges, fits and not spec.further)
+    outfit = Outfit(spec.shutter, turns, _fitted(spec), spec.ranges, fits and not spec.further)
     return directions(plan, plan.directions[at:], outfit)
 
 
@@ -38,4 +38,9 @@ def rest_of(
 ) -> Procedure:
     """Return the steps that are left of a test that was cut short."""
     may_fit = fits and not spec.further
-    return resuming(plan, standing, now, Outfit(spec.shutter, turns, spec.fitted_range, spec.ranges, may_fit))
+    return resuming(plan, standing, now, Outfit(spec.shutter, turns, _fitted(spec), spec.ranges, may_fit))
+
+
+def _fitted(spec: RigSpec) -> FlowRange | None:
+    """Return the flow range of a single fan; of several each has its own, and their flows add up."""
+    return None if spec.further else spec.fitted_range

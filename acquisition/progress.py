@@ -12,7 +12,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from acquisition.derive import derive_run, derive_test, envelope_pressures, has_readings
-from acquisition.fitted import Fitted, RangeChange
+from acquisition.fitted import RESTING_PA, Fitted, RangeChange
 from acquisition.job.pieces import moved_to
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending, LoadedRun
@@ -341,7 +341,7 @@ class TestProgress:
         now = run.fitted(self.spec).now
         for number, ((_, element), fitted) in enumerate(zip(FAN_FLOWS, now, strict=False), 1):
             _, values = run.data.slice(element, start_ns, end_ns)
-            if not len(values):
+            if not len(values) or (number > 1 and float(values.mean()) < RESTING_PA):
                 continue
             found = check_validity(float(values.mean()), fitted, self.spec.ranges)
             if not found.inside:

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from acquisition.bench import Bench, fan_density
+from acquisition.fitted import RESTING_PA
 from acquisition.rig import FAN_FLOWS, Role
 from acquisition.snapshot import Activity
 from acquisition.vigil.vigil import REACH_S, Sight
@@ -49,7 +50,8 @@ def _flow(bench: Bench, now_ns: int) -> tuple[Floats, Floats, Floats]:
             times, raw_pa = bench.live.window(element, REACH_S, now_ns)
             elements.append(raw_pa)
             held = density or fitted.reference_density_kg_m3
-            values = np.asarray(element_flow_m3_h(np.maximum(raw_pa, 0.0), fitted, held))
+            floor_pa = 0.0 if not parts else RESTING_PA
+            values = np.asarray(element_flow_m3_h(np.where(raw_pa > floor_pa, raw_pa, 0.0), fitted, held))
         parts.append((times, values))
     count = min(len(values) for _, values in parts)
     total = np.sum([values[len(values) - count :] for _, values in parts], axis=0)

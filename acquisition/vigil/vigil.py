@@ -43,6 +43,8 @@ MIXED_S = 9.0
 SETTLING_BLIND_S = 3.0
 SAME_RANGE_SHARE = 0.04
 FAN_LAW_SHARE, FAN_LAW_PA, FAN_LAW_BLIND_S = 0.09, 0.3, 5.0
+HANDOVER_S = 15.0
+"""A fan that joins or leaves takes so long, coasting down behind its shutter."""
 KEPT_S, KEPT_SHARE = 6.0, 0.9
 STILL_S, FLUTTER_S, HELD_FLUTTER_S, LIVELY_S = 2.5, 5.0, 3.0, 6.0
 DULL, DULL_LOOKS = 1.35, 7
@@ -103,7 +105,7 @@ class Vigil:
         self._fitted = fitted
         self._flutter, self._lively = Typical(120), Typical(120)
         self._rate, self._repeats = Typical(20), Typical(20)
-        self._next_ns = self._last_ns = 0
+        self._next_ns = self._last_ns = self._blind_until_ns = 0
         self._running_since_ns: int | None = None
         self._far = self._off = self._dull = self._weak = self._deaf = 0
         self._speeds: deque[tuple[int, float]] = deque()
@@ -126,6 +128,12 @@ class Vigil:
         self.fan.clear()
         self._off = self._weak = 0
 
+    def fans_changed(self, now_ns: int) -> None:
+        """Know that a fan joins or leaves: for a while pressure and flow go their own ways."""
+        self.fan.clear()
+        self._off = self._weak = self._far = 0
+        self._blind_until_ns = now_ns + round(HANDOVER_S * NS_PER_S)
+
     def recall(self, line: LeakLine) -> None:
         """Hold what comes against this line again: the house was put back as it was."""
         self.line = line.copy()
@@ -144,7 +152,8 @@ class Vigil:
         """Return what is noticed now and was not said lately."""
         self._next_ns = sight.now_ns + round(LOOK_S * NS_PER_S)
         found = [item for item in (self._gap(sight), self._readings(sight), self._frames(sight)) if item is not None]
-        running = self._running_s(sight) >= RUNNING_S
+        handing_over = sight.now_ns < self._blind_until_ns
+        running = self._running_s(sight) >= RUNNING_S and not handing_over
         if running and len(sight.pressure_pa) > 10 and len(sight.flow_m3_h) > 10:
             gross = self._gross(sight)
             if gross is not None:
@@ -152,7 +161,7 @@ class Vigil:
             elif sight.activity in (Activity.AVERAGE, Activity.SETTLE):
                 seen = self._moved(sight), self._deaf_hose(sight) or self._off_line(sight) or self._off_fan_law(sight)
                 found += [item for item in seen if item is not None]
-        if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO):
+        if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO) and not handing_over:
             item = self._restless(sight)
             found += [] if item is None else [item]
         self._last_ns = sight.now_ns
