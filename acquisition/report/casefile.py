@@ -11,7 +11,7 @@ from acquisition.job.issues import IssueMark
 from acquisition.job.records import Edit
 from acquisition.kinds import TestKind
 from acquisition.office import Letterhead
-from acquisition.register.due import due_status
+from acquisition.register.due import DueState, due_of_rig, due_status
 from acquisition.register.records import Calibration, Equipment, Register
 from acquisition.report.photos import shrunk
 from acquisition.rig import InstrumentSpec, RigSpec
@@ -106,10 +106,21 @@ def _photos(job: Job, leaks: Mapping[int, Leak]) -> Iterable[ReportPhoto]:
 def _equipment(rig: RigSpec, register: Register, day: date) -> Iterable[EquipmentLine]:
     for item in rig.instruments:
         known = register.by_serial(item.serial)
-        yield _line(_title(item, known), item.serial, known.calibration if known else None, rig, day)
+        own = known.calibration if known else None
+        yield _noted(_title(item, known), item, rig, day) or _line(_title(item, known), item.serial, own, rig, day)
         for entry in known.ranges if known else ():
             if entry.name in (rig.fitted, *(fan.fitted for fan in rig.further)):
                 yield _line(f"Flow range {entry.name}", item.serial, entry.calibration, rig, day)
+
+
+def _noted(what: str, item: InstrumentSpec, rig: RigSpec, day: date) -> EquipmentLine | None:
+    """Return the calibration that was written down with the test, None where there was none."""
+    note = next((note for note in rig.calibrations if note.of == item.name and note.calibrated is not None), None)
+    if note is None or note.calibrated is None:
+        return None
+    odd = due_of_rig([note], day)
+    state = odd[0].state if odd else DueState.GOOD
+    return EquipmentLine(what, item.serial, note.calibrated.isoformat(), note.due[0][1].isoformat(), str(state))
 
 
 def _title(item: InstrumentSpec, known: Equipment | None) -> str:

@@ -87,12 +87,13 @@ def _fitted(rig: RigSpec) -> list[list[Cell]]:
 def _instrument(item: InstrumentSpec, rig: RigSpec) -> str:
     serial = f", number {printable(item.serial)}" if item.serial else ""
     words = f"{printable(PurePath(item.profile).stem)}{serial}{_calibrated(rig, item.name)}"
+    alike: dict[str, list[str]] = {}
     for correction in rig.corrections:
         of, _, channel = correction.channel.rpartition(".")
         if of == item.name:
-            day = correction.calibrated.isoformat()
-            words += f"; {printable(channel)} corrected by certificate of {day}: {printable(correction.words)}"
-    return words
+            how = f"corrected by certificate of {correction.calibrated.isoformat()}: {correction.words}"
+            alike.setdefault(how, []).append(channel)
+    return words + "".join(f"; {printable(', '.join(channels))} {printable(how)}" for how, channels in alike.items())
 
 
 def _calibrated(rig: RigSpec, of: str) -> str:
