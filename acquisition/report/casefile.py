@@ -120,7 +120,9 @@ def _noted(what: str, item: InstrumentSpec, rig: RigSpec, day: date) -> Equipmen
         return None
     odd = due_of_rig([note], day)
     state = odd[0].state if odd else DueState.GOOD
-    return EquipmentLine(what, item.serial, note.calibrated.isoformat(), note.due[0][1].isoformat(), str(state))
+    scheme, due = min(note.due, key=lambda pair: pair[1])
+    status = f"{state} by {scheme}" if scheme else str(state)
+    return EquipmentLine(what, item.serial, note.calibrated.isoformat(), due.isoformat(), status)
 
 
 def _title(item: InstrumentSpec, known: Equipment | None) -> str:

@@ -137,6 +137,6 @@ def test_the_report_says_how_the_gauge_is_off_and_that_it_ran_out(made: Scene) -
     assert "p1, p2 corrected by certificate of 2026-03-02: table of 3 points, +0 Pa at 0 Pa to +1.2 Pa" in rows["Gauge"]
     assert "calibrated 2026-02-02, due 2027-02-02" in rows["Flow range"]
     lines = {line.what: (line.calibrated, line.due, line.status) for line in content.file.equipment}
-    assert lines["gauge"] == ("2025-01-31", "2028-01-31", "overdue")
+    assert lines["gauge"] == ("2025-01-31", "2026-01-31", "overdue by North scheme (invented)")
     late = [line for line in deviations(content, Display()) if "overdue" in line]
     assert late == ["Gauge: calibration overdue by North scheme (invented) since 2026-01-31, 93 days."]
