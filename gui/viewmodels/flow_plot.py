@@ -254,7 +254,7 @@ def _regimes_words(curves: Sequence[Curve], shown: ShownTest | None, display: Di
             ends = (found.step_m3_h.value, found.step_m3_h.half_width)
             step, half = (to_display(item, Quantity.FLOW, display) for item in ends)
             unit = unit_symbol(Quantity.FLOW, display)
-            return f"Dotted: before and after point {found.changed_at}, {step:+.0f} ± {half:.0f} {unit} at 50 Pa"
+            return f"flow, {unit}; dotted: {step:+.0f} ± {half:.0f} at 50 Pa after point {found.changed_at}"
     return ""
 
 

@@ -116,14 +116,14 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
         trouble = next((link.sentence for link in waiting if link.sentence), "")
         text = trouble or f"Waiting for {waiting[0].name} on {waiting[0].port} to answer."
         return NextStep(text, "Look at the rig", Verb.GO_TO_RIG)
+    if job.interrupted and moment.place is not Place.HUNT:
+        return NextStep(job.interrupted, "Go on with the test", Verb.RESUME)
     if job.plan.building.volume_m3 is None and moment.place is not Place.JOB:
         text = "The building's volume is missing: without it there is no air change rate."
         return NextStep(text, "Enter the volume", Verb.GO_TO_VOLUME)
     if moment.place is Place.HUNT:
         text = "Close windows and outside doors, open inside doors, then hold a pressure and look for leaks."
         return NextStep(text, "Hold the pressure", Verb.HOLD)
-    if job.interrupted:
-        return NextStep(job.interrupted, "Go on with the test", Verb.RESUME)
     return NextStep(_ready(moment, job), "Start the test", Verb.START)
 
 
