@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -30,6 +31,8 @@ PIECE_S = 10
 STEADY_S, STEADY_SHARE = 20, 0.1
 """The pressure counts as held from where it stays this near to what is wished for so long."""
 ROUNDS = 3
+OWN_STEP_S = 20.0
+"""A step that is found as late as this after a seal is still its own (our choice)."""
 BESIDE_S = 15.0
 """Seconds before a change, and after it, that are not quiet."""
 
@@ -87,7 +90,7 @@ def held_look(
     raw = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
     answer, unrest, steps = understood(raw, levelling)
     trace = answer.calmed(raw)
-    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks))
+    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks, steps))
 
 
 def _held_from(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> int | None:
@@ -144,8 +147,13 @@ def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
     return [span for span in spans if len(span.flow_m3_h)]
 
 
-def sealed_looks(trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
-    """Return a look at each seal that was marked as done; it began at the mark before it that says so."""
+def sealed_looks(
+    trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark], steps: Sequence[Step] = ()
+) -> tuple[SealedLook, ...]:
+    """Return a look at each seal that was marked as done; it began at the mark before it that says so.
+
+    The flow before a seal reaches back to the change before it, whether that was marked or is a step.
+    """
     looks: list[SealedLook] = []
     started_s: float | None = None
     later = [mark.t_ns / NS_PER_S for mark in marks if mark.kind is SealingMarkKind.STARTS]
@@ -156,10 +164,21 @@ def sealed_looks(trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMar
         elif mark.kind is SealingMarkKind.DONE:
             begun_s = at_s if started_s is None else started_s
             # What the next seal does is not this one's.
-            until_s = min((other for other in later if other > at_s), default=trace.end_s)
+            next_s = [other for other in later if other > at_s]
+            next_s += [step.at_s - 1.0 for step in steps if step.at_s > at_s + OWN_STEP_S]
+            until_s = min(next_s, default=trace.end_s)
+            over_s = [item.done_s for item in looks]
+            over_s += [step.at_s + BESIDE_S for step in steps if step.at_s + BESIDE_S < begun_s]
             change = None
             if unrest is not None:
-                change = change_at(trace, at_s, unrest, started_s=begun_s, now_s=min(until_s, trace.end_s))
+                change = change_at(
+                    trace,
+                    at_s,
+                    unrest,
+                    started_s=begun_s,
+                    now_s=min(until_s, trace.end_s),
+                    not_before_s=max(over_s, default=-math.inf),
+                )
             looks.append(SealedLook(mark, begun_s, at_s, change))
             started_s = None
     return tuple(looks)

@@ -124,7 +124,7 @@ class HoldWatch:
         known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
         older = [step for step in self._old_steps if step.at_s < known_s]
         steps = self._old_steps = (*older, *(step for step in steps if step.at_s >= known_s))
-        sealed = self._sealed(trace, unrest, marks)
+        sealed = self._sealed(trace, unrest, marks, steps)
         since_s = self._since_s(since, sealed, marks)
         return HoldLook(
             levelling=self._levelling,
@@ -132,7 +132,7 @@ class HoldWatch:
             trace=trace,
             unrest=unrest,
             now_m3_h=None if unrest is None else newest(trace, unrest),
-            since=None if unrest is None else change_since(trace, unrest, since_s),
+            since=None if unrest is None else change_since(trace, unrest, since_s, [look.done_s for look in sealed]),
             since_s=since_s,
             smallest_m3_h=None if unrest is None else smallest_m3_h(unrest),
             steps=steps,
@@ -166,11 +166,13 @@ class HoldWatch:
         )
         self._next_ns = int(times_ns[-1])
 
-    def _sealed(self, trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark]) -> tuple[SealedLook, ...]:
+    def _sealed(
+        self, trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark], steps: Sequence[Step]
+    ) -> tuple[SealedLook, ...]:
         """Return the seals of this stretch; what was learnt of one for good stays as it was told then."""
         here = [mark for mark in marks if mark.t_ns >= self._began_ns]
         self._settled = {mark: look for mark, look in self._settled.items() if mark in here}
-        looks = sealed_looks(trace, unrest, here)
+        looks = sealed_looks(trace, unrest, here, steps)
         starts = [mark.t_ns / NS_PER_S for mark in here if mark.kind is SealingMarkKind.STARTS]
         for look in looks:
             over = trace.end_s >= look.done_s + LONGEST_AFTER_S or any(
@@ -199,9 +201,13 @@ def newest(trace: Trace, unrest: Unrest) -> Estimate | None:
     return Estimate(value, value - half, value + half)
 
 
-def change_since(trace: Trace, unrest: Unrest, since_s: float) -> Change | None:
-    """Return the change from the minute before a moment to the last half minute, None where one of them is empty."""
-    before = trace.between(since_s - BEFORE_MARK_S, since_s)
+def change_since(trace: Trace, unrest: Unrest, since_s: float, done_s: Sequence[float] = ()) -> Change | None:
+    """Return the change from the minute before a moment to the last half minute, None where one of them is empty.
+
+    The minute before begins no earlier than the last of the seals before it was done.
+    """
+    begin_s = max([since_s - BEFORE_MARK_S, *(at for at in done_s if at < since_s)])
+    before = trace.between(begin_s, since_s)
     after = trace.between(max(trace.end_s - AFTER_S, since_s), trace.end_s)
     if len(before) < FEWEST_BEFORE_S or len(after) < FEWEST_AFTER_S:
         return None

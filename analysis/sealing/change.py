@@ -6,6 +6,7 @@ difference has to stand out more, because many looks find something by chance.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -67,16 +68,22 @@ class ChangeSizes:
 
 
 def change_at(
-    trace: Trace, done_s: float, unrest: Unrest, *, started_s: float | None = None, now_s: float | None = None
+    trace: Trace,
+    done_s: float,
+    unrest: Unrest,
+    *,
+    started_s: float | None = None,
+    now_s: float | None = None,
+    not_before_s: float = -math.inf,
 ) -> Change | None:
     """Return what the seal that was done at `done_s` brought, as far as it can be told; None while it is too early.
 
-    The flow before is taken up to `started_s`, when the sealing began. From `AFTER_S` on the moment is looked at as
-    a known one.
+    The flow before is taken up to `started_s`, when the sealing began, and from `not_before_s` on, when the change
+    before it was over. From `AFTER_S` on the moment is looked at as a known one.
     """
     end_s = min(trace.end_s if now_s is None else now_s, done_s + LONGEST_AFTER_S)
     start_s = done_s if started_s is None else min(started_s, done_s)
-    before = trace.between(start_s - BEFORES_S[-1], start_s)
+    before = trace.between(max(start_s - BEFORES_S[-1], not_before_s), start_s)
     after = trace.between(done_s, end_s)
     if len(before) < FEWEST_BEFORE_S or len(after) < FEWEST_AFTER_S:
         return None

@@ -113,6 +113,20 @@ def test_a_seal_is_told_with_its_interval() -> None:
     assert change.share.value == pytest.approx(change.difference_m3_h.value / change.before_m3_h)
 
 
+def test_the_flow_before_a_seal_reaches_back_to_the_seal_before_it() -> None:
+    flow = quiet(400)
+    flow[100:] -= 40.0
+    flow[200:] -= 20.0
+    trace = trace_of(flow)
+    told = change_at(trace, 200.0, learnt(), not_before_s=100.0)
+    assert told is not None
+    assert told.difference_m3_h.low < -20.0 < told.difference_m3_h.high
+    # Without it the longest window would hold the level of both.
+    both = change_at(trace, 200.0, learnt())
+    assert both is not None
+    assert both.difference_m3_h.value < -35.0
+
+
 def test_nothing_is_told_for_certain_of_a_quiet_house() -> None:
     change = change_at(trace_of(quiet(600, 9)), 530.0, learnt(2))
     assert change is not None
