@@ -28,7 +28,6 @@ if TYPE_CHECKING:
     from acquisition.job import Job, Recorder
     from acquisition.openrig import OpenRig, RigSource
     from acquisition.plan import TestPlan
-    from acquisition.register import Register
     from acquisition.rig import RigSpec
     from acquisition.standing import Standing
     from analysis.records import Air, Building
@@ -95,6 +94,7 @@ def pictures(options: argparse.Namespace) -> int:
 
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
+    from acquisition.commands.equipment import opened_rig
     from acquisition.commands.phone import phone_page
     from acquisition.commands.printing import display_of
     from acquisition.commands.sealing import marked
@@ -108,7 +108,8 @@ def test(options: argparse.Namespace) -> int:
     check_resume(options)
     site = site_of(options)
     auto = site.spec.simulated or options.yes
-    rig = opened_rig(site, options.register)
+    rig = opened_rig(site.spec, site.clock, site.opener, options.register)
+    rig.fitter = site.fit
     engine = Engine(rig, site.clock, auto_answer=auto, battery=read_battery)
     led = None if site.hear is None else lead(engine, site.clock, site.hear)
     try:
@@ -304,35 +305,6 @@ def site_of(options: argparse.Namespace) -> Site:
     spec = load_rig(Path(options.rig))
     clock = WallClock() if spec.time_factor == 1.0 else ScaledClock(spec.time_factor)
     return Site(spec, clock, Openers(clock).open)
-
-
-def opened_rig(site: Site, register: Path | None) -> OpenRig:
-    """Open the rig of a site, and say which of its calibrations are not in order."""
-    from acquisition.openrig import open_rig
-    from acquisition.register import due_of_rig, in_use
-
-    known = registered(register)
-    rig = open_rig(site.spec, site.clock, site.opener)
-    rig.equip(known)
-    rig.fitter = site.fit
-    for status in due_of_rig(in_use(rig.spec), site.clock.utc().astimezone().date()):
-        print(f"airseam: {status.sentence}", file=sys.stderr)
-    return rig
-
-
-def registered(path: Path | None) -> Register:
-    """Return the equipment register: that of the user is left alone where it cannot be used, another has to be good."""
-    from acquisition.register import Register, load_register, register_path
-
-    if path is not None and not path.exists():
-        raise InvalidInput("--register", str(path), "a register file is needed")
-    try:
-        return load_register(path or register_path())
-    except InvalidInput as error:
-        if path is not None:
-            raise
-        print(f"airseam: the equipment register is not used: {error}", file=sys.stderr)
-        return Register()
 
 
 def simulated_rig(

@@ -10,7 +10,7 @@ from acquisition.correction import Correction
 from acquisition.fitted import Fitted
 from analysis.errors import InvalidInput
 from analysis.records import FlowRange
-from drivers.openers import HAND
+from drivers.byhand import HAND
 
 
 class Role(StrEnum):

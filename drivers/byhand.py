@@ -8,6 +8,8 @@ from collections import deque
 
 from drivers.answering import COLUMNS
 
+HAND = "hand:"
+"""How the address of such a gauge begins."""
 MOST_WAITING = 1000
 
 

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from drivers.answering import AnsweringTransport
-from drivers.byhand import Keyboard
+from drivers.byhand import HAND, Keyboard
 from drivers.clock import Clock
 from drivers.following import FollowingTransport
 from drivers.recorded import Recording
 from drivers.serialport import open_url
 from drivers.transport import Transport
 
-FILE, HAND = "file:", "hand:"
+FILE = "file:"
 
 
 class Openers:

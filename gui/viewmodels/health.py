@@ -8,6 +8,7 @@ from functools import cache
 from acquisition.rig import InstrumentSpec, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from acquisition.steps import WindowKind
+from drivers.byhand import HAND
 from drivers.errors import ProfileError
 from drivers.health import (
     LATE_S,
@@ -21,7 +22,6 @@ from drivers.health import (
     zero_drift,
 )
 from drivers.instrument import LinkState, LinkStatus
-from drivers.openers import HAND
 from drivers.profile import ChannelSpec, Profile, load_profile
 from drivers.reading import Quality, Reading
 

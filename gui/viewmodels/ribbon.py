@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from acquisition.snapshot import EngineState, RecordingView, Snapshot
 from analysis.units import Display, Quantity, format_value, unit_symbol
+from drivers.byhand import HAND
 from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
-from drivers.openers import HAND
 from gui.theme import Tone
 from gui.viewmodels.health import SHORT, unwell
 from gui.viewmodels.moment import Moment, RigState

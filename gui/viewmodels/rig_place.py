@@ -12,9 +12,9 @@ from acquisition.register import due_of_rig, in_use
 from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
+from drivers.byhand import HAND
 from drivers.health import Fact, Level
 from drivers.instrument import LinkState, LinkStatus
-from drivers.openers import HAND
 from drivers.portadvice import access_rule
 from drivers.ports import PortInfo
 from gui.theme import Tone

@@ -12,9 +12,9 @@ from acquisition.rigfile import check_rig
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
 from analysis.records import FlowRange
+from drivers.byhand import HAND
 from drivers.errors import ProfileError
 from drivers.finding import Found
-from drivers.openers import HAND
 from drivers.profile import ChannelSpec, Profile, load_profile, shipped_profiles
 from gui.viewmodels.history import History
 
