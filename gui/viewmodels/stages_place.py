@@ -117,9 +117,9 @@ def stages_picture(
     """Return the place; `between` is None while it is being worked out, or where there are no two tests."""
     before, after = pair
     if not tests:
-        empty = "No test of this job has a result yet: the first one begins the list."
+        empty = "No result yet: the first test begins the list."
     elif before is None:
-        empty = "There is one test so far. After the next one stands here what changed between, and why."
+        empty = "One test so far: after the next both stand here."
     else:
         empty = "" if between is not None else "The two tests are being laid over each other."
     rates = all(test.n50_per_h is not None for test in tests)

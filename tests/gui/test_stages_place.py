@@ -86,7 +86,7 @@ def test_the_place_shows_both_curves_and_the_note(stage: Stage, staged: Path) ->
     program.screen.go_to(Place.STAGES)
     stage.draw()
     assert place.table._shown[0].empty == NO_TESTS
-    assert "first one begins the list" in place.plot.empty.text()
+    assert "first test begins the list" in place.plot.empty.text()
     job = stage.open_copy(staged)
     program.screen.go_to(Place.STAGES)
     for _ in range(2):
