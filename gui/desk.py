@@ -368,12 +368,6 @@ class Desk:
         """Return how many points of a test count, None while it is not read."""
         return self._loaded.points_taken if self._loaded is not None and self._loaded.number == number else None
 
-    def sign_as(self, name: str) -> None:
-        """Write who tests into the job, where nobody is named yet."""
-        if self.job is not None and not self.job.details.tester:
-            self.job.edit_details(replace(self.job.details, tester=name))
-            self.changed += 1
-
     # --- test -------------------------------------------------------------------------------------------------------
 
     def start_test(self, hold_pa: float | None = None) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QGuiApplication
 
 from acquisition.joining import join_class
@@ -33,7 +33,9 @@ RIG_PATTERN = "Rig files (*.toml)"
 
 
 class RigIntents(QObject):
-    """Hears the Rig place."""
+    """Hears the Rig place. `joined` carries the name under which a class was joined."""
+
+    joined = Signal(str)
 
     def __init__(self, desk: Desk, screen: Screen, window: Window, settings: SettingsFile, files: Files) -> None:
         """Listen."""
@@ -83,7 +85,7 @@ class RigIntents(QObject):
             page.join_button.setEnabled(True)
             self._screen.rig.load(spec)
             self._desk.connection.connect_spec(spec)
-            self._desk.sign_as(" ".join(name.split()))
+            self.joined.emit(" ".join(name.split()))
             self._desk.tell(Severity.NOTE, f"You have joined the class at {place.strip()}.")
             self._screen.touch()
 

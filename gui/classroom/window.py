@@ -143,7 +143,7 @@ class ClassWindow(QMainWindow):
             self.trainer.said = f"The jobs could not be marked: {error}."
             return
         self.room.show_marks(markings)
-        self.trainer.said = f"{len(markings)} jobs of {path.parent.name} are marked."
+        self.trainer.said = f"{_jobs(len(markings))} in {path.parent.name} marked."
 
     def write_sheets(self, folder: Path) -> None:
         """Write the sheets and the table."""
@@ -246,3 +246,7 @@ class ClassWindow(QMainWindow):
         ground.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         ground.setLayout(everything)
         self.setCentralWidget(ground)
+
+
+def _jobs(count: int) -> str:
+    return "1 job" if count == 1 else f"{count} jobs"
