@@ -176,6 +176,14 @@ def summary(found: Sequence[Found]) -> dict[str, float]:
     }
 
 
+def _known(tables: dict[str, dict[str, float]]) -> dict[str, dict[str, float | None]]:
+    """Return the tables with nothing where there was nothing to measure: JSON knows no such number."""
+    return {
+        wind: {name: None if math.isnan(value) else value for name, value in row.items()}
+        for wind, row in tables.items()
+    }
+
+
 def _percentile(values: Sequence[float], share: float) -> float:
     return float(np.percentile(values, share)) if values else math.nan
 
@@ -206,7 +214,8 @@ def main() -> int:
     blank = Case(0, options.tests, 0.0, options.outdoor_taps, options.schedule, options.seed, method=options.method)
     tables: dict[str, dict[str, float]] = {}
     shown = options.method or f"{options.schedule} schedule"
-    print(f"{shown}, {options.outdoor_taps} outdoor taps, both directions, best estimate of q50")
+    ways = "its own directions" if options.method else "both directions"
+    print(f"{shown}, {options.outdoor_taps} outdoor taps, {ways}, best estimate of q50")
     print(
         "  wind  tests     RMS     bias  coverage  half width  minutes  settle p50/p90  overshoot p90 (gusts) "
         " late  foretold"
@@ -220,7 +229,7 @@ def main() -> int:
                 print(_line("naive" if naive else f"{wind:.0f} m/s", row), flush=True)
     if options.json:
         print(json.dumps({"bench": "accuracy", "seed": options.seed, "schedule": options.schedule,
-                          "outdoor_taps": options.outdoor_taps, "winds": tables}))  # fmt: skip
+                          "outdoor_taps": options.outdoor_taps, "winds": _known(tables)}))  # fmt: skip
     return 0
 
 
