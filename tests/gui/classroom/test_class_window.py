@@ -132,6 +132,7 @@ def test_leaks_are_sealed_and_resized_and_the_section_shows_it(window: ClassWind
 
     seal.click()
     wait_for(lambda: times() == 0.0)
+    window.tick()
     assert seal.isChecked()
     twice.click()
     wait_for(lambda: times() == 2.0)
