@@ -326,5 +326,12 @@ class Bridge(QObject):
             )
             screen.pages.want(job, wanted, desk.now())
             desk.report_opened()
-        picture = report_picture(moment, desk.tests(), screen.pages.pages, screen.pages.trouble, no_test=screen.no_test)
+        picture = report_picture(
+            moment,
+            desk.tests(),
+            screen.pages.pages,
+            screen.pages.trouble,
+            office=screen.office.name,
+            no_test=screen.no_test,
+        )
         self._window.report.show_picture(picture, office.picture(possible=picture.can_save))

@@ -42,7 +42,7 @@ from gui.viewmodels.prompt import (
 )
 from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
-from gui.viewmodels.report_place import NO_TEST
+from gui.viewmodels.report_place import NO_TEST, OF_OFFICE
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
 from gui.views.palette import Palette
@@ -173,7 +173,10 @@ class Intents(QObject):
         self._screen.go_to(place)
 
     def go_to_field(self, field: str) -> None:
-        """Show a field of the job sheet."""
+        """Show a field of the job sheet, or of the Settings page."""
+        if field.startswith(OF_OFFICE):
+            self.office.go_to(field.removeprefix(OF_OFFICE))
+            return
         self.go_to(Place.JOB)
         self._screen.rooms_shown = False
         self._window.job.show_page(rooms=False)

@@ -21,6 +21,7 @@ from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
 from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
 from gui.viewmodels.moment import Place
+from gui.viewmodels.over import Over
 from gui.viewmodels.rig_sheet import sentence
 from gui.viewmodels.settings_page import SettingPicture
 from gui.window import Window
@@ -53,6 +54,12 @@ class OfficeIntents(QObject):
         except InvalidInput as error:
             self._desk.tell(Severity.ATTENTION, sentence(error))
         self._screen.touch()
+
+    def go_to(self, field: str) -> None:
+        """Show a field of the Settings page."""
+        self._screen.show_over(Over.SETTINGS)
+        self._window.show_place(self._screen.place, keys=False, over=Over.SETTINGS)
+        self._window.settings.fields[field].input.setFocus()
 
     def keep(self, field: str, text: str) -> None:
         """Take what was typed or chosen for a field of the Settings page, and keep it at once."""

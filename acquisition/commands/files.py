@@ -102,6 +102,10 @@ def show_result(options: argparse.Namespace, test: Test, result: TestResult) -> 
 
 def write_report(job: Job, number: int, path: Path, units: str) -> None:
     """Write the report of a test of a job."""
+    from acquisition.office import letterhead, load_office, office_path
+    from acquisition.register import load_register, register_path
     from acquisition.report import content_of, report_pdf
 
-    write(path, report_pdf(content_of(job, number), display_of(units)), "the report")
+    office, register = letterhead(load_office(office_path())), load_register(register_path())
+    content = content_of(job, number, office=office, register=register)
+    write(path, report_pdf(content, display_of(units)), "the report")

@@ -58,6 +58,7 @@ class PlotPanel(Panel):
         self.empty = label(role="quiet")
         self.empty.setParent(self.plot)
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.empty.setWordWrap(True)
         self.empty.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.empty.hide()
         self.foot = label(role="small")

@@ -7,10 +7,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from acquisition.job import JobDetails, RecordState, TestRecord
+from acquisition.kinds import TestKind
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
 
 PREVIEW_PPI = 144.0
+OF_OFFICE = "office "
+"""In front of a field that stands on the Settings page."""
 NO_TEST = 0
 """Stands among the tests for the report that none was possible."""
 
@@ -42,9 +45,10 @@ def report_picture(
     pages: tuple[bytes, ...],
     trouble: str,
     *,
+    office: str = "",
     no_test: bool = False,
 ) -> ReportPicture:
-    """Return the place. `trouble` says why the pages could not be made.
+    """Return the place. `trouble` says why the pages could not be made, `office` is the name of the office.
 
     With `no_test` it shows the report that none was possible.
     """
@@ -55,7 +59,7 @@ def report_picture(
     return ReportPicture(
         tests=(*listed, *([(NO_TEST, "No test possible")] if forbidden else [])),
         chosen=NO_TEST if no_test else shown.number if shown is not None else None,
-        missing=_missing_of(moment, shown, no_test=no_test),
+        missing=_missing_of(moment, shown, office, no_test=no_test),
         why=why,
         can_save=not why,
         can_export=shown is not None and not _recording(moment, shown),
@@ -67,13 +71,18 @@ def title_of(record: TestRecord) -> str:
     """Return a test in a few words."""
     stage = f", {record.plan.stage}" if record.plan.stage else ""
     state = "" if record.state is RecordState.COMPLETE else f", {record.state}"
+    if record.rig.typed:
+        state += ", typed"
     return f"Test {record.id}, {record.started.astimezone():%d.%m.%Y %H:%M}{stage}{state}"
 
 
-def _missing_of(moment: Moment, shown: ShownTest | None, *, no_test: bool) -> tuple[Missing, ...]:
+def _missing_of(moment: Moment, shown: ShownTest | None, office: str, *, no_test: bool) -> tuple[Missing, ...]:
     if moment.job is None or (shown is None and not no_test):
         return ()
-    return tuple(_unnamed(moment.job.details)) if no_test or shown is None else missing(shown, moment.job.details)
+    details = moment.job.details
+    found = tuple(_unnamed(details)) if no_test or shown is None else missing(shown, details)
+    nameless = Missing("The office has no name to stand on the report.", f"{OF_OFFICE}name")
+    return found if office.strip() else (*found, nameless)
 
 
 def _unnamed(details: JobDetails) -> list[Missing]:
@@ -102,7 +111,7 @@ def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
             ("wind", "wind", plan.air.wind_m_s),
             ("limit", "limit", plan.limit),
         )
-        if value is None
+        if value is None and (field != "limit" or plan.kind is TestKind.CODE)
     ]
     if shown.state not in (RecordState.COMPLETE, RecordState.RECORDING):
         items.append(Missing(f"The test was {shown.state} before its end."))

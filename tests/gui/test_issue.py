@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from PySide6.QtWidgets import QApplication
+
 from acquisition.office import load_office
 from acquisition.setup import shipped_questions
 from gui.viewmodels.moment import Place
@@ -98,6 +100,22 @@ def test_a_visit_without_a_test_has_its_report(stage: Stage) -> None:
     stage.draw()
     assert place.tests.count() == 0
     assert not place.preview._shown
+
+
+def test_an_office_without_a_name_leads_to_the_settings(stage: Stage, tested: Path) -> None:
+    at_the_report(stage, tested)
+    window = stage.program.window
+    missing = window.report.missing
+    assert missing._items[-1].sentence == "The office has no name to stand on the report."
+    missing.jump_asked.emit(missing._items[-1].field)
+    stage.draw()
+    assert window.stack.currentWidget() is window.settings
+    assert QApplication.focusWidget() is window.settings.fields["name"].input
+    window.settings.committed.emit("name", "Office of Nobody")
+    stage.draw()
+    stage.program.intents.go_to(Place.REPORT)
+    stage.draw()
+    assert all("office" not in item.sentence for item in missing._items)
 
 
 def test_the_file_is_named_by_the_pattern_of_the_office(stage: Stage, tested: Path) -> None:

@@ -155,7 +155,7 @@ def test_an_engine_that_fails_is_told_and_the_fan_is_stopped(stage: Stage, monke
     def broken(*_: object) -> None:
         raise ArithmeticError("one is not two")
 
-    monkeypatch.setattr(stage.engine(), "_command", broken)
+    monkeypatch.setattr(stage.engine(), "_advance", broken)
     stage.pass_time(0.2)
     monkeypatch.undo()
     stage.pass_time(3.0)
