@@ -2,7 +2,8 @@
 
     python3 run.py               the window on a simulated rig; without a display the demonstration into ./out/
     python3 run.py demo          the demonstration, also where there is a display
-    python3 run.py check         every check and test
+    python3 run.py check         every check, and every test but the long walks
+    python3 run.py walks         the long walks: whole jobs and classes through the real windows
     python3 run.py bench NAME    a benchmark of tests/bench
 
 The first start makes `.venv` and installs the exact versions of constraints.txt there; later ones start at once.
@@ -64,9 +65,9 @@ def main(arguments: list[str]) -> int:
             raise CannotGoOn(f"Python {sys.version.split()[0]} is too old: Airseam needs Python 3.11 or later.")
         if command == "bench":
             return bench(options)
-        commands = {"": start, "demo": demonstrate, "check": check}
+        commands = {"": start, "demo": demonstrate, "check": check, "walks": walks}
         if command not in commands or options:
-            raise CannotGoOn(f"'{' '.join(arguments)}' is unknown: give nothing, or demo, check or bench NAME.")
+            raise CannotGoOn(f"'{' '.join(arguments)}' is unknown: give nothing, or demo, check, walks or bench NAME.")
         return commands[command]()
     except CannotGoOn as reason:
         print(f"run.py: {reason}", file=sys.stderr)
@@ -127,7 +128,7 @@ def check() -> int:
         "Format (ruff format)": [str(PYTHON), "-m", "ruff", "format", "--check", "."],
         "Types (mypy)": [str(PYTHON), "-m", "mypy"],
         "Import rules (lint-imports)": [str(SCRIPTS / "lint-imports")],
-        "Tests (pytest)": [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile"],
+        "Tests (pytest)": [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile", "-m", "not walk"],
     }
     failed = []
     for title, command in steps.items():
@@ -137,6 +138,13 @@ def check() -> int:
     if failed:
         print(f"\nNot in order: {'; '.join(failed)}.")
     return 1 if failed else 0
+
+
+def walks() -> int:
+    """Run the tests that walk through a whole job or class; they take minutes."""
+    set_up(tests=True, screen=False)
+    command = [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile", "-m", "walk"]
+    return subprocess.call(command, cwd=ROOT, env=headless())
 
 
 def bench(options: list[str]) -> int:

@@ -9,6 +9,8 @@ import pytest
 
 from tests.bench.session import session
 
+pytestmark = pytest.mark.walk
+
 
 @pytest.mark.skipif(not hasattr(signal, "pause"), reason="the session waits for its end by a signal")
 def test_everything_is_there_after_a_kill(tmp_path: Path) -> None:

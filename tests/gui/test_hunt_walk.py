@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from datetime import UTC
 
+import pytest
 from pypdf import PdfReader
 
 from acquisition.report.handout import done_handout
@@ -18,6 +19,8 @@ from simulators.faults import opened, sealed
 from simulators.house import Facade
 from tests.gui.conftest import Stage
 from tests.gui.test_hunt import hold, watch
+
+pytestmark = pytest.mark.walk
 
 NAMES = (("attic-access", "landing"), ("pipe", "bathroom"), ("frame", "north bedroom"), ("outlet", "hall"))
 GONE = (0.03, 0.055, 0.09, 0.09)

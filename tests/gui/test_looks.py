@@ -276,6 +276,7 @@ def test_a_still_moment_is_not_drawn_again(stage: Stage, monkeypatch: pytest.Mon
     assert len(drawn) >= 1
 
 
+@pytest.mark.walk
 @pytest.mark.parametrize("scale", [2, 3])
 def test_nothing_is_cut_at_twice_and_three_times_the_scale(tmp_path: Path, scale: int) -> None:
     code = (

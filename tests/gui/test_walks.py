@@ -6,6 +6,8 @@ import csv
 import random
 from pathlib import Path
 
+import pytest
+
 from acquisition.job import Job
 from acquisition.kinds import TestKind
 from analysis.records import Limit
@@ -14,6 +16,8 @@ from gui.viewmodels.moment import Place
 from tests.gui.conftest import Stage
 from tests.gui.driven import click
 from tests.gui.test_office_pages import ask, pick
+
+pytestmark = pytest.mark.walk
 
 
 def sign(stage: Stage, name: str, reason: str = "") -> None:

@@ -21,7 +21,7 @@ from gui.views.rig_place import JOIN
 from tests.simulators.classroom.test_class_server import free_port
 from tests.system.trainer import sit_down
 
-pytestmark = [pytest.mark.system, pytest.mark.timeout(180)]
+pytestmark = [pytest.mark.walk, pytest.mark.system, pytest.mark.timeout(180)]
 FACTOR, LIMIT_S = 4.0, 60.0
 WALL = WallClock()
 

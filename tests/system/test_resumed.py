@@ -17,6 +17,7 @@ from drivers.clock import WallClock
 from tests.system.houses import ServedHouse, points_on_disk, program, served_house, wait_until
 
 pytestmark = [
+    pytest.mark.walk,
     pytest.mark.system,
     pytest.mark.skipif(sys.platform == "win32", reason="Windows has no pseudo-terminals"),
 ]

@@ -118,6 +118,7 @@ def test_the_exercise_is_as_tight_as_the_recorded_house(recorded: Path) -> None:
     job.close()
 
 
+@pytest.mark.walk
 def test_it_plays_at_any_speed(recorded: Path, tmp_path: Path) -> None:
     job = Job.open(recorded, virtual_clock(), read_only=True)
     loaded = job.load(1)
