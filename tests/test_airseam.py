@@ -48,6 +48,7 @@ def result(capsys: pytest.CaptureFixture[str]) -> dict[str, Any]:
     return document
 
 
+@pytest.mark.walk
 def test_two_runs_with_one_seed_give_the_same_digits_and_another_seed_others(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -60,6 +61,7 @@ def test_two_runs_with_one_seed_give_the_same_digits_and_another_seed_others(
     assert found[0] != found[2]
 
 
+@pytest.mark.walk
 def test_a_test_of_a_house_it_has_never_seen_needs_one_command(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -146,6 +148,7 @@ def test_a_test_that_is_not_valid_says_so_by_its_exit_status(
     assert "not met" in capsys.readouterr().out
 
 
+@pytest.mark.walk
 def test_wind_on_a_built_in_house_moves_its_pressure(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     spread = []
     for wind in ("0", "6"):

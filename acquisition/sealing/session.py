@@ -61,7 +61,7 @@ class HoldSession:
 
     @property
     def marks(self) -> tuple[SealingMark, ...]:
-        """The marks since this session began, oldest first."""
+        """The marks since this hold began, oldest first."""
         return tuple(mark for mark in self._job.leaks.marks if mark.utc >= self._since_utc)
 
     @property

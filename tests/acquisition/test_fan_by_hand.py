@@ -120,6 +120,7 @@ def test_a_simulated_person_reacts_late_and_turns_slowly() -> None:
         hand.hear("up", 0)
 
 
+@pytest.mark.walk
 def test_a_test_with_a_fan_by_hand_from_the_command_line(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = str(tmp_path / "hand.airseam")
     assert airseam.main(["test", "--rig", "sim:mill-row", "--by-hand", "--job", path, "--wind", "0", "--json"]) == 0

@@ -17,9 +17,13 @@ from drivers.clock import VirtualClock
 from tests.acquisition.scenes import a_scene
 
 QUICK_S = (15.0, 10.0)
+LONG = ("astm-e779", "astm-e3158", "resnet-380-multi", "cgsb-149.10")
 
 
-@pytest.mark.parametrize("method", [name for name in method_ids() if name != "iso9972"])
+@pytest.mark.parametrize(
+    "method",
+    [pytest.param(name, marks=pytest.mark.walk if name in LONG else ()) for name in method_ids() if name != "iso9972"],
+)
 def test_every_method_runs_from_one_call_to_a_valid_result(clock: VirtualClock, tmp_path: Path, method: str) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.5) as scene:
         plan = scene.plan().by_method(method)

@@ -50,6 +50,7 @@ def test_two_fans_reach_what_one_cannot_and_the_flows_add_up(clock: VirtualClock
     assert stored.result() == live
 
 
+@pytest.mark.walk
 def test_one_fan_does_not_reach_50_pa(clock: VirtualClock, tmp_path: Path) -> None:
     with leaky_scene(clock, tmp_path, 1) as scene:
         scene.begin()

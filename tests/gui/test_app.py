@@ -194,6 +194,7 @@ def test_a_fan_that_does_not_confirm_is_an_alarm(stage: Stage, monkeypatch: pyte
     assert stage.program.window.ribbon._links[0]._words.full == "no rig"
 
 
+@pytest.mark.walk
 def test_a_job_that_is_full_of_tests_lets_one_choose(stage: Stage, tested: Path) -> None:
     stage.open_copy(tested)
     stage.connect()

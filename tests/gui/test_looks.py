@@ -124,12 +124,14 @@ def test_many_simulated_houses_scroll_and_are_not_squeezed(qtbot: QtBot) -> None
     assert sources.connect_button.geometry().bottom() < 420
 
 
+@pytest.mark.walk
 def test_nothing_is_cut_once_a_test_is_done(stage: Stage, tested: Path) -> None:
     stage.open_copy(tested)
     stage.connect()
     assert look_everywhere(stage) == []
 
 
+@pytest.mark.walk
 def test_nothing_is_cut_while_a_test_asks_runs_and_pauses(stage: Stage) -> None:
     stage.connect()
     stage.shorten()
@@ -220,6 +222,7 @@ def ground_of(picture: QImage, item: QLabel) -> QColor:
     return QColor(max(counts, key=lambda name: counts[name]))
 
 
+@pytest.mark.walk
 def test_pictures_of_every_place_in_both_themes_are_saved(stage: Stage, tested: Path, tmp_path: Path) -> None:
     stage.open_copy(tested)
     stage.connect()
@@ -312,6 +315,7 @@ def test_nothing_is_cut_at_twice_and_three_times_the_scale(tmp_path: Path, scale
     assert done.returncode == 0
 
 
+@pytest.mark.walk
 def test_forced_and_system_themes_repaint_everything(stage: Stage) -> None:
     window = stage.program.window
     for mode, dark in ((Mode.LIGHT, False), (Mode.DARK, True)):

@@ -128,6 +128,7 @@ def test_another_instrument_after_a_reconnect_asks_first(stage: Stage) -> None:
     assert "SG-0019" in gauge.identity
 
 
+@pytest.mark.walk
 def test_a_person_turns_the_fan_of_a_rig_in_the_window(stage: Stage, clock: VirtualClock) -> None:
     house = SimulatedRig(load_house("mill-row"), 1, clock, wind_m_s=0.0, by_hand=True)
     assert house.hand is not None

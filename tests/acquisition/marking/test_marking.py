@@ -144,6 +144,7 @@ def test_who_tests_in_a_storm_and_says_nothing_loses_the_weather_and_the_reason(
         assert lost(person.marks()) == {}
 
 
+@pytest.mark.walk
 def test_who_keeps_points_from_before_and_after_loses_the_result_and_the_seal(tmp_path: Path) -> None:
     with student("forgotten-seal", tmp_path) as person:
         person.answer_safety()
