@@ -46,7 +46,7 @@ def hand_scene(clock: VirtualClock, folder: Path, *, seed: int = 1, wind_m_s: fl
         job.close()
 
 
-@pytest.mark.parametrize(("seed", "wind_m_s"), [(1, 0.0), (3, 3.0)])
+@pytest.mark.parametrize(("seed", "wind_m_s"), [(1, 0.0), pytest.param(3, 3.0, marks=pytest.mark.walk)])
 def test_a_person_is_led_through_a_whole_test(clock: VirtualClock, tmp_path: Path, seed: int, wind_m_s: float) -> None:
     said: set[str] = set()
 

@@ -119,6 +119,7 @@ def test_sound_houses_are_left_in_peace(wind_m_s: float) -> None:
         assert took_s < 12.0
 
 
+@pytest.mark.walk
 @pytest.mark.parametrize("wind_m_s", [0.0, 3.0])
 def test_swapped_hoses_are_told_while_pressurizing_too(wind_m_s: float) -> None:
     told = 0

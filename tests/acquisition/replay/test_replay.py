@@ -91,6 +91,7 @@ def test_a_damaged_copy_of_the_readings_would_be_seen(recorded: Path) -> None:
     job.close()
 
 
+@pytest.mark.walk
 def test_the_command_plays_back_and_says_so(recorded: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     exercise, into = tmp_path / "exercise.toml", tmp_path / "again.airseam"
     assert main(["replay", str(recorded), "--job", str(into), "--exercise-file", str(exercise)]) == 0
