@@ -74,7 +74,6 @@ def test_a_logo_is_chosen_and_copied(stage: Stage, tmp_path: Path) -> None:
     assert kept != picture
 
 
-@pytest.mark.walk
 def test_a_quantity_has_a_unit_of_its_own_and_the_theme_follows(stage: Stage) -> None:
     ask(stage, "Settings")
     page = stage.program.window.settings
