@@ -78,9 +78,11 @@ class Program:
             self.beside.deleteLater()
         self.app.removeEventFilter(self.keys)
         self.errands.close(CLOSE_LIMIT_S)
-        self.window.look.take_off()
-        self.window.look.deleteLater()
+        look = self.window.look
         self.window.deleteLater()
+        self.app.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+        look.take_off()
+        look.deleteLater()
         self.app.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
 
 
@@ -241,8 +243,8 @@ def build(
     intents.office.open(folder / OFFICE_FILE)
     bridge = Bridge(desk, screen, window, intents)
     keys = WideKeys(desk, window)
-    app.installEventFilter(keys)
     look.put_on()
+    app.installEventFilter(keys)
     if settings.notice:
         desk.tell(Severity.ATTENTION, settings.notice)
     return Program(app, desk, screen, window, intents, bridge, settings, errands, keys, actions)

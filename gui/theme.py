@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 
 TEXT_CONTRAST = 7.0
 
@@ -173,6 +174,7 @@ def contrast(colour: str, ground: str) -> float:
     return (light + 0.05) / (dark + 0.05)
 
 
+@cache
 def readable(colour: str, towards: str, grounds: tuple[str, ...], ratio: float = TEXT_CONTRAST) -> str:
     """Return `colour`, moved towards the text colour as little as it takes to be read on all grounds."""
     for step in range(51):
