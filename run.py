@@ -121,7 +121,7 @@ def demonstrate() -> int:
 
 
 def check() -> int:
-    """Run every check and test; what pytest says comes last."""
+    """Run every check, and every test but the long walks; what pytest says comes last."""
     set_up(tests=True, screen=False)
     steps = {
         "Lint (ruff check)": [str(PYTHON), "-m", "ruff", "check", "."],

@@ -12,13 +12,11 @@ from acquisition.job.issues import Issue, IssueMark
 from acquisition.kinds import TestKind
 from acquisition.office import Letterhead, Office, certificate_number, letterhead, save_office
 from acquisition.register.records import Register
-from acquisition.report import content_of, report_pages, report_pdf
-from acquisition.report.notest import no_test_content, no_test_pages, no_test_pdf
+from acquisition.report import content_of, report_pdf
+from acquisition.report.notest import no_test_content, no_test_pdf
 from acquisition.version import PROGRAM_VERSION
 from analysis.errors import InvalidInput
 from analysis.units import Display
-
-PAGE_PPI = 144.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,11 +64,11 @@ def issue(job: Job, wish: Wish, setting: Setting, now: datetime) -> Issue:
     _check(job, wish, number)
     mark = IssueMark(number, len(before), " ".join(wish.signed_by.split()), now, " ".join(wish.reason.split()))
     head = letterhead(setting.office)
-    pdf, pages = _made(job, wish.test_id, mark, head, setting, now)
+    pdf = _made(job, wish.test_id, mark, head, setting, now)
     if not before and not wish.number.strip() and number and setting.office_file is not None:
         # Counted before it is used: a number may be lost, but never be given twice.
         save_office(replace(setting.office, next_number=setting.office.next_number + 1), setting.office_file)
-    made = issues.add(wish.test_id, mark, PROGRAM_VERSION, _document(job, head, setting), pdf, pages)
+    made = issues.add(wish.test_id, mark, PROGRAM_VERSION, _document(job, head, setting), pdf)
     if not job.flush():
         raise InvalidInput("issued report", number, job.alarm() or "the disk does not take it", shown="not on the disk")
     return made
@@ -103,14 +101,12 @@ def _kind(job: Job, test_id: int | None) -> TestKind:
     return found.plan.kind if found is not None else TestKind.CODE
 
 
-def _made(
-    job: Job, test_id: int | None, mark: IssueMark, head: Letterhead, setting: Setting, now: datetime
-) -> tuple[bytes, list[bytes]]:
+def _made(job: Job, test_id: int | None, mark: IssueMark, head: Letterhead, setting: Setting, now: datetime) -> bytes:
     if test_id is None:
         refused = no_test_content(job, now, office=head, mark=mark)
-        return no_test_pdf(refused), no_test_pages(refused, PAGE_PPI)
+        return no_test_pdf(refused)
     content = content_of(job, test_id, office=head, register=setting.register, mark=mark)
-    return report_pdf(content, setting.display), report_pages(content, PAGE_PPI, setting.display)
+    return report_pdf(content, setting.display)
 
 
 def _document(job: Job, head: Letterhead, setting: Setting) -> str:

@@ -13,8 +13,8 @@ from acquisition.job.export import test_json, write_csv
 from acquisition.job.hpxml import hpxml_fragment
 from acquisition.office import Office, letterhead
 from acquisition.register.records import Register
-from acquisition.report import content_of, report_pages, report_pdf
-from acquisition.report.notest import no_test_content, no_test_pages, no_test_pdf
+from acquisition.report import content_of, pdf_pages, report_pdf
+from acquisition.report.notest import no_test_content, no_test_pdf
 from analysis.units import Display
 from gui.errands import Errands
 from gui.viewmodels.issuing import DRAFT
@@ -81,7 +81,7 @@ class ReportPages:
                 self.pages, self.trouble = (), f"The report could not be made: {error}"
                 self.version += 1
 
-        self._errands.run(lambda: _pages(job, wanted, now), made, failed)
+        self._errands.run(lambda: tuple(pdf_pages(_pdf(job, wanted, now), PREVIEW_PPI)), made, failed)
 
     def save_pdf(self, job: Job, path: Path, now: datetime, told: Told, failed: Told) -> None:
         """Write the PDF of what is on show; an existing file is left alone and the next free name taken."""
@@ -132,16 +132,6 @@ class ReportPages:
             lambda written: told(f"{len(written)} tables are saved in {folder}."),
             lambda error: failed(f"The tables could not be saved: {reason(error)}."),
         )
-
-
-def _pages(job: Job, wanted: Wanted, now: datetime) -> tuple[bytes, ...]:
-    if wanted.issue != DRAFT:
-        return job.issues.pages(wanted.issue)
-    head = letterhead(wanted.office)
-    if wanted.test is None:
-        return tuple(no_test_pages(no_test_content(job, now, office=head), PREVIEW_PPI))
-    content = content_of(job, wanted.test, office=head, register=wanted.register)
-    return tuple(report_pages(content, PREVIEW_PPI, wanted.display))
 
 
 def _pdf(job: Job, wanted: Wanted, now: datetime) -> bytes:

@@ -1,11 +1,13 @@
-"""The reports of a job that were issued: frozen, numbered, signed; kept byte for byte."""
+"""The reports of a job that were issued: frozen, numbered, signed; kept byte for byte.
+
+The table `issue_page` of the file held pictures of their pages once; they are drawn from the PDF now.
+"""
 
 from __future__ import annotations
 
 import hashlib
 import sqlite3
 import threading
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -47,7 +49,7 @@ class IssueContents:
 
 
 class Issues:
-    """Keeps `IssueContents` and the file in step. Any thread may call it; only `pdf` and `pages` wait for the disk."""
+    """Keeps `IssueContents` and the file in step. Any thread may call it; only `pdf` waits for the disk."""
 
     def __init__(self, contents: IssueContents, writer: Writer) -> None:
         """Take over what was read from the file."""
@@ -65,10 +67,8 @@ class Issues:
         """Return the issued reports of a test, or those that no test was possible, oldest first."""
         return tuple(item for item in self.all if item.test_id == test_id)
 
-    def add(
-        self, test_id: int | None, mark: IssueMark, program: str, document: str, pdf: bytes, pages: Sequence[bytes]
-    ) -> Issue:
-        """Keep an issued report with its file and the pictures of its pages.
+    def add(self, test_id: int | None, mark: IssueMark, program: str, document: str, pdf: bytes) -> Issue:
+        """Keep an issued report with its file.
 
         Raises `InvalidInput` without a signature, or where the revision is not the next one.
         """
@@ -96,8 +96,6 @@ class Issues:
                 (row,),
                 urgent=True,
             )
-            rows = [(number, at, png) for at, png in enumerate(pages, 1)]
-            self._writer.post("INSERT INTO issue_page (issue, page, png) VALUES (?, ?, ?)", rows, urgent=True)
         return issue
 
     def pdf(self, issue_id: int) -> bytes:
@@ -111,16 +109,6 @@ class Issues:
         if hashlib.sha256(content).hexdigest() != issue.sha256:
             raise InvalidInput("issued report", issue_id, "its file is not the one that was issued", shown="damaged")
         return content
-
-    def pages(self, issue_id: int) -> tuple[bytes, ...]:
-        """Return its pages as PNG."""
-        self._known(issue_id)
-
-        def read(db: sqlite3.Connection) -> tuple[bytes, ...]:
-            rows = db.execute("SELECT png FROM issue_page WHERE issue = ? ORDER BY page", (issue_id,))
-            return tuple(bytes(png) for (png,) in rows)
-
-        return self._writer.read(read)
 
     def _known(self, issue_id: int) -> Issue:
         found = next((item for item in self.all if item.id == issue_id), None)

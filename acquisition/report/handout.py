@@ -16,7 +16,7 @@ from acquisition.report import wording
 from acquisition.report.annex import section
 from acquisition.report.photos import shrunk, wrapped
 from acquisition.report.typeface import printable
-from acquisition.report.typesetting import template, typeset_pdf, typeset_png
+from acquisition.report.typesetting import template, typeset_pdf
 from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from acquisition.sealing.session import last_exponent
 from acquisition.sealing.way import sizes_of_drop
@@ -47,10 +47,6 @@ class Handout:
     def pdf(self) -> bytes:
         """Return it as PDF; the same job and day give the same bytes."""
         return typeset_pdf(self._sources(), self.made)
-
-    def pages(self, ppi: float = 110.0) -> list[bytes]:
-        """Return its pages as PNG."""
-        return typeset_png(self._sources(), self.made, ppi)
 
     def _sources(self) -> dict[str, bytes]:
         return {

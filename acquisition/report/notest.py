@@ -14,7 +14,7 @@ from acquisition.report.certificate import utc_words
 from acquisition.report.letterhead import head_files, office_words
 from acquisition.report.names import BLANK, Json
 from acquisition.report.typeface import printable
-from acquisition.report.typesetting import template, typeset_pdf, typeset_png
+from acquisition.report.typesetting import template, typeset_pdf
 from acquisition.setup import Gate, gate_of
 from acquisition.version import PROGRAM_VERSION
 from analysis.errors import InvalidInput
@@ -52,11 +52,6 @@ def no_test_content(
 def no_test_pdf(content: NoTestContent) -> bytes:
     """Return the report as PDF/A-3; the same content gives the same bytes."""
     return typeset_pdf(_sources(content), content.date)
-
-
-def no_test_pages(content: NoTestContent, ppi: float) -> list[bytes]:
-    """Return its pages as PNG."""
-    return typeset_png(_sources(content), content.date, ppi)
 
 
 def _sources(content: NoTestContent) -> dict[str, bytes]:

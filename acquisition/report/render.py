@@ -12,7 +12,7 @@ from acquisition.report.document import report_document
 from acquisition.report.figure import leakage_figure
 from acquisition.report.letterhead import head_files
 from acquisition.report.photos import wrapped
-from acquisition.report.typesetting import template, typeset_pdf, typeset_png
+from acquisition.report.typesetting import template, typeset_pdf
 from analysis.units import Display, Quantity, System, unit_symbol
 
 Units = Literal["SI", "US"] | Display
@@ -26,11 +26,6 @@ TEMPLATES = ("words.typ", "certificate.typ", "technical.typ", "annex.typ")
 def report_pdf(content: ReportContent, units: Units = "SI") -> bytes:
     """Return the report as PDF/A-3 with the test and the result attached; the same content gives the same bytes."""
     return typeset_pdf(_sources(content, _display(units)), content.date)
-
-
-def report_pages(content: ReportContent, ppi: float = 110.0, units: Units = "SI") -> list[bytes]:
-    """Return the pages of the same report as PNG."""
-    return typeset_png(_sources(content, _display(units)), content.date, ppi)
 
 
 def _display(units: Units) -> Display:

@@ -24,18 +24,13 @@ def template(name: str) -> bytes:
 
 def typeset_pdf(sources: Mapping[str, bytes], date: datetime) -> bytes:
     """Return `main.typ` of the sources as PDF; the same sources and date give the same bytes."""
-    return _set(sources, date, format="pdf", pdf_standards=list(ARCHIVAL))[0]
-
-
-def typeset_png(sources: Mapping[str, bytes], date: datetime, ppi: float) -> list[bytes]:
-    """Return its pages as PNG."""
-    return _set(sources, date, format="png", ppi=ppi)
-
-
-def _set(sources: Mapping[str, bytes], date: datetime, **options: object) -> list[bytes]:
     made = _typeset(
-        dict(sources), font_paths=[FOLDER], ignore_system_fonts=True, timestamp=int(date.timestamp()), **options
+        dict(sources),
+        font_paths=[FOLDER],
+        ignore_system_fonts=True,
+        timestamp=int(date.timestamp()),
+        format="pdf",
+        pdf_standards=list(ARCHIVAL),
     )
-    # One page comes without a list.
-    pages = made if isinstance(made, list) else [made]
-    return [page for page in pages if isinstance(page, bytes)]
+    assert isinstance(made, bytes)
+    return made

@@ -7,9 +7,10 @@ from pathlib import Path
 from PySide6.QtWidgets import QApplication
 
 from acquisition.office import load_office
+from acquisition.report import pdf_pages
 from acquisition.setup import shipped_questions
 from gui.viewmodels.moment import Place
-from gui.viewmodels.report_place import NO_TEST
+from gui.viewmodels.report_place import NO_TEST, PREVIEW_PPI
 from tests.gui.conftest import Stage
 from tests.gui.driven import click
 
@@ -18,6 +19,10 @@ def at_the_report(stage: Stage, tested: Path) -> None:
     stage.open_copy(tested)
     stage.program.intents.go_to(Place.REPORT)
     stage.draw()
+
+
+def pages(pdf: bytes) -> tuple[bytes, ...]:
+    return tuple(pdf_pages(pdf, PREVIEW_PPI))
 
 
 def sign(stage: Stage, name: str, reason: str = "") -> None:
@@ -42,6 +47,7 @@ def test_a_report_is_signed_frozen_and_saved_byte_for_byte(stage: Stage, tested:
     panel, place = stage.program.window.report.issue, stage.program.window.report
     assert "It would be issued as " in panel.words.text()
     draft = place.preview._shown
+    assert draft == pages(save(stage, tmp_path / "draft.pdf"))
     sign(stage, "T. Nobody")
     job = stage.program.desk.job
     assert job is not None
@@ -49,10 +55,10 @@ def test_a_report_is_signed_frozen_and_saved_byte_for_byte(stage: Stage, tested:
     assert made.mark.signed_by == "T. Nobody"
     assert "signed by T. Nobody. It never changes." in panel.words.text()
     assert not panel.issue.isVisible()
-    assert place.preview._shown == job.issues.pages(made.id) != draft
+    assert place.preview._shown == pages(job.issues.pdf(made.id)) != draft
     stage.program.intents.edit("client", "Another client")
     stage.draw()
-    assert place.preview._shown == job.issues.pages(made.id)
+    assert place.preview._shown == pages(job.issues.pdf(made.id))
     assert save(stage, tmp_path / "issued.pdf") == job.issues.pdf(made.id)
     assert load_office(stage.program.intents.office.path).next_number == 2
 

@@ -17,6 +17,7 @@ from acquisition.issuing import Setting, Wish, issue, next_number
 from acquisition.job import Entry, Job, PreparationKind
 from acquisition.kinds import TestKind
 from acquisition.office import Office, load_office, save_office
+from acquisition.report import pdf_pages
 from acquisition.setup import shipped_questions
 from analysis.errors import InvalidInput
 from analysis.records import Direction
@@ -54,7 +55,7 @@ def test_a_report_is_numbered_signed_kept_and_counted(job: Job, setting: Setting
     made = issue(job, SIGNED, setting, START)
     assert (made.mark.number, made.mark.revision, made.mark.signed_by) == ("N2026-007", 0, "T. Nobody")
     assert "N2026-007" in text_of(job.issues.pdf(made.id))
-    assert len(job.issues.pages(made.id)) == 3
+    assert len(pdf_pages(job.issues.pdf(made.id), 8)) == 3
     assert setting.office_file is not None
     assert load_office(setting.office_file).next_number == 8
 
@@ -124,7 +125,7 @@ def test_the_file_refuses_to_change_what_was_issued(job: Job, setting: Setting) 
     path = job.path
     job.close()
     db = sqlite3.connect(path)
-    for sql in ("UPDATE issue SET number = 'X'", "DELETE FROM issue", "UPDATE issue_page SET png = x''"):
+    for sql in ("UPDATE issue SET number = 'X'", "DELETE FROM issue"):
         with pytest.raises(sqlite3.IntegrityError):
             db.execute(sql)
     db.close()

@@ -21,7 +21,7 @@ import pytest
 from pypdf import PdfReader
 
 from acquisition.job import Job, JobDetails
-from acquisition.report import ReportContent, content_of, report_pages, report_pdf
+from acquisition.report import ReportContent, content_of, pdf_pages, report_pdf
 from acquisition.report.document import report_document
 from acquisition.snapshot import Flag, Severity
 from acquisition.steps import WindowKind
@@ -108,7 +108,7 @@ def test_the_certificate_is_the_first_page_and_speaks_plainly() -> None:
 def test_the_verdict_is_a_word(limit: float, words: str) -> None:
     made = content(OUT, limit=limit)
     assert words in text_of(report_pdf(made))
-    assert len(report_pages(made, 8)) == 2
+    assert len(pdf_pages(report_pdf(made), 8)) == 2
 
 
 def test_without_a_limit_the_report_says_so() -> None:
@@ -212,7 +212,7 @@ def test_a_report_from_a_job_shows_rig_digest_struck_points_and_that_the_house_i
     assert len(made.runs[0].rows) == len(TARGETS_PA)
     assert len(made.runs[0].result.induced_pa) == len(TARGETS_PA) - 1
     assert report_pdf(content_of(job, 1)) == pdf
-    assert len(report_pages(made, 8)) == 3
+    assert len(pdf_pages(report_pdf(made), 8)) == 3
     job.close()
     again = Job.open(tmp_path / "x.airseam", VirtualClock(START + timedelta(days=400)), read_only=True)
     assert report_pdf(content_of(again, 1)) == pdf
@@ -274,11 +274,11 @@ def test_a_test_without_points_has_no_report(tmp_path: Path) -> None:
 @pytest.mark.parametrize("units", ["SI", "US"])
 def test_nothing_runs_into_the_margin(make: Callable[[], ReportContent], units: str) -> None:
     made = make()
-    pages = report_pages(made, 72, "US" if units == "US" else "SI")
+    pages = pdf_pages(report_pdf(made, "US" if units == "US" else "SI"), 72)
     for page in pages:
         picture = matplotlib.image.imread(io.BytesIO(page))[:, :, :3]
-        # A4 is 595 by 842 points (ISO 216: 210 by 297 mm).
-        assert picture.shape[:2] == (842, 595)
+        # A4 is 595.3 by 841.9 points (ISO 216: 210 by 297 mm); a part of a pixel is one of the picture.
+        assert picture.shape[:2] == (842, 596)
         margin = round(14 / 25.4 * 72)
         assert np.all(picture[:, :margin] == 1.0)
         assert np.all(picture[:, -margin:] == 1.0)
@@ -309,7 +309,7 @@ def test_a_full_record_of_one_direction_still_has_one_technical_page(tmp_path: P
         for i in range(3)
     )
     full = replace(made, details=details, flags=(*flags, *flags))
-    assert len(report_pages(full, 8)) == 3
+    assert len(pdf_pages(report_pdf(full), 8)) == 3
     text = text_of(report_pdf(full))
     assert note in text
     assert text.count("Noticed:") == 3
