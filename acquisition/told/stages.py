@@ -29,7 +29,10 @@ NO_TESTS = "No test of this job has a result yet."
 
 @dataclass(frozen=True, slots=True)
 class StageTest:
-    """A test of the job with its result, as stored: rates with their intervals, and the verdict on its target."""
+    """A test of the job with its result, as stored, and the verdict on its target.
+
+    The intervals of the rates hold everything that makes them uncertain, where that was worked out.
+    """
 
     record: TestRecord
     q50_m3_h: Estimate
@@ -105,13 +108,17 @@ def closed_between(register: LeakRegister, begin: datetime, end: datetime) -> tu
 
 def _read(record: TestRecord) -> StageTest:
     document: dict[str, Any] = json.loads(record.result_json)
-    mean = document["mean"]
+    means, totals = document["mean"], {item["quantity"]: item["total"] for item in document.get("budgets") or ()}
+
+    def rate(quantity: str) -> Estimate:
+        return _estimate({**means[quantity], **totals.get(quantity, {})})
+
     verdicts = document.get("verdicts") or ()
     first = verdicts[0] if verdicts else None
     return StageTest(
         record,
-        _estimate(mean["q50_m3_h"]),
-        _estimate(mean["n50_per_h"]) if mean.get("n50_per_h") else None,
+        rate("q50_m3_h"),
+        rate("n50_per_h") if means.get("n50_per_h") else None,
         None if first is None else (str(first["quantity"]), float(first["value"])),
         "" if first is None else str(first["verdict"]),
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -65,6 +66,18 @@ def test_what_lies_between_two_tests_is_told(staged: Path) -> None:
     assert leaks.rows[0].cells[0] == "1 landing: attic hatch or stair"
     (rest,) = [row for row in leaks.rows if row.cells[0].startswith("Change that they do not explain")]
     assert float(rest.cells[1].replace("−", "-").split(" ± ")[0]) < 0.0
+
+
+def test_a_stage_stands_with_the_interval_of_everything(staged: Path) -> None:
+    job = open_job(staged)
+    records = job.tests()
+    job.close()
+    for test, record in zip(stage_tests(records), records, strict=True):
+        budgets = {item["quantity"]: item["total"] for item in json.loads(record.result_json)["budgets"]}
+        total = budgets["q50_m3_h"]
+        assert (test.q50_m3_h.low, test.q50_m3_h.high) == (total["low"], total["high"])
+        # The flow element alone is known to 5 % (two standard uncertainties) in this house.
+        assert test.q50_m3_h.high - test.q50_m3_h.value > 0.04 * test.q50_m3_h.value
 
 
 def test_the_command_lists_stages_and_keeps_the_note(
