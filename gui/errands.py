@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import logging
 import queue
+import sys
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Generic, Protocol, TypeVar
 
 T = TypeVar("T")
+WAY_S = 0.001
+"""After how long work beside the window gives way to it."""
 Outcome = Callable[[], None]
 log = logging.getLogger(__name__)
 
@@ -52,6 +55,8 @@ class ThreadErrands:
 
     def __init__(self) -> None:
         """Start the thread."""
+        # The window takes many short turns: after each it would wait this long for a thread that is at its sums.
+        sys.setswitchinterval(WAY_S)
         self._asked: queue.SimpleQueue[_Errand[Any] | None] = queue.SimpleQueue()
         self._outcomes: queue.SimpleQueue[Outcome] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._serve, name="errands", daemon=True)

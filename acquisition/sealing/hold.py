@@ -32,6 +32,7 @@ from analysis.sealing.change import (
 from analysis.sealing.levelled import Levelling, Trace, levelled_trace
 from analysis.sealing.unrest import SHORTEST_S, Unrest, Windows
 from analysis.sealing.watch import Step, StepKind
+from analysis.sealing.windanswer import WindAnswer
 from analysis.student import COVERAGE
 from drivers.clock import NS_PER_S
 
@@ -39,6 +40,8 @@ USUAL_REFERENCE_PA, LOWEST_LEVELLED_PA = 50.0, 30.0
 """Flows are brought to 50 Pa, but not from below 30 Pa: that far the exponent is not known well enough (our choice)."""
 JUDGED_S = 1800.0
 """The wind is learnt from the last half hour: what it was long ago says little, and a look stays quick."""
+LEARNT_EVERY_S = 5.0
+"""Neither the wind nor what is a step is known better a second later: so often it is learnt anew."""
 AGAIN_S = 12.0
 """Seconds that are levelled again with each look, for the change of pressure at the end of the trace."""
 NEWEST_S = 10
@@ -112,18 +115,18 @@ class HoldWatch:
         taps = len(taps_read(run.data))
         self._raw = Trace(float(began_ns // NS_PER_S), np.zeros(0), np.zeros((0, taps)))
         self._settled: dict[SealingMark, SealedLook] = {}
-        self._old_steps: tuple[Step, ...] = ()
+        self._answer = WindAnswer()
+        self._unrest: Unrest | None = None
+        self._steps: tuple[Step, ...] = ()
+        self._learnt_s = -math.inf
 
     def look(self, marks: Sequence[SealingMark], since: SealingMark | None = None) -> HoldLook:
         """Return what is to be said now; `since` is the mark from which the change is counted, None: the beginning."""
         self._take()
-        recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
-        answer, unrest, steps = understood(recent, self._levelling)
-        trace = answer.calmed(self._raw)
-        # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
-        known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
-        older = [step for step in self._old_steps if step.at_s < known_s]
-        steps = self._old_steps = (*older, *(step for step in steps if step.at_s >= known_s))
+        if self._unrest is None or self._raw.end_s - self._learnt_s >= LEARNT_EVERY_S:
+            self._learn()
+        unrest, steps = self._unrest, self._steps
+        trace = self._answer.calmed(self._raw)
         sealed = self._sealed(trace, unrest, marks, steps)
         since_s = self._since_s(since, sealed, marks)
         return HoldLook(
@@ -140,6 +143,16 @@ class HoldWatch:
             levels=() if unrest is None else levels_of(trace, unrest, steps, sealed),
             final=tuple(self._settled.values()),
         )
+
+    def _learn(self) -> None:
+        """Learn the wind and the steps from the record as it is now."""
+        recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
+        self._answer, self._unrest, steps = understood(recent, self._levelling)
+        # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
+        known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
+        older = [step for step in self._steps if step.at_s < known_s]
+        self._steps = (*older, *(step for step in steps if step.at_s >= known_s))
+        self._learnt_s = self._raw.end_s
 
     def _take(self) -> None:
         """Bring the readings since the last look into the trace, the last seconds of it once more."""

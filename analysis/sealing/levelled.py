@@ -7,6 +7,7 @@ the rest to the reference pressure. Means over seconds are what everything later
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -150,6 +151,16 @@ def differences(values: Floats, before_s: int, after_s: int) -> Floats:
 
     middle = ends - after_s
     return np.asarray(mean(middle, ends) - mean(middle - before_s, middle))
+
+
+def differences_within(stretches: Sequence[Floats], before_s: int, after_s: int) -> Floats:
+    """Return the `differences` of several stretches (count,), none of which reaches from one into the next."""
+    if not stretches:
+        return np.zeros(0)
+    found = differences(np.concatenate(stretches), before_s, after_s)
+    number = np.repeat(np.arange(len(stretches)), [len(item) for item in stretches])
+    last = number[before_s + after_s - 1 :]
+    return np.asarray(found[number[: len(last)] == last])
 
 
 def _means(second: NDArray[np.int64], values: Floats) -> Floats:

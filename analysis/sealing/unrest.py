@@ -16,7 +16,7 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.sealing.levelled import Trace, differences
+from analysis.sealing.levelled import Trace, differences_within
 from analysis.student import t_multiplier
 
 Floats = NDArray[np.float64]
@@ -81,9 +81,7 @@ def unrest_of(stretches: Sequence[Trace], *, mostly: bool = False) -> Unrest | N
     seconds = float(sum(np.count_nonzero(np.isfinite(item)) for item in values))
     rows, seen = [], []
     for after_s in HALVES_S:
-        squares = np.concatenate(
-            [np.square(differences(item, 2 * after_s, after_s)) for item in values] or [np.zeros(0)]
-        )
+        squares = np.square(differences_within(values, 2 * after_s, after_s))
         squares = squares[np.isfinite(squares)]
         looks = len(squares) / (3 * after_s)
         if looks < FEWEST_LOOKS:

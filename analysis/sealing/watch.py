@@ -80,16 +80,15 @@ def _edge(flow: NDArray[np.float64], at: int, begin: int) -> int:
     """Return where the record splits best into two levels, near the second that stood out."""
     low, high = max(at - AFTER_S - _OUTSIDE_S, begin + 1), min(at + _OUTSIDE_S, len(flow) - 1)
     first, last = max(low - BEFORE_S, begin), min(high + AFTER_S, len(flow))
-    best, best_gain = low, -1.0
-    for edge in range(low, high + 1):
-        before, after = flow[first:edge], flow[edge:last]
-        before, after = before[np.isfinite(before)], after[np.isfinite(after)]
-        if not len(before) or not len(after):
-            continue
-        gain = (after.mean() - before.mean()) ** 2 * len(before) * len(after) / (len(before) + len(after))
-        if gain > best_gain:
-            best, best_gain = edge, float(gain)
-    return best
+    finite = np.isfinite(flow[first:last])
+    counts = np.concatenate([[0], np.cumsum(finite)])
+    sums = np.concatenate([[0.0], np.cumsum(np.where(finite, flow[first:last], 0.0))])
+    at_edges = np.arange(low, high + 1) - first
+    one, other = counts[at_edges], counts[-1] - counts[at_edges]
+    known = (one > 0) & (other > 0)
+    apart = (sums[-1] - sums[at_edges]) / np.maximum(other, 1) - sums[at_edges] / np.maximum(one, 1)
+    gain = np.where(known, np.square(apart) * one * other / (one + other), -1.0)
+    return low + int(np.argmax(gain)) if len(gain) else low
 
 
 def _settled(flow: NDArray[np.float64], edge: int, at: int) -> int:

@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import reduce
 
 import numpy as np
 
-from analysis.sealing.levelled import Levelling, Trace, differences
+from analysis.sealing.levelled import Floats, Levelling, Trace, differences
 
 BEFORE_S, AFTER_S = 20, 10
 USUAL_SHARE = 0.35
@@ -40,30 +41,74 @@ class WindAnswer:
         return replace(trace, flow_m3_h=trace.flow_m3_h - trace.apart_pa @ np.asarray(self.per_pa, np.float64))
 
 
+@dataclass(frozen=True, slots=True)
+class _Lesson:
+    """Sums over the rows of changes in a quiet stretch: what they teach adds up, and any part can be left out again."""
+
+    seconds: int
+    level: float
+    levelled: int
+    rows: int
+    flow: float
+    flow_squared: float
+    apart: Floats
+    apart_flow: Floats
+    apart_apart: Floats
+
+    @classmethod
+    def of(cls, stretch: Trace) -> _Lesson:
+        """Return what a stretch teaches."""
+        columns = np.column_stack([stretch.flow_m3_h, stretch.apart_pa])
+        rows = differences(columns, BEFORE_S, AFTER_S) if len(columns) >= BEFORE_S + AFTER_S else columns[:0]
+        rows = rows[np.isfinite(rows).all(axis=1)]
+        flow, apart = rows[:, 0], rows[:, 1:]
+        known = stretch.flow_m3_h[np.isfinite(stretch.flow_m3_h)]
+        return cls(
+            seconds=len(columns),
+            level=float(known.sum()),
+            levelled=len(known),
+            rows=len(rows),
+            flow=float(flow.sum()),
+            flow_squared=float(flow @ flow),
+            apart=apart.sum(axis=0),
+            apart_flow=apart.T @ flow,
+            apart_apart=apart.T @ apart,
+        )
+
+    def and_also(self, other: _Lesson, sign: int = 1) -> _Lesson:
+        """Return both lessons together, or this one without the other (`sign` -1)."""
+        return _Lesson(*(getattr(self, name) + sign * getattr(other, name) for name in self.__slots__))
+
+    def answer(self, levelling: Levelling) -> WindAnswer:
+        """Return the answer that was learnt, an empty one from too little."""
+        taps = len(self.apart)
+        if taps < 2 or self.seconds < SHORTEST_S or not self.rows:
+            return WindAnswer()
+        usual = USUAL_SHARE * levelling.exponent * self.level / self.levelled / levelling.reference_pa
+        answer: Floats = np.zeros(taps)
+        left = self._left(answer)
+        for _ in range(ROUNDS):
+            # Neighbouring differences share most of their seconds: so many rows count as one.
+            ridge = (BEFORE_S + AFTER_S) * left / usual**2
+            normal = self.apart_apart + ridge * np.eye(taps)
+            answer = np.asarray(np.linalg.solve(normal, self.apart_flow), np.float64)
+            left = self._left(answer)
+        return WindAnswer(tuple(float(value) for value in answer))
+
+    def _left(self, answer: Floats) -> float:
+        """Return the variance of the changes of the flow that an answer leaves."""
+        squares = self.flow_squared - 2.0 * answer @ self.apart_flow + answer @ self.apart_apart @ answer
+        mean = (self.flow - self.apart @ answer) / self.rows
+        return max(float(squares) / self.rows - float(mean) ** 2, 0.0)
+
+
+def _together(lessons: Sequence[_Lesson]) -> _Lesson:
+    return reduce(_Lesson.and_also, lessons)
+
+
 def wind_answer(stretches: Sequence[Trace], levelling: Levelling) -> WindAnswer:
     """Return the answer that quiet stretches teach."""
-    taps = stretches[0].apart_pa.shape[1] if stretches else 0
-    if taps < 2 or sum(len(item.flow_m3_h) for item in stretches) < SHORTEST_S:
-        return WindAnswer()
-    moved = [
-        differences(np.column_stack([item.flow_m3_h, item.apart_pa]), BEFORE_S, AFTER_S)
-        for item in stretches
-        if len(item.flow_m3_h) >= BEFORE_S + AFTER_S
-    ]
-    rows = np.concatenate(moved) if moved else np.zeros((0, taps + 1))
-    rows = rows[np.isfinite(rows).all(axis=1)]
-    if not len(rows):
-        return WindAnswer()
-    flow, apart = rows[:, 0], rows[:, 1:]
-    level = float(np.nanmean(np.concatenate([item.flow_m3_h for item in stretches])))
-    usual = USUAL_SHARE * levelling.exponent * level / levelling.reference_pa
-    left, answer = float(np.var(flow)), np.zeros(taps)
-    for _ in range(ROUNDS):
-        # Neighbouring differences share most of their seconds: so many rows count as one.
-        ridge = (BEFORE_S + AFTER_S) * left / usual**2
-        answer = np.linalg.solve(apart.T @ apart + ridge * np.eye(taps), apart.T @ flow)
-        left = float(np.var(flow - apart @ answer))
-    return WindAnswer(tuple(float(value) for value in answer))
+    return _together([_Lesson.of(item) for item in stretches]).answer(levelling) if stretches else WindAnswer()
 
 
 def calmed_crosswise(stretches: Sequence[Trace], levelling: Levelling) -> list[Trace]:
@@ -72,7 +117,14 @@ def calmed_crosswise(stretches: Sequence[Trace], levelling: Levelling) -> list[T
     What is left in them is what will be left later: an answer looks better on what taught it.
     """
     pieces = [piece for stretch in stretches for piece in _cut(stretch)]
-    return [wind_answer([other for other in pieces if other is not piece], levelling).calmed(piece) for piece in pieces]
+    if not pieces or pieces[0].apart_pa.shape[1] < 2:
+        return pieces
+    lessons = [_Lesson.of(piece) for piece in pieces]
+    all_of_them = _together(lessons)
+    return [
+        all_of_them.and_also(lesson, -1).answer(levelling).calmed(piece)
+        for piece, lesson in zip(pieces, lessons, strict=True)
+    ]
 
 
 def _cut(stretch: Trace) -> list[Trace]:

@@ -33,6 +33,8 @@ class HuntPlot(PlotPanel):
         self._levels: Item = None
         self._marks: Item = None
         self._words: list[Item] = []
+        self._said: list[tuple[str, int]] = []
+        """Text and colour of each word: setting either lays the text out anew, which is slow."""
         self._bands = QGraphicsPathItem()
         super().__init__("Last 10 minutes", look, LIMITS)
         self.picture: HuntTrace | None = None
@@ -51,6 +53,7 @@ class HuntPlot(PlotPanel):
             words.hide()
             self.box.addItem(words, ignoreBounds=True)
             self._words.append(words)
+        self._said = [("", 0)] * MOST_WORDS
         self.recolour()
 
     def show_picture(self, picture: HuntTrace | None, decimal_mark: str, empty: str) -> None:
@@ -107,7 +110,10 @@ class HuntPlot(PlotPanel):
                 view.hide()
                 continue
             flag = seen[at]
-            view.setText(flag.words, color=self.look.ink(Tone.PRESSURE if flag.mine else Tone.QUIET))
+            ink = self.look.ink(Tone.PRESSURE if flag.mine else Tone.QUIET)
+            if self._said[at] != (flag.words, ink.rgba()):
+                self._said[at] = (flag.words, ink.rgba())
+                view.setText(flag.words, color=ink)
             left = (flag.at_s - x_low) / (x_high - x_low) * width
             level = next((i for i, end in enumerate(ends) if left > end), len(ends))
             right = left + view.boundingRect().width()

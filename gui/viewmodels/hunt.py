@@ -75,6 +75,11 @@ class Big:
     tone: Tone
     spoken: str
 
+    @property
+    def known(self) -> bool:
+        """Whether there is a figure; without one a quiet dash keeps its place."""
+        return self.value != NO_FIGURE
+
 
 @dataclass(frozen=True, slots=True)
 class SealRow:
@@ -180,7 +185,7 @@ def _flow(now: Estimate | None, reference: str, display: Display) -> Big:
     unit = unit_symbol(Quantity.FLOW, display)
     caption = f"Leakage flow at {reference} Pa, now"
     if now is None:
-        return Big(caption, NO_FIGURE, unit, Tone.FLOW, f"{caption}: no figure yet")
+        return Big(caption, NO_FIGURE, unit, Tone.QUIET, f"{caption}: no figure yet")
     value = format_value(now.value, Quantity.FLOW, display)
     return Big(caption, value, unit, Tone.FLOW, f"{caption}: {value} {unit}")
 

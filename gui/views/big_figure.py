@@ -24,14 +24,17 @@ class BigFigure(QWidget):
         self._look = look
         self._least, self._most = least, most
         self._value, self._unit, self._tone = "", "", Tone.PLAIN
-        self._faded = False
+        self._faded = self._small = False
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
         look.changed.connect(self.update)
 
-    def show_figure(self, value: str, unit: str, tone: Tone, spoken: str, *, faded: bool = False) -> None:
-        """Show a figure; a faded one is too old to be believed."""
-        if (value, unit, tone, faded) != (self._value, self._unit, self._tone, self._faded):
-            self._value, self._unit, self._tone, self._faded = value, unit, tone, faded
+    def show_figure(
+        self, value: str, unit: str, tone: Tone, spoken: str, *, faded: bool = False, small: bool = False
+    ) -> None:
+        """Show a figure; a faded one is too old to be believed, a small one only keeps the place of one to come."""
+        if (value, unit, tone, faded, small) != (self._value, self._unit, self._tone, self._faded, self._small):
+            self._value, self._unit, self._tone = value, unit, tone
+            self._faded, self._small = faded, small
             self.update()
         if self.accessibleName() != spoken:
             self.setAccessibleName(spoken)
@@ -46,7 +49,8 @@ class BigFigure(QWidget):
 
     def digit_size(self) -> int:
         """Return the size of the digits in pixels that fits the room now."""
-        size = max(min(round(self.height() / TALL), self._most), 8)
+        most = self._least if self._small else self._most
+        size = max(min(round(self.height() / TALL), most), 8)
         # A digit more than there is now: the size does not jump at every thousand.
         widest = self._width_of(f"{self._value}0", size)
         if widest > self.width() > 0:
@@ -60,7 +64,7 @@ class BigFigure(QWidget):
 
     def _fonts(self, size: int) -> tuple[QFont, QFont]:
         return (
-            tabular(self.font(), size, QFont.Weight.Bold),
+            tabular(self.font(), size, QFont.Weight.Normal if self._small else QFont.Weight.Bold),
             tabular(self.font(), max(round(UNIT_SHARE * size), 12)),
         )
 
@@ -71,7 +75,7 @@ class BigFigure(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
         painter.setFont(digits)
-        tone = Tone.QUIET if self._faded else self._tone
+        tone = Tone.QUIET if self._faded or self._small else self._tone
         painter.setPen(self._look.ink(tone))
         metrics = QFontMetricsF(digits)
         base = (self.height() + metrics.capHeight()) / 2

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_16, SIGNS, Tone
-from gui.viewmodels.hunt import MOST_SEALS, HuntPicture
+from gui.viewmodels.hunt import MOST_SEALS, Big, HuntPicture
 from gui.views.big_figure import BigFigure
 from gui.views.parts import ElidedLabel, Panel, label, row, set_text, set_tone
 
@@ -78,7 +78,7 @@ class FlowPanel(Panel):
         """Show a moment."""
         flow = picture.flow
         self.title.show_text(flow.caption)
-        self.figure.show_figure(flow.value, flow.unit, flow.tone, flow.spoken, faded=picture.stale)
+        show_big(self.figure, flow, faded=picture.stale)
         self.rate.show_text(picture.rate)
         self.band.show_text(picture.band or picture.idle)
         self.rate.setVisible(bool(picture.rate))
@@ -122,7 +122,7 @@ class SincePanel(Panel):
         """Show a moment; of the seals as many as there is room for."""
         since = picture.since
         self.title.show_text(since.caption)
-        self.figure.show_figure(since.value, since.unit, since.tone, since.spoken, faded=picture.stale)
+        show_big(self.figure, since, faded=picture.stale)
         set_text(self.verdict, _signed(picture.verdict, picture.verdict_tone))
         set_tone(self.verdict, picture.verdict_tone)
         for view, words in ((self.detail, picture.detail), (self.least, picture.least)):
@@ -172,13 +172,18 @@ class AfarPanel(Panel):
             self.captions, (self.flow, self.since), (picture.flow, picture.since), strict=True
         ):
             caption.show_text(big.caption)
-            view.show_figure(big.value, big.unit, big.tone, big.spoken, faded=picture.stale)
+            show_big(view, big, faded=picture.stale)
         self.pressure.show_text(_signed(picture.pressure, picture.pressure_tone) or picture.idle)
         set_tone(self.pressure, picture.pressure_tone)
         self.verdict.show_text(_signed(picture.verdict, picture.verdict_tone))
         set_tone(self.verdict, picture.verdict_tone)
         self.age.show_text(picture.age if picture.holding else "")
         set_tone(self.age, Tone.BAD if picture.stale else Tone.QUIET)
+
+
+def show_big(view: BigFigure, big: Big, *, faded: bool) -> None:
+    """Show a figure, or quietly that there is none yet."""
+    view.show_figure(big.value, big.unit, big.tone, big.spoken, faded=faded, small=not big.known)
 
 
 def _signed(words: str, tone: Tone) -> str:

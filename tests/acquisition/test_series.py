@@ -57,3 +57,16 @@ def test_a_slice_is_a_copy() -> None:
     data.append(reading(1, 10.0), Role.ENVELOPE)
     data.slice(Role.ENVELOPE, 0, 10)[1][0] = 99.0
     assert data.slice(Role.ENVELOPE, 0, 10)[1].tolist() == [10.0]
+
+
+def test_a_reading_that_came_late_is_in_the_slice_of_its_time() -> None:
+    data = RunData()
+    for t_ns in (0, 10, 30, 20, 40):
+        data.append(reading(t_ns, float(t_ns)), Role.ENVELOPE)
+    later = RunData()
+    later.append(reading(35, 35.0), Role.ENVELOPE)
+    ordered = RunData()
+    ordered.append(reading(40, 40.0), Role.ENVELOPE)
+    ordered.extend(later)
+    assert data.slice(Role.ENVELOPE, 15, 35)[1].tolist() == [30.0, 20.0]
+    assert ordered.slice(Role.ENVELOPE, 0, 40)[1].tolist() == [35.0]

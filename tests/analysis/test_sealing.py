@@ -11,7 +11,14 @@ from analysis.errors import InvalidInput
 from analysis.hole import hole_cm2_per_m3_h
 from analysis.records import Direction, Estimate
 from analysis.sealing.change import Sureness, best_windows, change_at, sizes_of, smallest_m3_h
-from analysis.sealing.levelled import Levelling, Trace, differences, levelled_trace, through_leaks
+from analysis.sealing.levelled import (
+    Levelling,
+    Trace,
+    differences,
+    differences_within,
+    levelled_trace,
+    through_leaks,
+)
 from analysis.sealing.unrest import Unrest, Windows, unrest_of
 from analysis.sealing.watch import StepKind, steps_in
 from analysis.sealing.windanswer import calmed_crosswise, wind_answer
@@ -96,6 +103,14 @@ def test_slow_unrest_counts_a_pause_between_the_windows() -> None:
     assert found.sd_m3_h(Windows(60, 30, 90)) > 1.1 * found.sd_m3_h(Windows(60, 30))
     seen = float(np.sqrt(np.mean(np.square(differences(wander, 60, 30)))))
     assert found.sd_m3_h(Windows(60, 30)) == pytest.approx(seen, rel=0.25)
+
+
+def test_differences_do_not_reach_from_one_quiet_stretch_into_the_next() -> None:
+    stretches = [quiet(50, 1), quiet(8, 2, level=2000.0), quiet(40, 3, level=500.0)]
+    stretches[0][20] = np.nan
+    expected = np.concatenate([differences(item, 16, 8) for item in stretches])
+    assert differences_within(stretches, 16, 8) == pytest.approx(expected, rel=1e-9, abs=1e-9)
+    assert len(differences_within([], 16, 8)) == 0
 
 
 def test_a_short_record_says_nothing() -> None:
