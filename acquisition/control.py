@@ -16,6 +16,7 @@ from dataclasses import dataclass
 
 from acquisition.lags import FAN_LAG_S, GAUGE_LAG_S, LATENCY_S, FanLags, StepModel
 from acquisition.leakline import TYPICAL_EXPONENT
+from acquisition.surge import Surge
 
 LOWEST_SPEED = 0.06
 HIGHEST_SPEED = 1.0
@@ -125,6 +126,7 @@ class PressureController:
         self._lag_s = 1.0
         self._motor = 0.0
         self._gentle = True
+        self._surge = Surge()
 
     @property
     def curve(self) -> SpeedCurve:
@@ -181,6 +183,7 @@ class PressureController:
 
     def _begin_step(self, target_pa: float, standing_pa: float) -> None:
         self._integral = self._at_top_s = 0.0
+        self._surge = Surge()
         standing = self.curve.speed(standing_pa)
         self._fan_lag_s = self._lags.lag_s(up=target_pa > standing_pa)
         self._model = StepModel(standing, self._fan_lag_s)
@@ -212,6 +215,8 @@ class PressureController:
         if self._held is not None:
             self._move(self._held, dt_s, SLEW_PER_S)
             return
+        if self._braked(pressure_pa, dt_s):
+            return
         goal = self.curve.speed(self.target_pa)
         reached = self.curve.speed(pressure_pa)
         wanted = goal + self._push() * (goal - self._model.value)
@@ -231,6 +236,17 @@ class PressureController:
         self._integral = min(max(self._integral + change * dt_s, -0.3), 0.3)
         self._model.step(self.command - (output - wanted), dt_s, self._lag_s)
         self._lags.watch(reached, self.command, dt_s, self._lag_s)
+
+    def _braked(self, pressure_pa: float, dt_s: float) -> bool:
+        """Let the fan coast while the pressure runs away; tell whether it does."""
+        assert self.target_pa is not None
+        speed = self._surge.look(pressure_pa, self.target_pa, self._plant.wind_spread_pa, self._motor, dt_s)
+        if speed is not None:
+            self.curve.guess(speed, pressure_pa)
+            self._begin_step(self.target_pa, pressure_pa)
+        if self._surge.braking:
+            self._turn(LOWEST_SPEED, dt_s)
+        return self._surge.braking
 
     def _suit_fans(self, target_pa: float, standing_pa: float) -> None:
         """Let a fan join that the target needs, or leave that it does not need any more."""
@@ -265,7 +281,10 @@ class PressureController:
         step = slew_per_s * dt_s
         lowest = max(self.command - SLEW_PER_S * dt_s, self._motor - MOST_FALL)
         limited = min(max(wanted, lowest), self.command + step)
-        self.command = _quantised(min(max(limited, LOWEST_SPEED), HIGHEST_SPEED))
+        self._turn(_quantised(min(max(limited, LOWEST_SPEED), HIGHEST_SPEED)), dt_s)
+
+    def _turn(self, speed: float, dt_s: float) -> None:
+        self.command = speed
         self._motor += (self.command - self._motor) * (1 - math.exp(-dt_s / FAN_LAG_S))
 
 
