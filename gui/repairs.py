@@ -3,21 +3,63 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from datetime import datetime
+from typing import Protocol
 
-from acquisition.job import RecordState
-from acquisition.snapshot import EngineState, PointState, PointView, Severity
+from acquisition.engine import Engine
+from acquisition.job import Job, RecordState, TestRecord
+from acquisition.snapshot import EngineState, PointState, PointView, Severity, Snapshot
 from acquisition.takeup import cut_short, take_up
 from analysis.errors import InvalidInput
+from gui.connection import Connection
+from gui.viewmodels.shown import ShownTest
 
-if TYPE_CHECKING:
-    from gui.desk import Desk
+
+class MendableDesk(Protocol):
+    """What a repair needs of the desk that it belongs to."""
+
+    job: Job | None
+    job_opened: int
+    changed: int
+    connection: Connection
+
+    @property
+    def engine(self) -> Engine | None:
+        """The engine of the connected rig."""
+
+    @property
+    def busy(self) -> bool:
+        """Whether a test is under way."""
+
+    def now(self) -> datetime:
+        """The date and time of the clock."""
+
+    def snapshot(self) -> Snapshot | None:
+        """What the engine says."""
+
+    def shown(self, snapshot: Snapshot | None) -> ShownTest | None:
+        """The test on show."""
+
+    def tests(self) -> tuple[TestRecord, ...]:
+        """The tests of the job."""
+
+    def points_loaded(self, number: int) -> int | None:
+        """How many points a test of the file has, None while that is being read."""
+
+    def follow(self, number: int) -> None:
+        """Show a test that runs."""
+
+    def judge(self, window: int, reason: str | None) -> None:
+        """Strike a point, or restore it with no reason."""
+
+    def tell(self, severity: Severity, sentence: str) -> None:
+        """Tell the person at the screen."""
 
 
 class Repairs:
     """Belongs to the desk. Knows no Qt."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: MendableDesk) -> None:
         """Nothing has been mended yet."""
         self._desk = desk
         self._left: tuple[int, int] | None = None
