@@ -92,6 +92,18 @@ def pictures(options: argparse.Namespace) -> int:
     return VALID
 
 
+def associate(options: argparse.Namespace) -> int:
+    """Have the system open job files with this program, or take it back."""
+    from gui import association
+
+    machine = association.this_machine()
+    try:
+        print(association.dissociate(machine) if options.remove else association.associate(machine))
+    except OSError as error:
+        raise InvalidInput("folder", str(machine.data), f"it cannot be written ({error.strerror})") from error
+    return VALID
+
+
 def test(options: argparse.Namespace) -> int:
     """Run an automatic test without a window."""
     from acquisition.commands.equipment import opened_rig
@@ -447,6 +459,7 @@ def elsewhere(module: str, name: str, package: str = "acquisition.commands") -> 
 HERE: dict[str, Callable[[argparse.Namespace], int]] = {
     "window": window,
     "pictures": pictures,
+    "associate": associate,
     "test": test,
     "simulate": simulate,
     "exercises": exercises,

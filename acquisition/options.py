@@ -91,6 +91,8 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     pictures.add_argument("job", type=Path, metavar="JOB")
     pictures.add_argument("--to", type=Path, required=True, metavar="DIR", help="folder for the pictures")
     pictures.add_argument("--seed", type=_whole, default=1, metavar="N", help=argparse.SUPPRESS)
+    associate = command("associate", "have the system open job files with this program")
+    associate.add_argument("--remove", action="store_true", help="take it back")
     window = command("window", "open the window; the same as no command")
     window.add_argument("job", type=Path, nargs="?", metavar="JOB")
     window.add_argument("--seed", type=_whole, default=1, metavar="N", help="decides what the simulated rigs do")

@@ -93,6 +93,7 @@ class Actions(QObject):
         self.backup = self._action(self._file, "Copy the job into the backup folder", "Ctrl+B")
         self.typed = self._action(self._test, "Type in a hand-written test…", "")
         self.settings = self._action(self._file, "Settings", "Ctrl+,")
+        self.associate = self._action(self._file, "Open job files with this program", "")
         self.print_keys = self._action(self._help, "Save the key sheet for printing…", "")
         self.bundle = self._action(self._help, "Save a bundle for support…", "")
 

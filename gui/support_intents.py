@@ -8,7 +8,9 @@ from PySide6.QtCore import QObject
 
 from acquisition.report.keysheet import key_sheet_pdf
 from acquisition.snapshot import Severity
+from analysis.errors import InvalidInput
 from gui.actions import Actions
+from gui.association import associate, this_machine
 from gui.desk import Desk
 from gui.files import Files
 from gui.report_pages import reason, write_new
@@ -36,6 +38,7 @@ class SupportIntents(QObject):
         self.dialog: TroubleDialog | None = None
         actions.print_keys.triggered.connect(self.save_keys)
         actions.bundle.triggered.connect(self.ask_bundle)
+        actions.associate.triggered.connect(self.associate)
 
     def save_keys(self) -> None:
         """Ask where, then write the key sheet as PDF."""
@@ -43,6 +46,17 @@ class SupportIntents(QObject):
         self._files.ask_save(
             "Save the key sheet", proposal, "PDF (*.pdf)", lambda path: self._write(path, key_sheet_pdf(KEYS, CAUTIONS))
         )
+
+    def associate(self) -> None:
+        """Have the system open job files with this program."""
+        try:
+            told = associate(this_machine())
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, f"The system cannot be told: {error}.")
+        except OSError as error:
+            self._desk.tell(Severity.ATTENTION, f"The system cannot be told: {reason(error)}.")
+        else:
+            self._desk.tell(Severity.NOTE, f"{told} “airseam associate --remove” takes it back.")
 
     def ask_bundle(self) -> None:
         """Show what a bundle would hold."""

@@ -19,7 +19,7 @@ USER_VERSION = 1 + len(STEPS)
 
 _MAGIC = b"SQLite format 3\x00"
 _HEADER_BYTES = 100
-_VERSION_AT, _APPLICATION_AT = 60, 68
+_VERSION_AT, APPLICATION_ID_AT = 60, 68
 _BUSY_S = 0.3
 
 
@@ -171,7 +171,7 @@ def _check_head(path: Path) -> None:
         raise InvalidInput("job file", str(path), f"it cannot be read ({error.strerror})") from error
     if len(head) < _HEADER_BYTES or not head.startswith(_MAGIC):
         raise InvalidInput("job file", str(path), "it is no Airseam job")
-    if struct.unpack_from(">I", head, _APPLICATION_AT)[0] != APPLICATION_ID:
+    if struct.unpack_from(">I", head, APPLICATION_ID_AT)[0] != APPLICATION_ID:
         raise InvalidInput("job file", str(path), "it is a database of another program, no Airseam job")
     version = struct.unpack_from(">I", head, _VERSION_AT)[0]
     if version > USER_VERSION:
