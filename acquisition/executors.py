@@ -11,6 +11,7 @@ from acquisition.bench import Bench
 from acquisition.execution import Done, Executor, Retake
 from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.rig import Role
+from acquisition.sentences import pressure
 from acquisition.snapshot import Activity, HeldView, Severity
 from acquisition.steadiness import settled, spread_of_means
 from acquisition.steps import (
@@ -337,7 +338,9 @@ class Playing(Timed):
         """Keep the step."""
         super().__init__()
         self._step = step
+        self.words = "Playing back the recorded test."
         if step.kind is not None:
+            self.words = f"Playing back the recorded test: {_played(step)}."
             self.activity = Activity.AVERAGE if step.kind is WindowKind.POINT else Activity.ZERO
             self.total_s = (step.at_ns - step.start_ns) / NS_PER_S
 
@@ -361,6 +364,12 @@ class Playing(Timed):
         if step.kind is not None and step.struck_reason is not None and progress.current is not None:
             progress.strike(progress.current.windows[-1].id, step.struck_reason)
         return Done()
+
+
+def _played(step: PlayUntil) -> str:
+    if step.kind is not WindowKind.POINT:
+        return "the zero-flow pressure"
+    return "a point" if step.target_pa is None else f"the point at {pressure(step.target_pa)}"
 
 
 def executor_for(step: Step) -> Executor | None:

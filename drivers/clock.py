@@ -14,6 +14,7 @@ import math
 import threading
 import time
 from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import Protocol
 
@@ -127,14 +128,41 @@ class ScaledClock:
         return HostThread(self, pump, name)
 
 
+@dataclass(frozen=True, slots=True)
+class _Hands:
+    """How far a clock is ahead of another, and when, on the other, it was stopped."""
+
+    ahead_ns: int
+    ahead: timedelta
+    held_ns: int | None = None
+
+
 class ShiftedClock:
     """Another clock with its hands put elsewhere: a recorded test is played back at the times of its own readings."""
+
+    LOOK_NS = round(0.05 * NS_PER_S)
+    """How often, on the other clock, a loop looks whether a clock that was held goes on."""
 
     def __init__(self, clock: Clock, now_ns: int, utc: datetime) -> None:
         """Let it be `now_ns` and `utc` now, and go on as `clock` does."""
         self._clock = clock
-        self._ahead_ns = now_ns - clock.now_ns()
-        self._ahead = utc - clock.utc()
+        # Replaced as a whole: loops of other threads look at it at any moment.
+        self._hands = _Hands(now_ns - clock.now_ns(), utc - clock.utc())
+
+    def hold(self) -> None:
+        """Let time stand still until `go_on`; hosted loops rest."""
+        if self._hands.held_ns is None:
+            self._hands = replace(self._hands, held_ns=self._clock.now_ns())
+
+    def go_on(self) -> None:
+        """Let time pass again, from where it stood."""
+        hands = self._hands
+        if hands.held_ns is not None:
+            self._hands = _Hands(*self._ahead(hands))
+
+    def _ahead(self, hands: _Hands) -> tuple[int, timedelta]:
+        lag_ns = 0 if hands.held_ns is None else self._clock.now_ns() - hands.held_ns
+        return hands.ahead_ns - lag_ns, hands.ahead - timedelta(microseconds=lag_ns / 1000)
 
     @property
     def slack_s(self) -> float:
@@ -143,19 +171,27 @@ class ShiftedClock:
 
     def now_ns(self) -> int:
         """Return the time of the other clock, put elsewhere."""
-        return self._clock.now_ns() + self._ahead_ns
+        hands = self._hands
+        return hands.ahead_ns + (self._clock.now_ns() if hands.held_ns is None else hands.held_ns)
 
     def utc(self) -> datetime:
         """Return the time of day of the other clock, put elsewhere."""
-        return self._clock.utc() + self._ahead
+        return self._clock.utc() + self._ahead(self._hands)[1]
 
     def wait_until(self, deadline_ns: int, cancel: threading.Event | None = None) -> bool:
         """Wait by the other clock."""
-        return self._clock.wait_until(deadline_ns - self._ahead_ns, cancel)
+        return self._clock.wait_until(deadline_ns - self._ahead(self._hands)[0], cancel)
 
     def host(self, pump: Pump, name: str) -> Hosted:
         """Have the other clock run the loop, which sees this one's times."""
-        return self._clock.host(lambda now_ns: pump(now_ns + self._ahead_ns) - self._ahead_ns, name)
+
+        def shifted(now_ns: int) -> int:
+            hands = self._hands
+            if hands.held_ns is not None:
+                return now_ns + self.LOOK_NS
+            return pump(now_ns + hands.ahead_ns) - hands.ahead_ns
+
+        return self._clock.host(shifted, name)
 
 
 class VirtualClock:

@@ -115,6 +115,8 @@ class Actions(QObject):
         self.again = self._action(self._test, "Take the chosen point again", "P")
         self.fit_range = self._action(self._test, "Another flow range is fitted…", "F")
         self.go_on = self._action(self._test, "Go on with the test that was cut short", "G")
+        self._test.addSeparator()
+        self.replay = self._action(self._test, "Play a recorded test back", "")
 
     def show_choices(self, mode: Mode, units: System, place: Place, *, comma: bool) -> None:
         """Tick what is chosen."""

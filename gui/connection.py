@@ -78,6 +78,10 @@ class Connection:
         """Connect the instruments of a rig file."""
         self._connect(lambda: (open_rig(spec, self.clock, self.opener), self.clock), None)
 
+    def connect_opened(self, open_it: Callable[[], tuple[OpenRig, Clock]], then: Callable[[], None]) -> None:
+        """Connect the rig that `open_it` opens, and call `then` once it runs."""
+        self._connect(open_it, None, then)
+
     def disconnect(self, then: Callable[[], None] | None = None) -> None:
         """Bring the fan to its safe state and close the links, then call `then`; a running test ends where it is."""
         engine, rig = self.engine, self.rig
@@ -115,7 +119,12 @@ class Connection:
         if self.engine is not None:
             self.engine.accept_identity(link)
 
-    def _connect(self, open_it: Callable[[], tuple[OpenRig, Clock]], source: RigSource | None) -> None:
+    def _connect(
+        self,
+        open_it: Callable[[], tuple[OpenRig, Clock]],
+        source: RigSource | None,
+        then: Callable[[], None] | None = None,
+    ) -> None:
         if self.busy:
             self._tell(Severity.ATTENTION, "A test is running: end it before another rig is connected.")
             return
@@ -128,6 +137,8 @@ class Connection:
             self.engine = Engine(self.rig, clock, battery=read_battery)
             self._connected(clock, source)
             self.engine.start()
+            if then is not None:
+                then()
 
         def failed(error: Exception) -> None:
             if not isinstance(error, InvalidInput | InstrumentError | ProfileError | ValueError | OSError):

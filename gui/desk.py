@@ -30,6 +30,7 @@ from gui.errands import Errands
 from gui.hunting import Hunting
 from gui.phone_page import PhonePage
 from gui.repairs import Repairs
+from gui.replaying import Replaying
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
@@ -74,6 +75,7 @@ class Desk:
         self.phone = PhonePage(self.tell)
         self.hunting = Hunting(errands, self.tell, self._news)
         self.repairs = Repairs(self)
+        self.replaying = Replaying(self)
         self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
 
     # --- what is so -----------------------------------------------------------------------------------------------
@@ -166,9 +168,11 @@ class Desk:
         if engine is None or snapshot is None:
             return
         busy = engine.busy
+        self.replaying.tend(snapshot)
         if self._was_busy and not busy and snapshot.state is EngineState.IDLE:
             self._was_busy, self._fresh = False, snapshot.result is not None
             self.changed += 1
+            self.replaying.ended()
         for flag in snapshot.flags[self._told_flags :]:
             if flag.severity is not Severity.NOTE:
                 self.tell(flag.severity, flag.sentence)
@@ -195,6 +199,12 @@ class Desk:
 
     def _rig_parted(self) -> None:
         self._live_test, self._was_busy, self._told_flags = None, False, 0
+        if self.replaying.playing:
+            # What is written into the job from now on happens today, and no more at the time of the record.
+            self.replaying.parted()
+            fresh = self._fresh
+            self._on_clock(self.connection.clock)
+            self._fresh = fresh
         self.changed += 1
 
     def _on_clock(self, clock: Clock) -> None:
@@ -419,6 +429,7 @@ class Desk:
         """Go on with a paused test."""
         if self.engine is not None:
             self.engine.resume()
+            self.replaying.wake()
 
     def stop_fan(self) -> None:
         """Bring the fan to rest at once."""
@@ -429,6 +440,7 @@ class Desk:
         """End the test where it is."""
         if self.engine is not None:
             self.engine.abandon()
+            self.replaying.wake()
 
     def judge(self, window: int, reason: str | None) -> None:
         """Leave a point of the shown test out of its result, or put it back where there is no reason."""
@@ -440,6 +452,7 @@ class Desk:
                 self.engine.restore(window)
             else:
                 self.engine.strike(window, reason)
+            self.replaying.wake()
             self.changed += 1
             return
 

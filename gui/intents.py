@@ -23,6 +23,7 @@ from gui.leak_intents import LeakIntents
 from gui.office_intents import OfficeIntents
 from gui.register_intents import RegisterIntents
 from gui.repair_intents import RepairIntents
+from gui.replay_intents import ReplayIntents
 from gui.rig_intents import RigIntents
 from gui.screen import Screen
 from gui.settings import SettingsFile
@@ -82,6 +83,7 @@ class Intents(QObject):
         self.jobs.open_asked.connect(self.opened)
         self.support = SupportIntents(desk, window, actions, self.files, settings)
         self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
+        self.replay = ReplayIntents(desk, screen, window, actions, self.files, self.remember)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()

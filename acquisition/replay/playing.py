@@ -14,9 +14,10 @@ from acquisition.job import Job, LoadedRun, LoadedTest, RecordState
 from acquisition.job.loading import StoredReading
 from acquisition.job.results import analyse_record
 from acquisition.openrig import OpenRig
+from acquisition.register import Register
 from acquisition.rig import Role
 from acquisition.snapshot import Severity
-from acquisition.steps import BeginRun, EndRun, Mark, PlayUntil, Procedure, Step
+from acquisition.steps import BeginRun, Checkpoint, EndRun, Mark, PlayUntil, Procedure, Step
 from analysis.errors import InvalidInput
 from analysis.records import TestResult
 from analysis.resultjson import result_document
@@ -62,14 +63,20 @@ class PlayedRig(OpenRig):
         seen, self._seen = self._seen, []
         return seen
 
+    def equip(self, register: Register) -> None:
+        """Stay as it was at the time of the record, whatever the register says today."""
+
     def _steps(self) -> Procedure:
         yield Mark("replay", f"Played back from test {self.loaded.record.id} of {self.loaded.record.started:%Y-%m-%d}.")
         for at, run in enumerate(self.loaded.runs):
             yield PlayUntil(run.record.started_ns)
             yield BeginRun(run.record.direction)
             self._playing = at + 1
+            # Who pauses the play-back goes on where the record stood.
+            yield Checkpoint()
             for _, step in sorted(_events(self.loaded, run), key=lambda item: item[0]):
                 yield step
+                yield Checkpoint()
             yield PlayUntil(_end_ns(run))
             yield EndRun()
 

@@ -18,16 +18,17 @@ from gui.views.lessons import Lessons
 from gui.views.parts import Panel, button, column, set_text, set_tone, wrapped
 from gui.views.register_detail import RegisterDetail
 from gui.views.register_page import RegisterPage
+from gui.views.replay_page import ReplayPage
 from gui.views.rig_editor import RigEditor
 from gui.views.rig_live import RigLive
 from gui.views.rig_sources import RigSources, set_text_of
 from gui.views.scan_page import ScanPage
 from gui.views.teach_page import TeachPage
 
-SIMULATED, OWN, TEACH, EQUIPMENT, JOIN = 0, 1, 2, 3, 4
+SIMULATED, OWN, TEACH, EQUIPMENT, JOIN, REPLAY = 0, 1, 2, 3, 4, 5
 LIVE, DETAIL, CHECK = 0, 1, 2
 PAGES_IN_A_ROW = 2
-PAGES = ("Simulated house", "Own instruments", "Teach a gauge", "Equipment register", "Join a class")
+PAGES = ("Simulated house", "Own instruments", "Teach a gauge", "Equipment register", "Join a class", "Recorded test")
 
 
 class OwnRig(QWidget):
@@ -88,6 +89,8 @@ class RigPlace(QWidget):
         self.pages.addWidget(self.register)
         self.join = JoinPage()
         self.pages.addWidget(self.join)
+        self.replay = ReplayPage()
+        self.pages.addWidget(self.replay)
         self.detail = RegisterDetail(look, profiles)
         self.check = FieldCheckPanel()
         self.side = QStackedWidget()
@@ -102,8 +105,7 @@ class RigPlace(QWidget):
             made.setCheckable(True)
             made.setChecked(at == SIMULATED)
             self._group.addButton(made, at)
-            across = PAGES_IN_A_ROW if at == len(PAGES) - 1 and at % PAGES_IN_A_ROW == 0 else 1
-            ways.addWidget(made, *divmod(at, PAGES_IN_A_ROW), 1, across)
+            ways.addWidget(made, *divmod(at, PAGES_IN_A_ROW))
         self._group.idClicked.connect(self.choose_page)
         choice.body.addLayout(ways)
         choice.body.addWidget(self.pages, 1)
@@ -116,7 +118,7 @@ class RigPlace(QWidget):
         self.setLayout(box)
 
     def choose_page(self, at: int) -> None:
-        """Show the simulated houses, one's own instruments, the page that teaches a gauge, the register, or a class."""
+        """Show a page: houses, one's own instruments, a gauge to teach, the register, a class, or a record."""
         self.pages.setCurrentIndex(at)
         self.side.setCurrentIndex(DETAIL if at == EQUIPMENT else LIVE)
         self._group.button(at).setChecked(True)
@@ -133,4 +135,5 @@ class RigPlace(QWidget):
         self._shown = picture
         self.sources.show_picture(picture)
         self.own.show_picture(picture)
+        self.replay.show_enabled(possible=picture.enabled)
         self.live.show_picture(picture)
