@@ -22,9 +22,13 @@ CHUNK_BYTES = 1024
 BYTES_PER_S = 16_384
 """Taken from a client in the long run: a program asks for some hundred bytes a second."""
 BURST_BYTES = 8_192
+LEAST_BYTES = 32
+"""What one look at a client costs of that, however little it brought: single bytes are no way round it."""
 MOST_RESTS = 10
 """Who sends too fast so often, one time after the other, is sent away."""
 KEPT_BYTES = 4096
+AWAY_S = 2.0
+"""Who was sent away for it finds the port shut for so long."""
 SILENT_S = 3.0
 """A client that said nothing for so long gives way to one that comes: its computer may have gone."""
 
@@ -44,14 +48,14 @@ class Client:
     rests: int = 0
     """How often that was so without a pause to breathe."""
 
-    def allowance(self, now_ns: int) -> int:
-        """Return how many bytes may be taken now."""
+    def may_send(self, now_ns: int) -> bool:
+        """Tell whether a chunk may be taken now; less is not worth a look, which would be one after the other."""
         passed_s = max(now_ns - self.filled_ns, 0) / NS_PER_S
         self.budget = min(self.budget + passed_s * BYTES_PER_S, BURST_BYTES)
         if self.budget == BURST_BYTES:
             self.rests = 0
         self.filled_ns = now_ns
-        return min(CHUNK_BYTES, int(self.budget))
+        return self.budget >= CHUNK_BYTES
 
 
 def listen(host: str, port: int) -> socket.socket:
@@ -117,6 +121,8 @@ class InstrumentPort:
         self._talks = device.next_ns() is not None
         self.plugged = True
         self.clients: dict[Client, Device] = {}
+        self._away: dict[str, int] = {}
+        """Who was sent away, and until when."""
         selector.register(listener, selectors.EVENT_READ, self._knocked)
 
     @property
@@ -129,6 +135,9 @@ class InstrumentPort:
         if came is None:
             return
         connection, peer = came
+        if now_ns < self._away.get(peer, now_ns):
+            connection.close()
+            return
         if self.plugged and len(self.clients) >= self._most:
             self._make_room(peer, now_ns)
         if not self.plugged or len(self.clients) >= self._most:
@@ -151,16 +160,16 @@ class InstrumentPort:
                 return
 
     def _heard(self, client: Client, now_ns: int) -> None:
-        size = client.allowance(now_ns)
-        if size <= 0:
+        if not client.may_send(now_ns):
             client.resting, client.rests = True, client.rests + 1
             if client.rests > MOST_RESTS:
+                self._away[client.peer] = now_ns + round(AWAY_S * NS_PER_S)
                 self.hang_up(client)
                 return
             self._selector.unregister(client.connection)
             return
         try:
-            data = client.connection.recv(size)
+            data = client.connection.recv(CHUNK_BYTES)
         except BlockingIOError:
             return
         except OSError:
@@ -168,7 +177,7 @@ class InstrumentPort:
         if not data:
             self.hang_up(client)
             return
-        client.budget -= len(data)
+        client.budget -= max(len(data), LEAST_BYTES)
         client.heard_ns = now_ns
         self.clients[client].receive(data, now_ns)
 
@@ -178,7 +187,7 @@ class InstrumentPort:
         if not self.clients:
             self._device.send(now_ns)
         for client, device in list(self.clients.items()):
-            if client.resting and client.allowance(now_ns) >= CHUNK_BYTES:
+            if client.resting and client.may_send(now_ns):
                 self._listen_to(client)
             client.unsent = (client.unsent + device.send(now_ns))[:KEPT_BYTES]
             if client.unsent and not _send(client):
