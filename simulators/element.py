@@ -10,6 +10,7 @@ import numpy as np
 
 from simulators.air import REFERENCE_DENSITY_KG_M3, FloatArray
 from simulators.fan import CURVE_B, CURVE_K, SHUT_OFF_PA
+from simulators.noise import Noise
 
 LOWEST_PA = 8.0
 HIGHEST_PA = 250.0
@@ -63,9 +64,9 @@ class FlowElement:
 
     def __init__(self, fitted: Sequence[str], rng: np.random.Generator, calibration: FloatArray | float = 1.0) -> None:
         """Fit a range to each fan. `calibration` is true over stated coefficient, one for all or one each."""
-        self._rng = rng
         self._calibration = calibration
         self._unrest: FloatArray = rng.standard_normal(len(fitted))
+        self._noise = Noise(rng, len(fitted))
         self._clear = 1.0
         self.fit(fitted)
 
@@ -92,6 +93,5 @@ class FlowElement:
     def step(self, dt_s: float, flow_m3_s: FloatArray, density: FloatArray) -> FloatArray:
         """Return the pressure at the taps, turbulence included."""
         kept = math.exp(-dt_s / TURBULENCE_S)
-        noise = self._rng.standard_normal(self._unrest.shape)
-        self._unrest = kept * self._unrest + math.sqrt(1.0 - kept * kept) * noise
+        self._unrest = kept * self._unrest + math.sqrt(1.0 - kept * kept) * self._noise.step()
         return self.pressure(flow_m3_s, density) * (1.0 + TURBULENCE * self._unrest)

@@ -50,6 +50,7 @@ class LeakPaths:
         facades = np.array([[FACADES.index(leak.facade) for leak in row] for row in self._leaks])
         self._facade_index = np.arange(len(facades))[:, None], facades
         self._half = (self.exponent - 1.0) / 2.0
+        self._twice_half = 2.0 * self._half
         self.softness = Softness(self._leaks)
         self._out = self._in = self._stack_pa = np.zeros_like(self.exponent)
 
@@ -115,7 +116,7 @@ class LeakPaths:
         """
         across = self._across(indoor_pa, facade_pa)
         mass, slope = self._each(across)
-        return mass.sum(axis=1), slope.sum(axis=1)
+        return np.add.reduce(mass, axis=1), np.add.reduce(slope, axis=1)
 
     def each(self, indoor_pa: FloatArray, facade_pa: FloatArray) -> FloatArray:
         """Return what leaves the house through each path, kg/s, what comes in negative (B, N)."""
@@ -149,7 +150,7 @@ class LeakPaths:
         square = across * across
         smooth = square + LAMINAR_PA**2
         conductance = np.where(across > 0.0, self._out, self._in) * smooth**self._half
-        slope = conductance * (1.0 + 2.0 * self._half * square / smooth)
+        slope = conductance * (1.0 + self._twice_half * square / smooth)
         if not self.softness.has_any:
             return conductance * across, slope
         opened, steeper = self.softness.opened(across)

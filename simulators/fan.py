@@ -54,23 +54,32 @@ class Motor:
         """Whether the drives have switched themselves off, whatever they are told."""
         self._goal: FloatArray = np.zeros(size)
         self._time_s = 0.0
+        self._heard: FloatArray | None = None
+        """The newest command that was followed; one that is repeated changes nothing."""
+        self._dt_s = 0.0
+        self._rises = self._coasts = np.empty(0)
         self._coming: deque[tuple[float, FloatArray]] = deque()
 
     def step(self, dt_s: float, command: FloatArray) -> None:
         """Follow the command (0..1) for a while."""
         self._coming.append((self._time_s + LATENCY_S - dt_s / 2, command))
         while self._coming and self._coming[0][0] <= self._time_s:
-            taken = np.round(self._coming.popleft()[1] / QUANTUM) * QUANTUM
-            self._goal = np.where(taken < DEAD_BAND, 0.0, np.minimum(taken, 1.0))
+            newest = self._coming.popleft()[1]
+            if newest is not self._heard:
+                self._heard = newest
+                taken = np.round(newest / QUANTUM) * QUANTUM
+                self._goal = np.where(taken < DEAD_BAND, 0.0, np.minimum(taken, 1.0))
         self._time_s += dt_s
         if self.tripped:
-            self._goal = np.zeros_like(self._goal)
+            self._goal, self._heard = np.zeros_like(self._goal), None
+        if dt_s != self._dt_s:
+            self._dt_s = dt_s
+            self._rises, self._coasts = (-np.expm1(-dt_s / np.array([lag_s])) for lag_s in (RISE_LAG_S, COAST_LAG_S))
         gap = self._goal - self.speed
-        lag_s = np.where(gap > 0.0, RISE_LAG_S, COAST_LAG_S)
         most = RAMP_PER_S * dt_s
-        change = np.minimum(np.maximum(gap * -np.expm1(-dt_s / lag_s), -most), most)
+        change = np.minimum(np.maximum(gap * np.where(gap > 0.0, self._rises, self._coasts), -most), most)
         self.speed = self.speed + change
-        self.open = np.where((self._goal > 0.0) | (self.speed > REST_SPEED), 1.0, 0.0)
+        self.open = ((self._goal > 0.0) | (self.speed > REST_SPEED)).astype(np.float64)
 
     @property
     def at_rest(self) -> bool:

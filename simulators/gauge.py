@@ -96,7 +96,7 @@ class Gauge:
     ) -> None:
         """Have stood at `start` (B, channels) for a while; `gain` is the relative error of each channel."""
         self._rng = rng
-        self._gain = np.asarray(gain, dtype=float)
+        self._scale = 1.0 + np.asarray(gain, dtype=float)
         self.columns = {channel.name: column for column, channel in enumerate(channels)}
         """Where each channel is found in `shown`."""
         self.pressures = sum(channel.name.startswith("p") for channel in channels)
@@ -135,7 +135,7 @@ class Gauge:
         if self.frozen or self._since_s < self._output_s - 1e-6:
             return
         self._since_s = 0.0
-        raw = self._felt * (1.0 + self._gain) + self._zero + self._noise_sd * noise[:, :size]
+        raw = self._felt * self._scale + self._zero + self._noise_sd * noise[:, :size]
         rounded = np.rint(raw / self._resolution) * self._resolution
         before, self.shown = self.shown, np.minimum(np.maximum(rounded, self._low), self._high)
         if self.lost_share:

@@ -44,6 +44,7 @@ class Hoses:
         """Be sound, with the pressures `start` (B, channels) in them."""
         self._rng = rng
         self._states = [Hose.SOUND] * start.shape[1]
+        self._all_sound = True
         self._carried = start.copy()
         self.jet_pa = np.zeros(start.shape[1])
         """What the jet of the fan at full speed adds at the far end of each hose."""
@@ -54,6 +55,16 @@ class Hoses:
     def become(self, channel: int, state: Hose) -> None:
         """Change the state of a hose: 0 envelope, 1 flow element, then further taps and zones."""
         self._states[channel] = state
+        self._all_sound = set(self._states) == {Hose.SOUND}
+
+    @property
+    def all_well(self) -> bool:
+        """Whether every hose is sound, where it belongs, and out of the jet."""
+        return self._all_sound and not self.swapped and not self.jet_pa.any()
+
+    def pass_on(self, true: FloatArray) -> None:
+        """Carry pressures through hoses that are all well: what comes out is what goes in."""
+        self._carried[:] = true
 
     def carry(self, dt_s: float, true: FloatArray, blowing_out: FloatArray | None = None) -> FloatArray:
         """Return what comes out at the gauge (B, channels).

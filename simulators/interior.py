@@ -114,7 +114,7 @@ class Interior:
                 wanted = zones.solve(zone_storage, zones_start_pa, flows, (missing, stiffness), moving)
             else:
                 wanted = missing / stiffness
-            change = np.where(moving, wanted, 0.0)
+            change = wanted if moving is self._all else np.where(moving, wanted, 0.0)
             self.pressure_pa = self.pressure_pa + change
             moving = np.abs(change) > FINE_PA
             passes += 1

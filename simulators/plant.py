@@ -84,7 +84,7 @@ class Plant:
         gain[:, :pressures] = rigging.gauge.gain_sd * of_calibration.standard_normal((len(houses), pressures))
         self._true = np.zeros((len(houses), len(channels)))
         self._columns = HoseColumns(houses, rigging)
-        self._show(np.zeros(len(houses)), np.zeros(len(houses)))
+        self._show(np.zeros(len(houses)), None)
         self.hoses = Hoses(self._true[:, :pressures], of_hoses)
         self._events: list[Event] = []
         model = rigging.gauge
@@ -102,11 +102,16 @@ class Plant:
         self._move_air(dt_s, inputs.direction)
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         density = self.interior.fan_density
-        second_pa = self.second_element.step(dt_s, self.interior.second_flow_m3_s, density)
+        second_pa = None
+        if self.second_motor is not None:
+            second_pa = self.second_element.step(dt_s, self.interior.second_flow_m3_s, density)
         self._show(self.element.step(dt_s, self.interior.flow_m3_s, density), second_pa)
         pressures = self._true[:, : self.gauge.pressures]
-        blowing_out = np.where(inputs.direction < 0.0, self.motor.open * self.motor.speed * self.motor.speed, 0.0)
-        pressures[:] = self.hoses.carry(dt_s, pressures, blowing_out)
+        if self.hoses.all_well:
+            self.hoses.pass_on(pressures)
+        else:
+            jet = np.where(inputs.direction < 0.0, self.motor.open * self.motor.speed * self.motor.speed, 0.0)
+            pressures[:] = self.hoses.carry(dt_s, pressures, jet)
         self.gauge.step(dt_s, self._true)
 
     def schedule(self, event: Event) -> None:
@@ -175,21 +180,22 @@ class Plant:
             second = RunningFan(direction, motor.speed, motor.open, self.second_element.loss, fan_facade_pa)
         self.interior.move(dt_s, fan, self.weather.facade_pa, second)
 
-    def _show(self, element_pa: FloatArray, second_pa: FloatArray) -> None:
+    def _show(self, element_pa: FloatArray, second_pa: FloatArray | None) -> None:
         """Lay the true values of the gauge's channels side by side."""
         taps, zones, air = self.rigging.taps, self.rigging.zones, self.interior.air
         envelope_pa = self.envelope_pa
         self._true[:, 0] = envelope_pa[:, 0]
         self._true[:, 1] = element_pa
-        self._true[:, 2 : 1 + taps] = envelope_pa[:, 1:]
+        if taps > 1:
+            self._true[:, 2 : 1 + taps] = envelope_pa[:, 1:]
         first = 1 + taps
         if zones:
             self._true[:, first : first + zones] = self.zone_pa[:, :zones]
-        if self.rigging.fans > 1:
+        if second_pa is not None:
             self._true[:, first + zones] = second_pa
-        channels = (air.indoor_c, air.outdoor_c, air.barometric_pa, 100.0 * air.indoor_rh)
-        for column, values in enumerate(channels, zones + taps + self.rigging.fans):
-            self._true[:, column] = values
+        first += zones + self.rigging.fans - 1
+        self._true[:, first], self._true[:, first + 1] = air.indoor_c, air.outdoor_c
+        self._true[:, first + 2], self._true[:, first + 3] = air.barometric_pa, 100.0 * air.indoor_rh
 
 
 def _winds(houses: Sequence[House], wind_m_s: float | Sequence[float] | None) -> Sequence[float]:

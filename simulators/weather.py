@@ -12,6 +12,7 @@ import numpy as np
 
 from simulators.air import FloatArray
 from simulators.house import FACADES, WALLS, House
+from simulators.noise import Noise
 from simulators.rigging import Rigging
 
 GUST_LENGTH_M = 35.0
@@ -46,7 +47,6 @@ class GustProcess:
 
     def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
         """Start in the stationary state."""
-        self._rng = rng
         self.rescale(scale_s)
         residue = np.array(GUST_RESIDUES)
         poles = np.array(GUST_POLES)
@@ -61,12 +61,11 @@ class GustProcess:
         self._pole = np.array(GUST_POLES) / scale_s[:, None]
         self._dt_s = 0.0
 
-    def step(self, dt_s: float) -> FloatArray:
-        """Advance; return the noise (B,)."""
+    def step(self, dt_s: float, white: FloatArray) -> FloatArray:
+        """Advance by white noise (B, 2); return the noise (B,)."""
         if dt_s != self._dt_s:
             self._prepare(dt_s)
-        noise = self._rng.standard_normal(self._state.shape)
-        fresh = np.matmul(self._mix, noise[:, :, None])[:, :, 0]
+        fresh = np.matmul(self._mix, white[:, :, None])[:, :, 0]
         self._state = self._kept * self._state + fresh
         return self._state[:, 0] + self._state[:, 1]
 
@@ -83,7 +82,6 @@ class WanderProcess:
 
     def __init__(self, scale_s: FloatArray, rng: np.random.Generator) -> None:
         """Start in the stationary state; `scale_s` gives the shape."""
-        self._rng = rng
         self.rescale(scale_s)
         self._state: FloatArray = rng.standard_normal(scale_s.shape)
         self._kept = self._fresh = np.empty(0)
@@ -93,13 +91,13 @@ class WanderProcess:
         self._scale_s = scale_s
         self._dt_s = 0.0
 
-    def step(self, dt_s: float) -> FloatArray:
-        """Advance; return the noise."""
+    def step(self, dt_s: float, white: FloatArray) -> FloatArray:
+        """Advance by white noise of the shape of the scales; return the noise."""
         if dt_s != self._dt_s:
             self._dt_s = dt_s
             self._kept = np.exp(-dt_s / self._scale_s)
             self._fresh = np.sqrt(-np.expm1(-2.0 * dt_s / self._scale_s))
-        self._state = self._kept * self._state + self._fresh * self._rng.standard_normal(self._scale_s.shape)
+        self._state = self._kept * self._state + self._fresh * white
         return self._state
 
 
@@ -123,11 +121,12 @@ class Weather:
         self._height_m = np.array([house.height_m for house in houses])
         self._taps = rigging.taps
         gusts_s, wander_s = self._scales()
-        self._speed_gusts = GustProcess(gusts_s, rng)
-        self._turn_gusts = GustProcess(gusts_s / 2.0, rng)
+        self._gusts = GustProcess(np.concatenate([gusts_s, gusts_s / 2.0]), rng)
+        """Those of the speed, then those of the direction."""
         self._wander = WanderProcess(wander_s, rng)
         self._first_tap = 2 + len(WALLS) + 1
         self._set_taps(houses, rng, rigging)
+        self._noise = Noise(rng, 4 * len(houses) + wander_s.size)
         self.speed_m_s: FloatArray = self.mean_m_s.copy()
         self.swing_rad: FloatArray = np.zeros(len(houses))
         """How far the wind has turned from its mean direction."""
@@ -137,19 +136,21 @@ class Weather:
         self.tap_pa: FloatArray = np.zeros((len(houses), rigging.taps))
         """What the far end of each outdoor hose feels (B, K)."""
         self._filled = False
+        self._share = np.empty(0)
 
     def blow(self, mean_m_s: FloatArray, from_deg: FloatArray) -> None:
         """Let the wind change in the mean (B,): its gusts become shorter when it grows."""
         self.mean_m_s, self.from_deg = mean_m_s, from_deg
         gusts_s, wander_s = self._scales()
-        self._speed_gusts.rescale(gusts_s)
-        self._turn_gusts.rescale(gusts_s / 2.0)
+        self._gusts.rescale(np.concatenate([gusts_s, gusts_s / 2.0]))
         self._wander.rescale(wander_s)
 
     def _scales(self) -> tuple[FloatArray, FloatArray]:
         """Return the time scale of the gusts (B,), and those of wander, facades, roof and taps (B, ...)."""
         speed = np.maximum(self.mean_m_s, STILL_M_S)
         self._area_s = 0.35 * np.sqrt(9.0 * self._height_m) / speed
+        self._dt_s = 0.0
+        self._against_walls = np.radians(self.from_deg)[:, None] - WALL_FACES_RAD
         scales = [SPEED_WANDER_S * np.ones_like(speed), DIRECTION_WANDER_S * np.ones_like(speed)]
         scales += [FACADE_UNREST_LENGTH * self._height_m / speed] * (len(WALLS) + 1)
         scales += [TAP_UNREST_LENGTH * self._height_m / speed] * self._taps
@@ -166,15 +167,17 @@ class Weather:
 
     def step(self, dt_s: float, outdoor_density: FloatArray) -> None:
         """Advance wind and pressures."""
-        self.gust = self._speed_gusts.step(dt_s)
-        turn = self._turn_gusts.step(dt_s)
-        wander = self._wander.step(dt_s)
+        count = len(self.mean_m_s)
+        white = self._noise.step()
+        gusts = self._gusts.step(dt_s, white[: 4 * count].reshape(2 * count, 2))
+        wander = self._wander.step(dt_s, white[4 * count :].reshape(count, -1))
+        self.gust, turn = gusts[:count], gusts[count:]
         self.speed_m_s = self.mean_m_s * (1.0 + GUSTINESS * self.gust + SPEED_WANDER * wander[:, 0]) + self.gust_m_s
         self.swing_rad = TURNING * turn + DIRECTION_WANDER * wander[:, 1]
         dynamic = 0.5 * outdoor_density * self._shelter * self.speed_m_s * self.speed_m_s
         felt = self._coefficients()
         felt[:, : len(WALLS) + 1] += FACADE_UNREST * wander[:, 2 : self._first_tap]
-        felt[:, -1] = felt[:, : len(WALLS)].sum(axis=1) / len(WALLS)
+        felt[:, -1] = np.add.reduce(felt[:, : len(WALLS)], axis=1) / len(WALLS)
         self._average(dt_s, dynamic[:, None] * felt)
         at_taps = self._tap_error + TAP_UNREST * wander[:, self._first_tap :]
         if self._walls_have_taps:
@@ -183,7 +186,7 @@ class Weather:
 
     def _coefficients(self) -> FloatArray:
         """Return the pressure coefficients (B, F), that of the floor left open."""
-        towards = np.radians(self.from_deg)[:, None] - WALL_FACES_RAD + self.swing_rad[:, None]
+        towards = self._against_walls + self.swing_rad[:, None]
         angle = np.degrees(np.arccos(np.cos(towards)))
         felt = np.empty((len(angle), len(FACADES)))
         felt[:, : len(WALLS)] = np.interp(angle, WALL_CP_DEG, WALL_CP)
@@ -195,5 +198,7 @@ class Weather:
         if not self._filled:
             self.facade_pa, self._filled = pressures, True
             return
-        share = -np.expm1(-dt_s / self._area_s)[:, None]
-        self.facade_pa = self.facade_pa + share * (pressures - self.facade_pa)
+        if dt_s != self._dt_s:
+            self._dt_s = dt_s
+            self._share = -np.expm1(-dt_s / self._area_s)[:, None]
+        self.facade_pa = self.facade_pa + self._share * (pressures - self.facade_pa)

@@ -70,6 +70,8 @@ class World:
 
     def advance(self, now_ns: int) -> None:
         """Bring the plant to the last step at or before `now_ns`."""
+        if self._next_ns > now_ns and self.pace > 0.0:
+            return
         step_ns = self._step_ns
         if self.pace <= 0.0:
             self._next_ns = now_ns + step_ns
@@ -90,6 +92,11 @@ class World:
         """Return what the gauge shows on a channel; not a number without a hose on it and while it zeroes itself."""
         column = self.plant.gauge.columns.get(channel)
         return math.nan if column is None else float(self.plant.gauge.shown[0, column])
+
+    def readings(self) -> list[float]:
+        """Return what the gauge shows on all its channels, in the order of its columns."""
+        shown: list[float] = self.plant.gauge.shown[0].tolist()
+        return shown
 
     def _new_inputs(self) -> PlantInputs:
         speeds = np.array([self.speed]), np.array([self.second_speed])

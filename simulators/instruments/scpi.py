@@ -18,6 +18,8 @@ REPLY_LATENCY_NS = seconds(0.005)
 LONGEST_MESSAGE = 512
 PRINTABLE = bytes([0x09, 0x0D, *range(0x20, 0x7F)])
 ERROR_QUEUE_LENGTH = 10
+MOST_KNOWN = 1000
+"""So many messages at most are remembered as they were understood."""
 NO_ERROR = '0,"No error"'
 
 ERROR_TEXTS = {
@@ -61,6 +63,8 @@ class ScpiInstrument:
         }
         for pattern, handler in (common | dict(commands)).items():
             self._handlers.update(dict.fromkeys(spellings(pattern), handler))
+        self._known: dict[bytes, tuple[tuple[Handler, str], ...]] = {}
+        """Messages that were carried out to their end, as handlers and parameters."""
         self._errors: deque[str] = deque()
         self._received = bytearray()
         self._overrun = False
@@ -78,7 +82,8 @@ class ScpiInstrument:
             *ended, rest = data.split(b"\n")
             for piece in ended:
                 self._keep(piece)
-                message, self._received = bytes(self._received), bytearray()
+                message = bytes(self._received)
+                self._received.clear()
                 if self._overrun:
                     self._overrun = False
                 elif message.strip():
@@ -120,11 +125,18 @@ class ScpiInstrument:
             self._replies.append((now_ns + REPLY_LATENCY_NS, ";".join(replies).encode("ascii") + b"\n"))
 
     def _run_units(self, message: bytes, replies: list[str]) -> None:
+        """Carry out the units of a message one after the other; one already met is not read anew."""
+        known = self._known.get(message)
+        if known is not None:
+            for unit in known:
+                self._answer(*unit, replies)
+            return
+        met: list[tuple[Handler, str]] = []
         if message.translate(None, PRINTABLE):
             raise ScpiError(-101)
         path = ""
-        for unit in message.decode("ascii").split(";"):
-            header, _, parameter = unit.strip().partition(" ")
+        for text in message.decode("ascii").split(";"):
+            header, _, parameter = text.strip().partition(" ")
             if not header:
                 continue
             header = header.upper()
@@ -135,18 +147,21 @@ class ScpiInstrument:
                 raise ScpiError(-113)
             if not header.startswith("*"):
                 path = header.rpartition(":")[0] + ":" if ":" in header else ""
-            reply = self._run_unit(handler, parameter.strip())
-            if reply is not None:
-                replies.append(reply)
+            met.append((handler, parameter.strip()))
+            self._answer(*met[-1], replies)
+        if len(self._known) < MOST_KNOWN:
+            self._known[message] = tuple(met)
 
-    def _run_unit(self, handler: Handler, parameter: str) -> str | None:
+    def _answer(self, handler: Handler, parameter: str, replies: list[str]) -> None:
         try:
-            return handler(parameter)
+            reply = handler(parameter)
         except ScpiError as error:
             if -200 < error.code <= -100:
                 raise
             self._note(error)
-            return None
+            return
+        if reply is not None:
+            replies.append(reply)
 
     def _note(self, error: ScpiError) -> None:
         if len(self._errors) < ERROR_QUEUE_LENGTH:

@@ -24,23 +24,28 @@ class ScpiGauge(ScpiInstrument):
 
     def __init__(self, world: World, identity: str = IDENTITY, fields: Sequence[str] = FIELDS) -> None:
         """Read the gauge of the world's plant; `fields` are the channels in the order in which it sends them."""
-        self._fields = tuple(fields)
+        columns = world.plant.gauge.columns
+        self._fields = [(name.startswith("p"), columns.get(name)) for name in fields]
+        """Of each field whether it is a pressure, and its column; None where the gauge has no hose on it."""
         commands = {"READ?": no_parameter(self._read), "CALibration:ZERO": no_parameter(self._zero)}
         super().__init__(world, identity, commands)
 
     def _read(self) -> str:
-        return ",".join(self._field(name) for name in self._fields)
-
-    def _field(self, name: str) -> str:
-        value = self._world.reading(name)
-        if math.isnan(value):
-            return NOT_A_NUMBER
-        if name.startswith("p") and abs(value) >= PRESSURE_END_PA:
-            return OVER_RANGE if value > 0 else f"-{OVER_RANGE}"
-        return f"{value + 0.0:.5E}"
+        shown = self._world.readings()
+        return ",".join(
+            NOT_A_NUMBER if column is None else _written(shown[column], pressure) for pressure, column in self._fields
+        )
 
     def _zero(self) -> None:
         self._world.plant.gauge.zero()
+
+
+def _written(value: float, pressure: bool) -> str:
+    if math.isnan(value):
+        return NOT_A_NUMBER
+    if pressure and abs(value) >= PRESSURE_END_PA:
+        return OVER_RANGE if value > 0 else f"-{OVER_RANGE}"
+    return f"{value + 0.0:.5E}"
 
 
 def second_gauge(world: World) -> ScpiGauge:

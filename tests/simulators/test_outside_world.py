@@ -112,8 +112,9 @@ def test_a_crack_of_exponent_one_passes_what_viscosity_lets_through() -> None:
 @pytest.mark.parametrize("speed_m_s", [2.0, 4.0, 8.0])
 def test_at_any_wind_gusts_have_von_karmans_spectrum_over_two_decades(speed_m_s: float) -> None:
     scale_s = GUST_LENGTH_M / speed_m_s
-    process = GustProcess(np.full(400, scale_s), np.random.default_rng(8))
-    gusts = np.array([process.step(0.2) for _ in range(4096)])
+    rng = np.random.default_rng(8)
+    process = GustProcess(np.full(400, scale_s), rng)
+    gusts = np.array([process.step(0.2, rng.standard_normal((400, 2))) for _ in range(4096)])
     frequencies, power = signal.welch(gusts, fs=5.0, nperseg=1024, axis=0)
     # Longitudinal spectrum of von Karman (textbook, from memory): 4 T / (1 + 70.8 (f T)^2)^(5/6) for unit variance.
     karman = 4 * scale_s / (1 + 70.8 * (frequencies * scale_s) ** 2) ** (5 / 6)

@@ -11,6 +11,7 @@ from scipy import signal
 from simulators.air import FloatArray
 from simulators.house import FACADES, Facade, House
 from simulators.houses import load_house
+from simulators.noise import AT_ONCE, Noise
 from simulators.rigging import Rigging, TapPlace
 from simulators.weather import GustProcess, WanderProcess, Weather
 from tests.simulators.builders import REFERENCE_CLIMATE
@@ -23,8 +24,9 @@ AIR = np.array([1.2041])
 @pytest.fixture(scope="module")
 def gusts() -> FloatArray:
     """Gusts of 600 houses at 5 m/s over 410 s, 10 a second, (steps, houses)."""
-    process = GustProcess(np.full(600, LENGTH_M / SPEED_M_S), np.random.default_rng(3))
-    return np.array([process.step(0.1) for _ in range(4096)])
+    rng = np.random.default_rng(3)
+    process = GustProcess(np.full(600, LENGTH_M / SPEED_M_S), rng)
+    return np.array([process.step(0.1, rng.standard_normal((600, 2))) for _ in range(4096)])
 
 
 def test_gusts_have_unit_variance_from_the_start(gusts: FloatArray) -> None:
@@ -55,10 +57,12 @@ def test_integral_time_is_that_of_the_length_scale(gusts: FloatArray) -> None:
 
 
 def test_the_step_width_does_not_change_the_gusts() -> None:
-    coarse = GustProcess(np.full(2000, 7.0), np.random.default_rng(4))
-    series = np.array([coarse.step(1.0) for _ in range(60)])
-    fine = GustProcess(np.full(2000, 7.0), np.random.default_rng(5))
-    finer = np.array([fine.step(0.1) for _ in range(600)])[9::10]
+    rng = np.random.default_rng(4)
+    coarse = GustProcess(np.full(2000, 7.0), rng)
+    series = np.array([coarse.step(1.0, rng.standard_normal((2000, 2))) for _ in range(60)])
+    rng = np.random.default_rng(5)
+    fine = GustProcess(np.full(2000, 7.0), rng)
+    finer = np.array([fine.step(0.1, rng.standard_normal((2000, 2))) for _ in range(600)])[9::10]
     for course in (series, finer):
         assert course.var() == pytest.approx(1.0, abs=0.03)
     lag1 = [(c[:-1] * c[1:]).mean() for c in (series, finer)]
@@ -66,11 +70,12 @@ def test_the_step_width_does_not_change_the_gusts() -> None:
 
 
 def test_wander_has_unit_variance_and_its_time_scale() -> None:
-    process = WanderProcess(np.full((4000, 1), 150.0), np.random.default_rng(6))
-    first = process.step(0.1).copy()
+    rng = np.random.default_rng(6)
+    process = WanderProcess(np.full((4000, 1), 150.0), rng)
+    first = process.step(0.1, rng.standard_normal((4000, 1))).copy()
     last = first
     for _ in range(1500):
-        last = process.step(0.1)
+        last = process.step(0.1, rng.standard_normal((4000, 1)))
     assert last.var() == pytest.approx(1.0, abs=0.08)
     assert float((first * last).mean()) == pytest.approx(np.exp(-1), abs=0.05)
 
@@ -190,3 +195,9 @@ def test_the_gust_that_somebody_orders_comes_on_top() -> None:
     weather.step(0.1, AIR)
     calm.step(0.1, AIR)
     assert weather.speed_m_s - calm.speed_m_s == pytest.approx(4.0)
+
+
+def test_noise_drawn_ahead_is_the_noise_drawn_step_by_step() -> None:
+    ahead, now = Noise(np.random.default_rng(7), 5), np.random.default_rng(7)
+    for _ in range(2 * AT_ONCE // 5):
+        assert np.array_equal(ahead.step(), now.standard_normal(5))
