@@ -18,7 +18,6 @@ from acquisition.taps import TapsAsOne
 from acquisition.watchdog import Alarm, AlarmKind, Observation, Watchdog
 from drivers.battery import Battery
 from drivers.clock import NS_PER_S, Clock, Hosted, seconds
-from drivers.instrument import LinkState
 
 PERIOD_S = 0.1
 HEARTBEAT_S = 0.5
@@ -134,9 +133,7 @@ class Guard:
         self._recent.extend(readings)
         while self._recent and self._recent[0][0] < now_ns - seconds(SMOOTHING_S):
             self._recent.popleft()
-        linked = all(
-            status.state is LinkState.LINKED for status in self._rig.statuses() if status.name in self._rig.fan_names
-        )
+        linked = self._rig.fans_linked
         if now_ns >= self._battery_ns:
             self._battery_ns = now_ns + seconds(BATTERY_S)
             self.battery = self._read_battery()

@@ -13,6 +13,8 @@ from drivers.clock import NS_PER_S
 CAPACITY = 1 << 16
 """Readings kept per role: about 11 minutes at 100 Hz, close to two hours at 10 Hz."""
 
+MOST_MEANS = 64
+
 
 class _Ring:
     """A ring of stamped values that is read as two views at most."""
@@ -28,12 +30,25 @@ class _Ring:
         self._value[at] = value
         self._written += 1
 
+    @property
+    def empty(self) -> bool:
+        return not self._written
+
+    def values(self, start_ns: int, end_ns: int) -> NDArray[np.float64]:
+        """Return the values from `start_ns` to `end_ns`, both included; a view where they lie in one piece."""
+        at = self._written % CAPACITY
+        first = int(self._time_ns[:at].searchsorted(start_ns))
+        if self._written < CAPACITY or first > 0:
+            return self._value[first : int(self._time_ns[:at].searchsorted(end_ns, side="right"))]
+        times, values = self.since(start_ns)
+        return values[: int(times.searchsorted(end_ns, side="right"))]
+
     def since(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
         at = self._written % CAPACITY
-        newer = slice(int(np.searchsorted(self._time_ns[:at], start_ns)), at)
+        newer = slice(int(self._time_ns[:at].searchsorted(start_ns)), at)
         if self._written < CAPACITY or newer.start > 0:
             return self._time_ns[newer].copy(), self._value[newer].copy()
-        older = slice(at + int(np.searchsorted(self._time_ns[at:], start_ns)), CAPACITY)
+        older = slice(at + int(self._time_ns[at:].searchsorted(start_ns)), CAPACITY)
         return (
             np.concatenate([self._time_ns[older], self._time_ns[newer]]),
             np.concatenate([self._value[older], self._value[newer]]),
@@ -48,12 +63,15 @@ class LiveBuffer:
         self._lock = threading.Lock()
         self._rings = {role: _Ring() for role in Role}
         self._newest_ns: dict[Role, int] = {}
+        self._means: dict[tuple[Role, float, int], float | None] = {}
+        """Means that were asked for since the last reading came: several ask for the same at a tick."""
         self._first_tap = _Ring()
 
     def append(self, role: Role, time_ns: int, value: float) -> None:
         """Add a reading (SI units)."""
         with self._lock:
             self._rings[role].append(time_ns, value)
+            self._means.clear()
             self._newest_ns[role] = max(time_ns, self._newest_ns.get(role, time_ns))
 
     def append_first_tap(self, time_ns: int, value_pa: float) -> None:
@@ -85,5 +103,14 @@ class LiveBuffer:
 
     def mean(self, role: Role, seconds: float, end_ns: int) -> float | None:
         """Return the mean of the last `seconds` before `end_ns`, None without a reading."""
-        _, values = self.window(role, seconds, end_ns)
-        return float(values.mean()) if len(values) else None
+        with self._lock:
+            ring = self._rings[role]
+            if ring.empty:
+                return None
+            asked = (role, seconds, end_ns)
+            if asked not in self._means:
+                if len(self._means) > MOST_MEANS:
+                    self._means.clear()
+                values = ring.values(end_ns - round(seconds * NS_PER_S), end_ns)
+                self._means[asked] = float(np.add.reduce(values)) / len(values) if len(values) else None
+            return self._means[asked]

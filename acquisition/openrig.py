@@ -15,7 +15,7 @@ from drivers.byhand import Keyboard
 from drivers.clock import Clock
 from drivers.device import Drive, Gauge, connect
 from drivers.errors import ProfileError
-from drivers.instrument import LinkStatus
+from drivers.instrument import LinkState, LinkStatus
 from drivers.profile import Profile, load_profile
 from drivers.reading import Reading
 from drivers.transport import TransportOpener
@@ -149,9 +149,9 @@ class OpenRig:
         return tuple(item.status() for item in self._linked())
 
     @property
-    def fan_names(self) -> tuple[str, ...]:
-        """The names of the links of the fan drives."""
-        return tuple(fan.name for fan in self._fans)
+    def fans_linked(self) -> bool:
+        """Whether the link of every fan drive stands."""
+        return all(fan.status().state is LinkState.LINKED for fan in self._fans)
 
     def accept_identity(self, name: str) -> None:
         """Go on with the instrument that now answers on the link `name`: a person decided so."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
+from functools import cached_property
 
 from acquisition.correction import Correction
 from acquisition.fitted import Fitted
@@ -86,7 +87,7 @@ class CalibrationNote:
     due: tuple[tuple[str, date], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class RigSpec:
     """A rig as its file describes it; stored with every test as used.
 
@@ -118,7 +119,7 @@ class RigSpec:
         """The flow range in use on the first fan."""
         return self.range_named(self.fitted)
 
-    @property
+    @cached_property
     def fitted_ranges(self) -> Fitted:
         """The flow range in use on each fan."""
         names = (self.fitted, *(fan.fitted for fan in self.further))

@@ -54,6 +54,7 @@ class Series:
         """Start empty."""
         self._count = 0
         self._in_order = True
+        self._last_ns = 0
         self._time_ns = np.zeros(_FIRST_CAPACITY, np.int64)
         self._value = np.zeros(_FIRST_CAPACITY, np.float64)
         self._usable = np.zeros(_FIRST_CAPACITY, np.bool_)
@@ -67,16 +68,18 @@ class Series:
             self._time_ns = np.concatenate([self._time_ns, np.zeros_like(self._time_ns)])
             self._value = np.concatenate([self._value, np.zeros_like(self._value)])
             self._usable = np.concatenate([self._usable, np.zeros_like(self._usable)])
-        self._in_order = self._in_order and (self._count == 0 or time_ns >= self.last_ns)
-        self._time_ns[self._count] = time_ns
-        self._value[self._count] = value
-        self._usable[self._count] = usable and math.isfinite(value)
-        self._count += 1
+        at = self._count
+        self._in_order = self._in_order and (at == 0 or time_ns >= self._last_ns)
+        self._last_ns = time_ns
+        self._time_ns[at] = time_ns
+        self._value[at] = value
+        self._usable[at] = usable and math.isfinite(value)
+        self._count = at + 1
 
     @property
     def last_ns(self) -> int:
         """The stamp of the last value; there has to be one."""
-        return int(self._time_ns[self._count - 1])
+        return self._last_ns
 
     @property
     def columns(self) -> tuple[NDArray[np.int64], NDArray[np.float64], NDArray[np.bool_]]:
@@ -95,6 +98,7 @@ class Series:
         self._value = np.concatenate([own_values, values, np.zeros(spare, np.float64)])
         self._usable = np.concatenate([own_usable, usable, np.zeros(spare, np.bool_)])
         self._count += len(times_ns)
+        self._last_ns = int(self._time_ns[self._count - 1])
 
     def inside(self, start_ns: int, end_ns: int) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
         """Return two masks of shape (n,): in `[start_ns, end_ns)` and usable; in there and not usable."""

@@ -28,12 +28,13 @@ def trend(time_s: Floats, pressure_pa: Floats) -> Trend | None:
     """Return mean and slope of a window, both arrays of shape (n,); None with fewer than three readings."""
     if len(time_s) < 3:
         return None
-    centred = time_s - time_s.mean()
+    count = len(time_s)
+    centred = time_s - np.add.reduce(time_s) / count
     spread = float(centred @ centred)
     if spread <= 0:
         return None
-    mean = float(pressure_pa.mean())
-    return Trend(mean, float(centred @ (pressure_pa - mean)) / spread, float(time_s[-1] - time_s[0]), len(time_s))
+    mean = float(np.add.reduce(pressure_pa)) / count
+    return Trend(mean, float(centred @ (pressure_pa - mean)) / spread, float(time_s[-1] - time_s[0]), count)
 
 
 def settled(window: Trend, target_pa: float, building_lag_s: float, wind_spread_pa: float) -> bool:

@@ -227,8 +227,11 @@ class VirtualClock:
         self._advancing = True
         try:
             while not (cancel is not None and cancel.is_set()):
-                # Deterministic: `min` keeps the first hosted of those due at one time.
-                nearest = min(self._hosted, key=lambda hosted: hosted.due_ns, default=None)
+                # Deterministic: the first hosted of those due at one time.
+                nearest: HostedPump | None = None
+                for hosted in self._hosted:
+                    if nearest is None or hosted.due_ns < nearest.due_ns:
+                        nearest = hosted
                 if nearest is None or nearest.due_ns > deadline_ns:
                     self._now_ns = max(self._now_ns, deadline_ns)
                     return True

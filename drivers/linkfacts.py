@@ -51,6 +51,7 @@ class LinkFacts:
         self._bad = 0
         self._stamps: deque[int] = deque(maxlen=RATE_SAMPLES)
         self._damage: deque[int] = deque(maxlen=DAMAGED_FRAMES)
+        self._told: tuple[object, ...] = ()
         self._seen = self._look("")
 
     def good(self, now_ns: int, round_trip_s: float) -> None:
@@ -74,7 +75,11 @@ class LinkFacts:
         """Let other threads see how things are; `complaint` is what the instrument does wrong on a good link."""
         if self.state is LinkState.LINKED:
             self.sentence = complaint or self._damage_report(now_ns)
-        self._seen = self._look(self.sentence)
+        facts = (self.state, self.sentence, self.identity, self.newest_ns, self._bad)
+        told = (*facts, self._readings, self.no_replies, self.links, self.skipped)
+        if told != self._told:
+            self._told = told
+            self._seen = self._look(self.sentence)
 
     def status(self, now_ns: int) -> LinkStatus:
         """Return what was last published."""

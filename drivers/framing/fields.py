@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from enum import Enum
 
-from drivers.framing.scpi import decimal, scpi_number
+from drivers.framing.scpi import decimal, is_ordinary, scpi_number
 
 Splitter = Callable[[str], dict[str, str] | None]
 """Takes a line, returns the texts by channel name, None when the line is not made that way."""
@@ -20,6 +20,7 @@ class Over(Enum):
     RANGE = "over range"
 
 
+ALIKE = str.maketrans("123456789-", "000000000+")
 RawValue = float | Over
 """NaN when nothing is connected, infinite when over range at a known end."""
 
@@ -63,13 +64,12 @@ class ReplyFormat:
 
     def _is_even(self, texts: Iterable[str]) -> bool:
         """Tell whether the ordinary numbers of a line are written alike."""
-        ordinary = (text for text in texts if (value := decimal(text)) is not None and scpi_number(text) == value)
-        return len({_form(text) for text in ordinary}) <= 1
+        return len({_form(text) for text in texts if is_ordinary(text)}) <= 1
 
 
 def _form(text: str) -> str:
     """Return how a number is written: its characters after the point, in scientific notation all but the sign."""
-    form = re.sub("[0-9]", "0", text.upper().lstrip("+-")).replace("-", "+")
+    form = text.upper().lstrip("+-").translate(ALIKE)
     return form if "E" in form else form.partition(".")[2]
 
 
