@@ -56,6 +56,8 @@ class Look(QObject):
 
     def _apply(self) -> None:
         self.theme = self._wanted()
+        # Dressing over an old sheet takes Qt nine times as long as undressing first.
+        self.take_off()
         self._app.setPalette(palette(self.theme))
         self._app.setStyleSheet(style_sheet(self.theme))
         self.changed.emit()

@@ -20,5 +20,5 @@ def pdf_pages(pdf: bytes, ppi: float = 110.0) -> list[bytes]:
 
 def _png(page: pypdfium2.PdfPage, ppi: float) -> bytes:
     file = io.BytesIO()
-    page.render(scale=ppi / POINTS_PER_INCH).to_pil().save(file, "PNG")
+    page.render(scale=ppi / POINTS_PER_INCH).to_pil().save(file, "PNG", compress_level=1)
     return file.getvalue()
