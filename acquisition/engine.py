@@ -158,6 +158,10 @@ class Engine:
         """End holding a pressure: the fan stops, the record is closed."""
         self._mail.append(lambda now_ns: self._do_wish(Wish(None)))
 
+    def zero_again(self) -> None:
+        """Read the zero-flow pressure again, then hold the pressure on."""
+        self._mail.append(lambda now_ns: self._do_wish(Wish(None, zero=True)))
+
     def enter(self, role: Role, value: float) -> None:
         """Take a reading (SI) that a person typed; raises `ValueError` where nothing is typed."""
         self._rig.enter(role, value)

@@ -74,12 +74,7 @@ def allowed_pa(plan: TestPlan, target_pa: float, held_pa: float) -> float:
 def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: bool) -> Generator[Step, StepResult, Wish]:
     """Yield the steps of one direction; return the wish that ended it."""
     yield Checkpoint()
-    if not shutter:
-        yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
-    yield MeasureZero(WindowKind.ZERO_BEFORE, min(plan.zero_s, HOLD_ZERO_S))
-    if not shutter:
-        text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
-        yield Ask("uncover-fan", text, ("The fan is open",))
+    yield from _zero(plan, shutter=shutter)
     signed_pa = direction.sign * target_pa
     yield SetTargets((signed_pa,))
     yield Checkpoint()
@@ -90,6 +85,11 @@ def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: boo
         yield Settle(HOLD_SETTLE_S)
         wish = yield Hold()
         assert isinstance(wish, Wish)
+        if wish.zero:
+            yield Checkpoint()
+            yield StopFan()
+            yield from _zero(plan, shutter=shutter)
+            continue
         if wish.target_pa is not None:
             within_pa = allowed_pa(plan, wish.target_pa, signed_pa)
             if within_pa != wish.target_pa:
@@ -100,6 +100,16 @@ def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: boo
             return wish
         signed_pa = wish.target_pa
         yield SetTargets((signed_pa,))
+
+
+def _zero(plan: TestPlan, *, shutter: bool) -> Generator[Step, StepResult, None]:
+    """Yield the steps that read the zero-flow pressure with the fan closed."""
+    if not shutter:
+        yield Ask("cover-fan", "Cover the fan so that no air can pass through it.", ("The fan is covered",))
+    yield MeasureZero(WindowKind.ZERO_BEFORE, min(plan.zero_s, HOLD_ZERO_S))
+    if not shutter:
+        text = "Take the cover off the fan. Keep all doors and windows to the outside closed."
+        yield Ask("uncover-fan", text, ("The fan is open",))
 
 
 def held_plan(plan: TestPlan, target_pa: float) -> TestPlan:

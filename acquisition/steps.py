@@ -114,9 +114,13 @@ class Average:
 
 @dataclass(frozen=True, slots=True)
 class Wish:
-    """What somebody wants of a pressure that is held: another target, with its sign, or None: an end."""
+    """What somebody wants of a pressure that is held: another target, with its sign, or None: an end.
+
+    With `zero` the zero-flow pressure is read again, then the same pressure is held on.
+    """
 
     target_pa: float | None
+    zero: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -102,6 +102,7 @@ class Actions(QObject):
         self.hold_more = self._action(self._test, "Hold 5 Pa more", "+")
         self.hold_less = self._action(self._test, "Hold 5 Pa less", "-")
         self.hold_other_way = self._action(self._test, "Hold it in the other direction", "Shift+D")
+        self.zero_again = self._action(self._test, "Read the zero-flow pressure again", "Z")
         self.hold_end = self._action(self._test, "End the hold", "Shift+H")
         self._test.addSeparator()
         self.seal_starts = self._action(self._test, "Sealing starts", "S")

@@ -21,9 +21,10 @@ from gui.desk import Desk
 from gui.screen import Screen
 from gui.viewmodels.hunt import HuntFacts, HuntTab, hunt_picture
 from gui.viewmodels.hunt_trace import HuntTrace, hunt_trace
+from gui.viewmodels.hunt_zero import zero_prompt
 from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.moment import Moment
-from gui.viewmodels.prompt import running_prompt
+from gui.viewmodels.prompt import Prompt, running_prompt
 from gui.views.hunt_pages import LookPicture, PhonePicture
 from gui.views.hunt_place import HuntPlacePicture
 from gui.window import Window
@@ -61,7 +62,7 @@ class HuntDrawing:
             HuntPlacePicture(
                 figures=hunt_picture(moment, facts),
                 trace=self._trace(hunting.look, moment.display),
-                prompt=running_prompt(moment),
+                prompt=running_prompt(moment) or self._zero_prompt(moment),
                 tab=choices.tab,
                 tabs=tuple(self._words(tab, len(leaks)) for tab in HuntTab),
                 afar=choices.afar,
@@ -77,6 +78,13 @@ class HuntDrawing:
                 tone=hunting.tone.on,
             )
         )
+
+    def _zero_prompt(self, moment: Moment) -> Prompt | None:
+        """Return the question for the zero-flow pressure; nobody is asked in the middle of a seal."""
+        held = moment.snapshot is not None and moment.snapshot.held is not None
+        if not held or moment.sealing or self._desk.now_ns() < self._screen.hunt.zero_later_ns:
+            return None
+        return zero_prompt(self._desk.hunting.look, moment.display)
 
     def _how_to_look(self, moment: Moment, direction: Direction, target_pa: float) -> LookPicture:
         choices, job = self._screen.hunt, self._desk.job

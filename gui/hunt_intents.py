@@ -8,12 +8,15 @@ from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
 from analysis.records import Direction
 from analysis.units import Quantity, parse_value
+from drivers.clock import seconds
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.hunting import HIGHEST_HELD_PA, LOWEST_HELD_PA
 from gui.screen import Screen
 from gui.viewmodels.hunt import HuntTab
+from gui.viewmodels.hunt_zero import LATER_S, READ_AGAIN
 from gui.viewmodels.moment import Place
+from gui.viewmodels.prompt import Prompt, PromptKind
 from gui.window import Window
 
 HOLD_STEP_PA = 5.0
@@ -31,6 +34,7 @@ class HuntIntents(QObject):
         self._hunting = desk.hunting
         place = window.hunt
         place.tab_chosen.connect(self.show_tab)
+        place.prompt.chosen.connect(self._prompted)
         controls = place.controls
         controls.target_chosen.connect(self.choose_target)
         controls.typed.connect(self.type_target)
@@ -44,6 +48,7 @@ class HuntIntents(QObject):
             (actions.hold_less, self._less),
             (actions.hold_other_way, self._hunting.hold_other_way),
             (actions.hold_end, self._hunting.end_hold),
+            (actions.zero_again, self.zero_again),
             (actions.seal_starts, self.seal_starts),
             (actions.seal_done, self.seal_done),
             (actions.count_from_here, self.count_from_here),
@@ -116,6 +121,19 @@ class HuntIntents(QObject):
     def count_from_here(self) -> None:
         """Count the change from this moment on."""
         self._hunting.count_from_here()
+        self._screen.touch()
+
+    def zero_again(self) -> None:
+        """Read the zero-flow pressure again."""
+        self._hunting.zero_again()
+        self._screen.touch()
+
+    def _prompted(self, prompt: Prompt, choice: str) -> None:
+        if prompt.kind is not PromptKind.ZERO:
+            return
+        self._screen.hunt.zero_later_ns = self._desk.now_ns() + seconds(LATER_S)
+        if choice == READ_AGAIN:
+            self._hunting.zero_again()
         self._screen.touch()
 
     def _more(self) -> None:

@@ -145,6 +145,13 @@ class Hunting:
         if self._engine is not None:
             self._engine.end_hold()
 
+    def zero_again(self) -> None:
+        """Read the zero-flow pressure again, then hold the pressure on."""
+        if self._held_pa() is None or self._engine is None:
+            self._tell(Severity.ATTENTION, "No pressure is held: begin to hold one first (H).")
+        else:
+            self._engine.zero_again()
+
     def _held_pa(self) -> float | None:
         shown = self._engine.snapshot() if self._engine is not None else None
         return shown.target_pa if shown is not None and shown.held is not None else None

@@ -24,7 +24,10 @@ from analysis.errors import InvalidInput
 from analysis.units import Display, Quantity, unit_symbol
 from drivers.clock import Clock, seconds
 
-WORDS = "s [N] sealing starts, d done, n TEXT note, l [PART] new leak, m count from here, u take back"
+WORDS = (
+    "s [N] sealing starts, d done, n TEXT note, l [PART] new leak, m count from here, z zero-flow pressure again, "
+    "u take back"
+)
 LOOK_EVERY_NS = seconds(1.0)
 
 Watch = Callable[[Snapshot], None]
@@ -48,7 +51,7 @@ def parsed(text: str) -> Line | None:
     if words[0].replace(".", "", 1).isdecimal():
         at_s, words = float(words[0]), words[1:]
     key = words[0].lower() if words else ""
-    if key not in ("s", "d", "n", "l", "m", "u"):
+    if key not in ("s", "d", "n", "l", "m", "z", "u"):
         raise InvalidInput("mark", text.strip(), f"one of these is needed: {WORDS}")
     return Line(at_s, key, " ".join(words[1:]))
 
@@ -119,6 +122,9 @@ class Dictated:
                     self._say(f"Leak {session.new_leak(line.rest or UNKNOWN_PART)} is noted.")
                 case "m":
                     session.count_from_here()
+                case "z":
+                    self._session.zero_again()
+                    self._say("The zero-flow pressure is read again, then the pressure is held on.")
                 case "u":
                     self._say("Taken back." if session.undo() else "There is nothing to take back.")
         except InvalidInput as error:

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from acquisition.derive import air_in, derive_zero, fan_flows, pressure_of, taps_read, taps_together
+from acquisition.derive import air_in, fan_flows, pressure_of, taps_read, taps_together
 from acquisition.fitted import Fitted
 from acquisition.job.leaks import SealingMark, SealingMarkKind
+from acquisition.sealing.zeros import ReadZero, crossing_m3_h, read_zero, zero_windows
 from acquisition.series import RunData, WindowRecord
-from acquisition.steps import WindowKind
 from analysis.air import moist_air_density
 from analysis.records import Air, Building, Direction
 from analysis.sealing.change import Change, change_at
@@ -22,6 +22,7 @@ from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled
 from analysis.sealing.unrest import Unrest, unrest_of
 from analysis.sealing.watch import Step, steps_in
 from analysis.sealing.windanswer import WindAnswer, calmed_crosswise, wind_answer
+from analysis.sealing.zeroage import joined, put_right
 from drivers.clock import NS_PER_S
 
 Floats = NDArray[np.float64]
@@ -76,31 +77,48 @@ def held_look(
 
     `held_pa` is the induced pressure without its sign; `exponent` that of the last test.
     """
-    zeros = [window for window in windows if window.kind is WindowKind.ZERO_BEFORE]
-    if not zeros:
+    raw: Trace | None = None
+    former: ReadZero | None = None
+    breaks: list[tuple[float, float]] = []
+    levelling = Levelling(direction, 0.0, building.volume_m3, exponent, pressure_of(air, building), held_pa)
+    read = zero_windows(windows)
+    for window, until_ns in zip(read, [*(item.start_ns for item in read[1:]), 2**62], strict=True):
+        zero = read_zero(data, window, air, building)
+        levelling = replace(levelling, zero_pa=zero.mean_pa)
+        if raw is not None and former is not None:
+            raw = put_right(raw, levelling, held_pa, former.end_s, zero.start_s, zero.mean_pa - former.mean_pa)
+        times_ns, taps_pa = taps_together(data, taps_read(data), window.end_ns, until_ns)
+        held = _held_in(times_ns, direction.sign * (taps_pa.mean(axis=1) - zero.mean_pa), held_pa)
+        former = zero
+        if held is not None:
+            times_ns, taps_pa = times_ns[held], taps_pa[held]
+            flow = leak_flow(direction, air, data, times_ns, fitted, building, exponent)
+            trace = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
+            if raw is not None:
+                breaks.append((raw.end_s, trace.start_s))
+            raw = trace if raw is None else joined(raw, trace)
+    if raw is None:
         return None
-    zero_pa = derive_zero(data, zeros[-1]).mean_pa
-    times_ns, taps_pa = taps_together(data, taps_read(data), zeros[-1].end_ns, 2**62)
-    begin = _held_from(times_ns, direction.sign * (taps_pa.mean(axis=1) - zero_pa), held_pa)
-    if begin is None:
-        return None
-    levelling = Levelling(direction, zero_pa, building.volume_m3, exponent, pressure_of(air, building), held_pa)
-    times_ns, taps_pa = times_ns[begin:], taps_pa[begin:]
-    flow = leak_flow(direction, air, data, times_ns, fitted, building, exponent)
-    raw = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
     answer, unrest, steps = understood(raw, levelling)
+    steps = without_breaks(steps, breaks)
     trace = answer.calmed(raw)
-    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks, steps))
+    mean_m3_h = float(np.nanmean(trace.flow_m3_h))
+    known = [read_zero(data, item, air, building) for item in read]
+
+    def further(start_s: float, end_s: float) -> float:
+        return crossing_m3_h(known, start_s, end_s, mean_m3_h, levelling, held_pa)
+
+    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks, steps, further))
 
 
-def _held_from(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> int | None:
-    """Return the first reading of the first stretch of `STEADY_S` that is near to what is wished for."""
+def _held_in(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> slice | None:
+    """Return the readings from the first stretch of `STEADY_S` that is near to what is wished for to the last near."""
     far = np.abs(induced_pa / held_pa - 1.0) > STEADY_SHARE
     beginnings = np.concatenate([[0], np.flatnonzero(far) + 1])
     ends = np.concatenate([np.flatnonzero(far), [len(far)]])
     for begin, end in zip(beginnings, ends, strict=True):
         if end > begin and times_ns[end - 1] - times_ns[begin] >= STEADY_S * NS_PER_S:
-            return int(begin)
+            return slice(int(begin), int(np.flatnonzero(~far)[-1]) + 1)
     return None
 
 
@@ -141,6 +159,15 @@ def understood(raw: Trace, levelling: Levelling) -> tuple[WindAnswer, Unrest | N
     return answer, unrest, steps
 
 
+def without_breaks(steps: Sequence[Step], breaks: Sequence[tuple[float, float]]) -> tuple[Step, ...]:
+    """Return the steps but those at a break in which the zero-flow pressure was read anew: its error looks like one."""
+    return tuple(
+        step
+        for step in steps
+        if not any(start_s - OWN_STEP_S <= step.at_s <= end_s + OWN_STEP_S for start_s, end_s in breaks)
+    )
+
+
 def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
     edges = [raw.start_s - BESIDE_S, *(step.at_s for step in steps), raw.end_s + BESIDE_S]
     spans = [raw.span(one + BESIDE_S, other - BESIDE_S) for one, other in itertools.pairwise(edges)]
@@ -148,9 +175,15 @@ def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
 
 
 def sealed_looks(
-    trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark], steps: Sequence[Step] = ()
+    trace: Trace,
+    unrest: Unrest | None,
+    marks: Sequence[SealingMark],
+    steps: Sequence[Step] = (),
+    further: Callable[[float, float], float] = lambda start_s, end_s: 0.0,
 ) -> tuple[SealedLook, ...]:
     """Return a look at each seal that was marked as done; it began at the mark before it that says so.
+
+    `further` says what something else than the unrest adds to the interval of a change between two moments (m3/h).
 
     The flow before a seal reaches back to the change before it, whether that was marked or is a step.
     """
@@ -178,6 +211,7 @@ def sealed_looks(
                     started_s=begun_s,
                     now_s=min(until_s, trace.end_s),
                     not_before_s=max(over_s, default=-math.inf),
+                    further_m3_h=further(begun_s, at_s),
                 )
             looks.append(SealedLook(mark, begun_s, at_s, change))
             started_s = None

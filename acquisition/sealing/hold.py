@@ -7,17 +7,26 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from acquisition.derive import derive_zero, pressure_of, taps_read, taps_together
+from acquisition.derive import pressure_of, taps_read, taps_together
 from acquisition.job.leaks import SealingMark, SealingMarkKind
 from acquisition.plan import TestPlan
 from acquisition.progress import RunInProgress
 from acquisition.rig import RigSpec
-from acquisition.sealing.held import SealedLook, leak_flow, sealed_looks, understood
-from acquisition.steps import WindowKind
+from acquisition.sealing.held import SealedLook, leak_flow, sealed_looks, understood, without_breaks
+from acquisition.sealing.zeros import (
+    NEWEST_AIR_S,
+    ReadZero,
+    age_of,
+    crossing_m3_h,
+    read_zero,
+    stack_in,
+    unsure_m3_h,
+    zero_windows,
+)
 from analysis.records import Estimate
 from analysis.sealing.change import (
     AFTER_S,
@@ -33,6 +42,7 @@ from analysis.sealing.levelled import Levelling, Trace, levelled_trace
 from analysis.sealing.unrest import SHORTEST_S, Unrest, Windows
 from analysis.sealing.watch import Step, StepKind
 from analysis.sealing.windanswer import WindAnswer
+from analysis.sealing.zeroage import ZeroAge, joined, put_right
 from analysis.student import COVERAGE
 from drivers.clock import NS_PER_S
 
@@ -48,6 +58,7 @@ NEWEST_S = 10
 BEFORE_MARK_S = 60
 FARTHEST_S = 900
 """From so far apart on two means wander no further from each other than the record shows."""
+_NEW = ZeroAge()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +91,8 @@ class HoldLook:
     levels: tuple[Level, ...]
     final: tuple[SealedLook, ...]
     """Those of `sealed` of which nothing more will be learnt."""
+    zero: ZeroAge = _NEW
+    """How old the zero-flow pressure is; what it may have moved by is in the intervals."""
 
     @property
     def windy(self) -> bool:
@@ -94,19 +107,19 @@ class HoldWatch:
     def __init__(
         self, run: RunInProgress, target_pa: float, began_ns: int, plan: TestPlan, rig: RigSpec, exponent: float
     ) -> None:
-        """Begin at a stamp of the run's clock; raises `InvalidInput` where the run has no zero-flow pressure."""
+        """Begin at a stamp of the run's clock; the zero-flow pressure of the run has been read by then."""
         self._run = run
         self._plan = plan
         self._fitted = rig.fitted_ranges
         self._next_ns = began_ns
         self._began_ns = began_ns
         self.held_pa = abs(target_pa)
-        zeros = [window for window in tuple(run.windows) if window.kind is WindowKind.ZERO_BEFORE]
-        zero_pa = derive_zero(run.data, zeros[-1]).mean_pa if zeros else 0.0
+        self._from_ns = began_ns
+        self._zeros = [self._read_zero()]
         building = plan.building
         self._levelling = Levelling(
             run.direction,
-            zero_pa,
+            self._zeros[-1].mean_pa,
             building.volume_m3,
             exponent,
             pressure_of(plan.air, building),
@@ -119,6 +132,34 @@ class HoldWatch:
         self._unrest: Unrest | None = None
         self._steps: tuple[Step, ...] = ()
         self._learnt_s = -math.inf
+        self._age = ZeroAge()
+        self._breaks: list[tuple[float, float]] = []
+
+    @property
+    def run(self) -> RunInProgress:
+        """The run that is followed."""
+        return self._run
+
+    @property
+    def began_ns(self) -> int:
+        """Stamp from which on the pressure is held without a break."""
+        return self._from_ns
+
+    def go_on(self, began_ns: int) -> None:
+        """Go on from a stamp on, when the same pressure is held again after a break.
+
+        Where the zero-flow pressure was read anew, what it moved by is taken to have come evenly, and is taken off the
+        flows since it was read before.
+        """
+        former, zero = self._zeros[-1], self._read_zero()
+        if zero.end_s > former.end_s:
+            moved_pa = zero.mean_pa - former.mean_pa
+            self._raw = put_right(self._raw, self._levelling, self.held_pa, former.end_s, zero.start_s, moved_pa)
+            self._levelling = replace(self._levelling, zero_pa=zero.mean_pa)
+            self._zeros.append(zero)
+            self._breaks.append((self._raw.end_s, began_ns / NS_PER_S))
+        self._from_ns = self._next_ns = began_ns
+        self._learnt_s = -math.inf
 
     def look(self, marks: Sequence[SealingMark], since: SealingMark | None = None) -> HoldLook:
         """Return what is to be said now; `since` is the mark from which the change is counted, None: the beginning."""
@@ -127,6 +168,7 @@ class HoldWatch:
             self._learn()
         unrest, steps = self._unrest, self._steps
         trace = self._answer.calmed(self._raw)
+        self._age = replace(self._age, seconds=max(trace.end_s - self._zeros[-1].end_s, 0.0))
         sealed = self._sealed(trace, unrest, marks, steps)
         since_s = self._since_s(since, sealed, marks)
         return HoldLook(
@@ -134,29 +176,44 @@ class HoldWatch:
             held_pa=self.held_pa,
             trace=trace,
             unrest=unrest,
-            now_m3_h=None if unrest is None else newest(trace, unrest),
-            since=None if unrest is None else change_since(trace, unrest, since_s, [look.done_s for look in sealed]),
+            now_m3_h=None if unrest is None else newest(trace, unrest, self._unsure(unrest)),
+            since=None
+            if unrest is None
+            else change_since(trace, unrest, since_s, [look.done_s for look in sealed], self._unsure(unrest, since_s)),
             since_s=since_s,
             smallest_m3_h=None if unrest is None else smallest_m3_h(unrest),
             steps=steps,
             sealed=sealed,
             levels=() if unrest is None else levels_of(trace, unrest, steps, sealed),
             final=tuple(self._settled.values()),
+            zero=self._age,
         )
+
+    def _unsure(self, unrest: Unrest, since_s: float | None = None) -> float:
+        return unsure_m3_h(self._zeros, self._age, unrest.mean_m3_h, self._levelling, self.held_pa, since_s)
+
+    def _read_zero(self) -> ReadZero:
+        """Return the newest zero-flow pressure of the run."""
+        windows = zero_windows(tuple(self._run.windows))
+        return read_zero(self._run.data, windows[-1], self._plan.air, self._plan.building)
 
     def _learn(self) -> None:
         """Learn the wind and the steps from the record as it is now."""
         recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
-        self._answer, self._unrest, steps = understood(recent, self._levelling)
+        self._answer, self._unrest, found = understood(recent, self._levelling)
+        steps = without_breaks(found, self._breaks)
         # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
         known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
         older = [step for step in self._steps if step.at_s < known_s]
         self._steps = (*older, *(step for step in steps if step.at_s >= known_s))
         self._learnt_s = self._raw.end_s
+        air, building, end_ns = self._plan.air, self._plan.building, round(self._raw.end_s * NS_PER_S)
+        stack_pa = stack_in(self._run.data, air, building, end_ns - round(NEWEST_AIR_S * NS_PER_S), end_ns)
+        self._age = age_of(self._zeros[-1], stack_pa, self._answer.calmed(self._raw), self._levelling)
 
     def _take(self) -> None:
         """Bring the readings since the last look into the trace, the last seconds of it once more."""
-        from_ns = max(self._next_ns - round(AGAIN_S * NS_PER_S), self._began_ns)
+        from_ns = max(self._next_ns - round(AGAIN_S * NS_PER_S), self._from_ns)
         data = self._run.data
         times_ns, taps_pa = taps_together(data, taps_read(data), from_ns, 2**62)
         if not len(times_ns) or taps_pa.shape[1] != self._raw.apart_pa.shape[1]:
@@ -167,16 +224,9 @@ class HoldWatch:
         )  # fmt: skip
         newer = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, self._levelling)
         # The first second of a piece is not whole, and its change of pressure knows nothing of what came before.
-        keep_s = newer.start_s if from_ns == self._began_ns else newer.start_s + AGAIN_S / 2
+        keep_s = newer.start_s if from_ns == self._from_ns else newer.start_s + AGAIN_S / 2
         newer = newer.span(keep_s, math.floor(times_ns[-1] / NS_PER_S))
-        older = self._raw.span(self._raw.start_s, newer.start_s)
-        gap = round(newer.start_s - older.end_s) if len(older.flow_m3_h) else 0
-        begin_s = older.start_s if len(older.flow_m3_h) else newer.start_s
-        self._raw = Trace(
-            begin_s,
-            np.concatenate([older.flow_m3_h, np.full(gap, np.nan), newer.flow_m3_h]),
-            np.concatenate([older.apart_pa, np.full((gap, older.apart_pa.shape[1]), np.nan), newer.apart_pa]),
-        )
+        self._raw = joined(self._raw, newer)
         self._next_ns = int(times_ns[-1])
 
     def _sealed(
@@ -185,7 +235,12 @@ class HoldWatch:
         """Return the seals of this stretch; what was learnt of one for good stays as it was told then."""
         here = [mark for mark in marks if mark.t_ns >= self._began_ns]
         self._settled = {mark: look for mark, look in self._settled.items() if mark in here}
-        looks = sealed_looks(trace, unrest, here, steps)
+
+        def further(start_s: float, end_s: float) -> float:
+            flow = 0.0 if unrest is None else unrest.mean_m3_h
+            return crossing_m3_h(self._zeros, start_s, end_s, flow, self._levelling, self.held_pa)
+
+        looks = sealed_looks(trace, unrest, here, steps, further)
         starts = [mark.t_ns / NS_PER_S for mark in here if mark.kind is SealingMarkKind.STARTS]
         for look in looks:
             over = trace.end_s >= look.done_s + LONGEST_AFTER_S or any(
@@ -204,17 +259,19 @@ class HoldWatch:
         return min([first_s, *edges])
 
 
-def newest(trace: Trace, unrest: Unrest) -> Estimate | None:
-    """Return the flow of the last seconds, how far such a mean wanders around it."""
+def newest(trace: Trace, unrest: Unrest, further_m3_h: float = 0.0) -> Estimate | None:
+    """Return the flow of the last seconds; `further_m3_h` adds to how far such a mean wanders around it."""
     last = trace.between(trace.end_s - NEWEST_S, trace.end_s)
     if not len(last):
         return None
-    half = unrest.limit_m3_h(Windows(BEFORE_MARK_S, NEWEST_S), COVERAGE)
+    half = math.hypot(unrest.limit_m3_h(Windows(BEFORE_MARK_S, NEWEST_S), COVERAGE), further_m3_h)
     value = float(last.mean())
     return Estimate(value, value - half, value + half)
 
 
-def change_since(trace: Trace, unrest: Unrest, since_s: float, done_s: Sequence[float] = ()) -> Change | None:
+def change_since(
+    trace: Trace, unrest: Unrest, since_s: float, done_s: Sequence[float] = (), further_m3_h: float = 0.0
+) -> Change | None:
     """Return the change from the minute before a moment to the last half minute, None where one of them is empty.
 
     The minute before begins no earlier than the last of the seals before it was done.
@@ -225,7 +282,8 @@ def change_since(trace: Trace, unrest: Unrest, since_s: float, done_s: Sequence[
     if len(before) < FEWEST_BEFORE_S or len(after) < FEWEST_AFTER_S:
         return None
     gap = min(max(round(trace.end_s - AFTER_S - since_s), 0), FARTHEST_S)
-    return judged(float(before.mean()), float(after.mean()), Windows(len(before), len(after), gap), unrest, COVERAGE)
+    windows = Windows(len(before), len(after), gap)
+    return judged(float(before.mean()), float(after.mean()), windows, unrest, COVERAGE, further_m3_h)
 
 
 def levels_of(trace: Trace, unrest: Unrest, steps: Sequence[Step], sealed: Sequence[SealedLook]) -> tuple[Level, ...]:

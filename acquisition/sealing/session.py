@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from acquisition.engine import Engine
 from acquisition.job import Job, SealingMark, SealingMarkKind
@@ -28,14 +28,6 @@ COUNTED_FROM = "counted from here"
 UNKNOWN_PART = "other"
 
 
-@dataclass(frozen=True, slots=True)
-class _Stretch:
-    """Which held pressure is followed."""
-
-    run: int
-    began_ns: int
-
-
 class HoldSession:
     """Belongs to one job and the engine that runs on it. Marks may be set while another thread looks."""
 
@@ -47,7 +39,6 @@ class HoldSession:
         self._exponent = last_exponent(job)
         self._since_utc = clock.utc()
         self._watch: HoldWatch | None = None
-        self._stretch: _Stretch | None = None
         self._stored: dict[SealingMark, Drop] = {}
         self._undo: list[Callable[[], None]] = []
         self._lock = threading.Lock()
@@ -156,6 +147,10 @@ class HoldSession:
         self._undo.append(take_back)
         return number
 
+    def zero_again(self) -> None:
+        """Read the zero-flow pressure again, then hold the pressure on."""
+        self._engine.zero_again()
+
     def undo(self) -> bool:
         """Take the last mark back; measured data is never taken back. Return whether there was one."""
         if not self._undo:
@@ -171,13 +166,14 @@ class HoldSession:
             run, held = self._engine.run, shown.held
             if run is None or held is None or shown.target_pa is None:
                 return None
-            stretch = _Stretch(id(run), held.began_ns)
-            if self._watch is None or stretch != self._stretch:
-                spec = self._job.tests()[-1].rig
-                plan = self._job.tests()[-1].plan
-                self._watch = HoldWatch(run, shown.target_pa, held.began_ns, plan, spec, self._exponent)
-                self._stretch = stretch
-            look = self._watch.look(self.marks, self.counted_from)
+            watch = self._watch
+            if watch is None or watch.run is not run or watch.held_pa != abs(shown.target_pa):
+                test = self._job.tests()[-1]
+                watch = HoldWatch(run, shown.target_pa, held.began_ns, test.plan, test.rig, self._exponent)
+                self._watch = watch
+            elif watch.began_ns != held.began_ns:
+                watch.go_on(held.began_ns)
+            look = watch.look(self.marks, self.counted_from)
             self._store(look)
             return look
 

@@ -75,11 +75,12 @@ def change_at(
     started_s: float | None = None,
     now_s: float | None = None,
     not_before_s: float = -math.inf,
+    further_m3_h: float = 0.0,
 ) -> Change | None:
     """Return what the seal that was done at `done_s` brought, as far as it can be told; None while it is too early.
 
     The flow before is taken up to `started_s`, when the sealing began, and from `not_before_s` on, when the change
-    before it was over. From `AFTER_S` on the moment is looked at as a known one.
+    before it was over. From `AFTER_S` on the moment is looked at as a known one. `further_m3_h` adds to the interval.
     """
     end_s = min(trace.end_s if now_s is None else now_s, done_s + LONGEST_AFTER_S)
     start_s = done_s if started_s is None else min(started_s, done_s)
@@ -90,7 +91,7 @@ def change_at(
     windows = best_windows(unrest, len(after), round(done_s - start_s), len(before))
     before = before[-windows.before_s :]
     coverage = COVERAGE if len(after) >= AFTER_S - 1 else WATCH_COVERAGE
-    return judged(float(before.mean()), float(after.mean()), windows, unrest, coverage)
+    return judged(float(before.mean()), float(after.mean()), windows, unrest, coverage, further_m3_h)
 
 
 def best_windows(unrest: Unrest, after_s: int = AFTER_S, gap_s: int = 0, longest_before_s: int = 10**6) -> Windows:
@@ -99,12 +100,17 @@ def best_windows(unrest: Unrest, after_s: int = AFTER_S, gap_s: int = 0, longest
     return min((Windows(length, after_s, gap_s) for length in sorted(lengths)), key=unrest.sd_m3_h)
 
 
-def judged(before_m3_h: float, after_m3_h: float, windows: Windows, unrest: Unrest, coverage: float) -> Change:
-    """Return the change between two means; `coverage` is the probability of a quiet house to stay below the limit."""
+def judged(
+    before_m3_h: float, after_m3_h: float, windows: Windows, unrest: Unrest, coverage: float, further_m3_h: float = 0.0
+) -> Change:
+    """Return the change between two means; `coverage` is the probability of a quiet house to stay below the limit.
+
+    `further_m3_h` is what something else than the unrest adds to the interval (95 %).
+    """
     difference = after_m3_h - before_m3_h
-    half = unrest.limit_m3_h(windows, COVERAGE)
-    limit = unrest.limit_m3_h(windows, coverage)
-    smallest = smallest_m3_h(unrest, windows, coverage)
+    half = math.hypot(unrest.limit_m3_h(windows, COVERAGE), further_m3_h)
+    limit = math.hypot(unrest.limit_m3_h(windows, coverage), further_m3_h)
+    smallest = math.hypot(smallest_m3_h(unrest, windows, coverage), further_m3_h)
     if abs(difference) > limit:
         sureness = Sureness.SURE
     elif smallest > TOO_WINDY_SHARE * before_m3_h:

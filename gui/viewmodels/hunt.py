@@ -16,6 +16,7 @@ from analysis.records import Direction, Estimate
 from analysis.sealing.change import FEWEST_AFTER_S, Change, Sureness
 from analysis.units import Display, Quantity, format_estimate, format_value, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.hunt_zero import zero_words
 from gui.viewmodels.moment import Moment, RigState
 
 NO_FIGURE = "–"
@@ -63,6 +64,8 @@ class HuntChoices:
     chosen: int | None = None
     timer_end_ns: int | None = None
     """When the timer runs out, on the clock of the readings."""
+    zero_later_ns: int = 0
+    """Before then it is not asked for the zero-flow pressure once more."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -270,9 +273,8 @@ def _least(look: HoldLook | None, display: Display) -> str:
     text = format_value(look.smallest_m3_h, Quantity.FLOW, display, 1)
     share = 100.0 * look.smallest_m3_h / look.unrest.mean_m3_h
     unit = unit_symbol(Quantity.FLOW, display)
-    return f"Least change that can be told in 30 s now: {text} {unit} ({share:.1f} %)".replace(
-        ".", display.decimal_mark
-    )
+    least = f"Least change that can be told in 30 s now: {text} {unit} ({share:.1f} %)"
+    return f"{least.replace('.', display.decimal_mark)} · {zero_words(look)}"
 
 
 def _seals(look: HoldLook, leaks: Mapping[int, Leak], display: Display) -> tuple[SealRow, ...]:

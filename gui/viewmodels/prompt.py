@@ -20,6 +20,7 @@ class PromptKind(StrEnum):
     OWED = "owed"
     RESUME = "resume"
     RANGE = "range"
+    ZERO = "zero"
 
 
 ACCEPT, END_TEST = "Go on with this instrument", "End the test here"

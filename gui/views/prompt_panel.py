@@ -30,13 +30,13 @@ class PromptPanel(QFrame):
         self.reason.setEditable(True)
         self.reason.setAccessibleName("Reason")
         self._group = QButtonGroup(self)
-        self._buttons = [button("", "primary" if at == 0 else "") for at in range(MOST_CHOICES)]
-        choices = QHBoxLayout()
-        choices.setSpacing(GAP_8)
-        for at, view in enumerate(self._buttons):
+        self.choices = [button("", "primary" if at == 0 else "") for at in range(MOST_CHOICES)]
+        line = QHBoxLayout()
+        line.setSpacing(GAP_8)
+        for at, view in enumerate(self.choices):
             self._group.addButton(view, at)
-            choices.addWidget(view)
-        choices.addStretch(1)
+            line.addWidget(view)
+        line.addStretch(1)
         caution = QHBoxLayout()
         caution.setSpacing(GAP_8)
         caution.addWidget(self._sign)
@@ -47,7 +47,7 @@ class PromptPanel(QFrame):
         box.addWidget(self._text)
         box.addLayout(caution)
         box.addWidget(self.reason)
-        box.addLayout(choices)
+        box.addLayout(line)
         self.setLayout(box)
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
@@ -71,7 +71,7 @@ class PromptPanel(QFrame):
         self.reason.setVisible(bool(prompt.reasons))
         self.reason.clear()
         self.reason.addItems(prompt.reasons)
-        for at, view in enumerate(self._buttons):
+        for at, view in enumerate(self.choices):
             there = at < len(prompt.choices)
             view.setVisible(there)
             view.setText(prompt.choices[at] if there else "")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from acquisition.job import SealingMarkKind
@@ -9,9 +11,11 @@ from acquisition.sealing.leaks import LeakStatus
 from acquisition.snapshot import EngineState
 from analysis.records import Direction
 from analysis.sealing.change import Sureness
+from analysis.sealing.zeroage import ZeroAge
 from gui.viewmodels.hunt import HuntFacts, hunt_picture
 from gui.viewmodels.moment import Place
 from gui.viewmodels.next_step import Verb, next_step
+from gui.viewmodels.prompt import Prompt, PromptKind
 from simulators.faults import sealed
 from tests.gui.conftest import Stage
 from tests.gui.fakes import SI, moment, running_moment
@@ -82,9 +86,39 @@ def test_a_seal_is_told_in_the_window(stage: Stage) -> None:
     assert status(stage, 1) is LeakStatus.FOUND
     assert len(job.leaks.marks) == 2
     assert 1 in job.leaks.drops
-    place.controls.end.click()
+    program.intents.hunt.seal_done()
+    asked_for_the_zero_again(stage)
+    stage.engine().abandon()
     stage.until(lambda now: now.state is EngineState.IDLE)
+    stage.draw()
     assert not place.controls.end.isVisible()
+
+
+def asked(stage: Stage) -> Prompt | None:
+    return stage.program.window.hunt.prompt.prompt
+
+
+def asked_for_the_zero_again(stage: Stage) -> None:
+    """Let the zero-flow pressure be old: the place asks, waits while it is told to, and has it read."""
+    program, place = stage.program, stage.program.window.hunt
+    look = program.desk.hunting.look
+    assert look is not None
+    assert "zero-flow pressure 3 min old" in place.since.least.full
+    assert asked(stage) is None
+    for choice, answered in ((1, False), (0, True)):
+        program.screen.hunt.zero_later_ns = 0
+        program.desk.hunting.look = replace(look, zero=ZeroAge(2000.0, 0.0, 0.7))
+        program.screen.touch()
+        stage.draw()
+        prompt = asked(stage)
+        assert prompt is not None
+        assert prompt.kind is PromptKind.ZERO
+        assert "33 min ago. The wind is no longer that" in prompt.text
+        place.prompt.choices[choice].click()
+        stage.draw()
+        assert asked(stage) is None
+        stage.pass_time(1.0)
+        assert (stage.snapshot().held is None) is answered
 
 
 def test_the_place_says_what_is_missing(stage: Stage) -> None:

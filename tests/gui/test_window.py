@@ -78,7 +78,7 @@ def test_closing_during_a_test_asks_once_stops_the_fan_and_keeps_the_record(stag
     assert desk.busy
     window.close()
     stage.draw()
-    next(item for item in window.close_prompt._buttons if item.text() == CLOSE).click()
+    next(item for item in window.close_prompt.choices if item.text() == CLOSE).click()
     assert stage.program.window.may_close
     assert desk.job is None
     with sqlite3.connect(path) as db:

@@ -1,0 +1,45 @@
+"""The zero-flow pressure of a held pressure: how old it is, and when it is to be read again."""
+
+from __future__ import annotations
+
+from acquisition.sealing.hold import HoldLook
+from analysis.sealing.zeroage import ZeroDoubt, as_flow_m3_h
+from analysis.units import Display, Quantity, format_value, unit_symbol
+from gui.viewmodels.prompt import Prompt, PromptKind
+
+READ_AGAIN, LATER = "Read it again", "Later"
+LATER_S = 900.0
+"""After so long it is asked once more."""
+YOUNG_S = 90.0
+_REASONS = {
+    ZeroDoubt.TEMPERATURE: "The temperatures are no longer those at which it was read.",
+    ZeroDoubt.WIND: "The wind is no longer that in which it was read.",
+}
+
+
+def zero_words(look: HoldLook | None) -> str:
+    """Return how old the zero-flow pressure is, empty where none was read."""
+    if look is None:
+        return ""
+    if look.zero.seconds < YOUNG_S:
+        return "zero-flow pressure just read"
+    return f"zero-flow pressure {look.zero.seconds / 60.0:.0f} min old"
+
+
+def zero_prompt(look: HoldLook | None, display: Display) -> Prompt | None:
+    """Return the question whether the zero-flow pressure is read again, None while it is good."""
+    if look is None or not look.zero.doubts or look.now_m3_h is None:
+        return None
+    reasons = [_REASONS[doubt] for doubt in look.zero.doubts if doubt in _REASONS]
+    flow = as_flow_m3_h(look.zero.drift_pa, look.now_m3_h.value, look.levelling, look.held_pa)
+    moved = f"{format_value(look.zero.drift_pa, Quantity.PRESSURE, display)} {unit_symbol(Quantity.PRESSURE, display)}"
+    worth = f"{format_value(flow, Quantity.FLOW, display)} {unit_symbol(Quantity.FLOW, display)}"
+    age = f"It was read {look.zero.seconds / 60.0:.0f} min ago."
+    return Prompt(
+        PromptKind.ZERO,
+        "zero-again",
+        "The zero-flow pressure has become old",
+        " ".join([age, *reasons, f"It may have moved by {moved}, which looks like {worth}: the intervals carry that."]),
+        (READ_AGAIN, LATER),
+        "The fan stops for about a minute. Marks and drops stay; by what it has moved the flows are put right.",
+    )
