@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from analysis.records import Air, Building
     from drivers.clock import Clock
     from drivers.transport import TransportOpener
+    from gui.beside import Beside
     from gui.look import Look
     from simulators.exercise import Exercise
     from simulators.rig import SimulatedRig
@@ -76,11 +77,11 @@ def window(options: argparse.Namespace) -> int:
     return run(job, sources(options.seed), trainer_window)
 
 
-def trainer_window(look: Look, folder: Path, join: Callable[[str, str], None]) -> QWidget:
+def trainer_window(look: Look, folder: Path, beside: Beside) -> QWidget:
     """Open the trainer's window, which alone knows the simulator, beside the normal one."""
     from gui.classroom.opening import open_beside
 
-    return open_beside(look, folder, join)
+    return open_beside(look, folder, beside)
 
 
 def pictures(options: argparse.Namespace) -> int:

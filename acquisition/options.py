@@ -371,7 +371,9 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
         help="a house of the exercise for each of N students, who join at HOST:PORT; 0: one house that all watch",
     )
     simulate.add_argument("--truths", type=Path, metavar="DIR", help="folder for the truth of each house of a class")
-    simulate.add_argument("--rig-file", type=Path, metavar="FILE", help="write the rig file to test with")
+    simulate.add_argument(
+        "--rig-file", type=Path, metavar="PATH", help="write the rig file to test with; of a class, all into a folder"
+    )
     simulate.add_argument("--job-file", type=Path, metavar="FILE", help="make a job with the data of the house")
 
 

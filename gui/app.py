@@ -31,6 +31,7 @@ from drivers.openers import Openers
 from drivers.transport import TransportOpener
 from gui.actions import Actions
 from gui.awake import KeepAwake
+from gui.beside import Beside
 from gui.bridge import Bridge
 from gui.desk import Desk
 from gui.errands import Errands, ThreadErrands
@@ -111,8 +112,8 @@ class WideKeys(QObject):
         return False
 
 
-OpenTrainer = Callable[[Look, Path, Callable[[str, str], None]], QWidget]
-"""Opens the trainer's window beside this one: takes the look, a folder, and what lets this window join its class."""
+OpenTrainer = Callable[[Look, Path, Beside], QWidget]
+"""Opens the trainer's window beside this one: takes the look, a folder, and what may be asked of this window."""
 
 
 def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTrainer | None = None) -> int:
@@ -257,7 +258,9 @@ def offer_class(program: Program, trainer: OpenTrainer, folder: Path) -> None:
 
     def show() -> None:
         if program.beside is None:
-            program.beside = trainer(program.window.look, folder, program.intents.rig.join)
+            rig = program.intents.rig
+            beside = Beside(rig.join, rig.take_rig, lambda: program.screen.display)
+            program.beside = trainer(program.window.look, folder, beside)
         program.beside.show()
         program.beside.raise_()
 

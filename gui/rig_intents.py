@@ -9,9 +9,9 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QGuiApplication
 
-from acquisition.joining import join_class
+from acquisition.joining import ClassTask, class_task, join_class
 from acquisition.rig import RigSpec
-from acquisition.rigfile import load_rig, write_rig
+from acquisition.rigfile import load_rig, read_rig, write_rig
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
 from drivers.clock import NS_PER_S, WallClock
@@ -78,11 +78,14 @@ class RigIntents(QObject):
         """Join a class, connect the house that it gives, and write the name into the job."""
         page = self._window.rig.join
 
-        def ask() -> RigSpec:
-            return join_class(place, name, self._desk.connection.opener, WallClock())
+        def ask() -> tuple[RigSpec, ClassTask]:
+            opener, clock = self._desk.connection.opener, WallClock()
+            return join_class(place, name, opener, clock), class_task(place, opener, clock)
 
-        def joined(spec: RigSpec) -> None:
+        def joined(found: tuple[RigSpec, ClassTask]) -> None:
+            spec, task = found
             page.join_button.setEnabled(True)
+            page.show_task(task)
             self._screen.rig.load(spec)
             self._desk.connection.connect_spec(spec)
             self.joined.emit(" ".join(name.split()))
@@ -96,6 +99,13 @@ class RigIntents(QObject):
 
         page.join_button.setEnabled(False)
         self._desk.errands.run(ask, joined, failed)
+
+    def take_rig(self, text: str) -> None:
+        """Connect the rig of a rig file that was not kept in a file."""
+        spec = read_rig(text)
+        self._screen.rig.load(spec)
+        self._desk.connection.connect_spec(spec)
+        self._screen.touch()
 
     @property
     def ports(self) -> tuple[PortInfo, ...]:

@@ -118,6 +118,13 @@ class Plant:
         """Let something happen; its times count from the start of the plant."""
         self._events.append(event)
 
+    def call_off(self, event: Event) -> bool:
+        """Let an event not happen that has not begun; false where it is too late for that."""
+        if event not in self._events or event.start_s <= self.time_s:
+            return False
+        self._events.remove(event)
+        return True
+
     @property
     def leaks(self) -> LeakPaths:
         """The leak paths."""

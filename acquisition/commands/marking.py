@@ -46,6 +46,15 @@ def marked(path: Path, truth: Truth) -> Marking:
         job.close()
 
 
+def rig_ports(path: Path) -> set[str]:
+    """Return where the instruments of a job were connected, in any of its tests; raises `InvalidInput`."""
+    job = Job.open(path, WallClock(), read_only=True)
+    try:
+        return {instrument.port for record in job.tests() for instrument in record.rig.instruments}
+    finally:
+        job.close()
+
+
 def write_sheets(markings: list[Marking], folder: Path) -> list[Path]:
     """Write a sheet for each student, by the name of the student; raises `InvalidInput`."""
     try:

@@ -8,12 +8,15 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QSpinBox, QTableWidget, QTableWidgetItem, QWidget
 
 from acquisition.marking import Marking
+from analysis.units import Display, Quantity, format_value, unit_symbol
 from gui.classroom.trainer import SeatLine
 from gui.theme import GAP_8, GAP_12
 from gui.views.parts import Choice, button, column, label, row, wrapped
 
 HEADS = ("", "student", "program")
-MARK_HEADS = ("student", "points", "result", "true", "missed")
+MARK_HEADS = ("student", "points", "result, {unit}", "true, {unit}", "missed")
+FIRST_HIDDEN = 2
+COVERED = "covered"
 ONE_EACH, SHARED = 0, 1
 
 
@@ -26,11 +29,13 @@ class ClassPage(QWidget):
     mark_asked = Signal()
     sheets_asked = Signal()
     join_asked = Signal()
+    files_asked = Signal()
 
     def __init__(self, addresses: Sequence[str]) -> None:
         """Lay it out."""
         super().__init__()
         self._seats: tuple[SeatLine, ...] = ()
+        self._marked: tuple[tuple[Marking, ...], Display, bool] | None = None
         self.host = Choice()
         for at, address in enumerate(addresses):
             self.host.addItem(f"{address}, this machine alone" if at == 0 else f"{address}, this network", address)
@@ -50,6 +55,9 @@ class ClassPage(QWidget):
         self.join_button = button("Connect the program beside")
         self.join_button.setToolTip("The normal window of this machine joins as a student: for the beamer")
         self.join_button.clicked.connect(self.join_asked)
+        self.files_button = button("Rig files…")
+        self.files_button.setToolTip("A rig file for each house: who loads it needs no host and port")
+        self.files_button.clicked.connect(self.files_asked)
         self.where = wrapped("strong")
         self.where.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.table = _table(HEADS, "Houses of the class")
@@ -66,8 +74,9 @@ class ClassPage(QWidget):
         box.addLayout(place)
         box.addLayout(numbers)
         box.addLayout(ways)
-        box.addLayout(row(self.open_button, self.join_button))
+        box.addWidget(self.open_button)
         box.addWidget(self.where)
+        box.addLayout(row(self.join_button, self.files_button))
         box.addWidget(self.table, 3)
         self._marks_title = label("Marks", "title")
         for part in (self._marks_title, self.marks):
@@ -93,6 +102,7 @@ class ClassPage(QWidget):
             part.setEnabled(not is_open)
         self.students.setEnabled(not is_open and self._ways.checkedId() == ONE_EACH)
         self.join_button.setEnabled(is_open and may_join)
+        self.files_button.setEnabled(is_open)
         self.where.setText(where)
         self.where.setVisible(is_open)
         if tuple(seats) != self._seats:
@@ -107,18 +117,25 @@ class ClassPage(QWidget):
             self.table.selectRow(chosen)
             self.table.blockSignals(False)
 
-    def show_marks(self, markings: Sequence[Marking]) -> None:
-        """Show what was marked."""
+    def show_marks(self, markings: Sequence[Marking], display: Display, *, covered: bool) -> None:
+        """Show what was marked; a cover leaves names and points."""
+        wanted = (tuple(markings), display, covered)
+        if wanted == self._marked:
+            return
+        self._marked = wanted
         self.marks.setRowCount(len(markings))
+        self.marks.setHorizontalHeaderLabels(
+            [head.format(unit=unit_symbol(Quantity.FLOW, display)) for head in MARK_HEADS]
+        )
         for at, item in enumerate(markings):
-            result = "none" if item.result is None else f"{item.result.value:.0f}"
-            true = "" if item.true_m3_h is None else f"{item.true_m3_h:.0f}"
+            result = "none" if item.result is None else format_value(item.result.value, Quantity.FLOW, display)
+            true = "" if item.true_m3_h is None else format_value(item.true_m3_h, Quantity.FLOW, display)
             cells = (item.student, f"{item.points:g} of {item.of:g}", result, true, f"{len(item.missed)}")
             for column_at, text in enumerate(cells):
-                cell = QTableWidgetItem(text)
-                cell.setToolTip(
-                    "\n".join(f"{line.points:g}/{line.of:g} {line.says} {line.found}" for line in item.lines)
-                )
+                hidden = covered and column_at >= FIRST_HIDDEN
+                cell = QTableWidgetItem(COVERED if hidden else text)
+                lines = "\n".join(f"{line.points:g}/{line.of:g} {line.says} {line.found}" for line in item.lines)
+                cell.setToolTip("" if covered else lines)
                 self.marks.setItem(at, column_at, cell)
         for part in (self._marks_title, self.marks):
             part.setVisible(bool(markings))

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QDoubleSpinBox, QGridLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QWidget
 
+from analysis.units import Display, Quantity
 from gui.classroom.house_picture import COMPASS, HousePicture
+from gui.classroom.quantity_box import QuantityBox
 from gui.classroom.trainer import PACES
 from gui.theme import GAP_4, GAP_8, GAP_12
 from gui.views.parts import Choice, ElidedLabel, button, column, label, row
@@ -66,17 +68,17 @@ class HousePage(QWidget):
         self._names: Sequence[str] = ()
         self._box = column(GAP_8)
         self._box.addStretch(1)
-        self.wind = _number(0.0, 30.0, 1.0, " m/s", "Wind")
+        self.wind = QuantityBox(Quantity.SPEED, 0.0, 30.0, 1.0, "", "Wind")
         self.way = Choice()
         self.way.setAccessibleName("Where the wind comes from")
         for at, words in enumerate(COMPASS):
             self.way.addItem(f"from the {words}", 45.0 * at)
         self.blow = button("Blow", "slim")
-        self.blow.clicked.connect(lambda: self.wind_asked.emit(self.wind.value(), float(self.way.currentData())))
-        self.indoor = _number(-20.0, 60.0, 21.0, " °C in", "Indoors")
-        self.outdoor = _number(-50.0, 60.0, 5.0, " °C out", "Outdoors")
+        self.blow.clicked.connect(lambda: self.wind_asked.emit(self.wind.stored, float(self.way.currentData())))
+        self.indoor = QuantityBox(Quantity.TEMPERATURE, -20.0, 60.0, 21.0, " in", "Indoors")
+        self.outdoor = QuantityBox(Quantity.TEMPERATURE, -50.0, 60.0, 5.0, " out", "Outdoors")
         self.heat = button("Change", "slim")
-        self.heat.clicked.connect(lambda: self.heat_asked.emit(self.indoor.value(), self.outdoor.value()))
+        self.heat.clicked.connect(lambda: self.heat_asked.emit(self.indoor.stored, self.outdoor.stored))
         weather = QGridLayout()
         weather.setSpacing(GAP_8)
         for line, widgets in enumerate(((self.wind, self.way, self.blow), (self.indoor, self.outdoor, self.heat))):
@@ -110,15 +112,20 @@ class HousePage(QWidget):
         if tuple(marks) != tuple(self._names):
             self._have(tuple(marks))
             if picture is not None:
-                self.indoor.setValue(picture.indoor_c)
-                self.outdoor.setValue(picture.outdoor_c)
-                self.wind.setValue(picture.wind_m_s)
+                self.indoor.set_stored(picture.indoor_c)
+                self.outdoor.set_stored(picture.outdoor_c)
+                self.wind.set_stored(picture.wind_m_s)
                 self.way.setCurrentIndex(round(picture.wind_from_deg / 45.0) % len(COMPASS))
         for name, mark in marks.items():
             self.rows[name].show_times(-1.0 if covered else mark.times)
         if pace in PACES:
             self._paces.button(PACES.index(pace)).setChecked(True)
         self.setEnabled(picture is not None)
+
+    def set_display(self, display: Display) -> None:
+        """Change the units."""
+        for view in (self.wind, self.indoor, self.outdoor):
+            view.set_display(display)
 
     def _have(self, names: Sequence[str]) -> None:
         self._names = names
@@ -131,14 +138,3 @@ class HousePage(QWidget):
             view.asked.connect(self.leak_asked)
             self.rows[name] = view
             self._box.insertWidget(at, view)
-
-
-def _number(low: float, high: float, value: float, unit: str, name: str) -> QDoubleSpinBox:
-    made = QDoubleSpinBox()
-    made.setRange(low, high)
-    made.setDecimals(1)
-    made.setValue(value)
-    made.setSuffix(unit)
-    made.setAccessibleName(name)
-    made.setMinimumHeight(36)
-    return made

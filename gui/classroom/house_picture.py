@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from analysis.units import Display, Quantity, format_with_unit
 from simulators.classroom import Station
 from simulators.house import FACADES, Facade
 
@@ -54,12 +55,12 @@ class HousePicture:
     has_flue: bool
     paused: bool
 
-    @property
-    def wind_words(self) -> str:
+    def wind_words(self, display: Display) -> str:
         """Where the wind comes from and how fast it is."""
         if self.wind_m_s < 0.05:
             return "no wind"
-        return f"{self.wind_m_s:.1f} m/s from the {COMPASS[round(self.wind_from_deg / 45.0) % 8]}"
+        speed = format_with_unit(self.wind_m_s, Quantity.SPEED, display)
+        return f"{speed} from the {COMPASS[round(self.wind_from_deg / 45.0) % 8]}"
 
 
 def house_picture(station: Station) -> HousePicture:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from analysis.units import Display, Quantity, format_with_unit
 from gui.classroom.house_picture import EAST, FLOOR, NORTH, ROOF, WEST, HousePicture, LeakMark
 from gui.look import Look
 from gui.theme import BODY, FIGURE, NEXT, SMALL, Tone
@@ -55,6 +56,7 @@ class HouseView(QWidget):
         self._look = look
         self._picture: HousePicture | None = None
         self._covered = False
+        self._display = Display()
         self.setMinimumSize(420, 320)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName("The house as a section")
@@ -64,13 +66,13 @@ class HouseView(QWidget):
         """Have room."""
         return QSize(640, 460)
 
-    def show_picture(self, picture: HousePicture | None, *, covered: bool) -> None:
+    def show_picture(self, picture: HousePicture | None, display: Display, *, covered: bool) -> None:
         """Show a moment."""
-        if picture is self._picture and covered == self._covered:
+        if picture is self._picture and (covered, display) == (self._covered, self._display):
             return
-        self._picture, self._covered = picture, covered
+        self._picture, self._covered, self._display = picture, covered, display
         if picture is not None:
-            self.setAccessibleDescription(f"{picture.pressure_pa:.1f} Pa, {picture.wind_words}")
+            self.setAccessibleDescription(f"{self._pressure(picture.pressure_pa)}, {picture.wind_words(display)}")
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -115,7 +117,7 @@ class HouseView(QWidget):
     def _draw_zones(self, painter: QPainter, section: Section, picture: HousePicture) -> None:
         box, theme = section.box, self._look.theme
         for zone in picture.zones:
-            text = zone.name if self._covered else f"{zone.name}\n{_signed(zone.pressure_pa)} Pa"
+            text = zone.name if self._covered else f"{zone.name}\n{self._pressure(zone.pressure_pa)}"
             if zone.facade is ROOF:
                 rise = box.top() - section.ridge.y()
                 place = QRectF(box.left(), section.ridge.y() + 0.4 * rise, box.width(), 0.6 * rise)
@@ -146,9 +148,9 @@ class HouseView(QWidget):
             angle = turned + blade * 2.0 * math.pi / 3.0
             painter.drawLine(centre, centre + QPointF(math.cos(angle), math.sin(angle)) * radius)
         way = "into the house" if picture.blows_in else "out of the house"
-        words = f"fan {abs(picture.fan_m3_h):.0f} m³/h {way}, range {picture.fitted}" if running else "fan at rest"
-        if self._covered and running:
-            words = f"fan {abs(picture.fan_m3_h):.0f} m³/h {way}"
+        words = f"fan {self._flow(abs(picture.fan_m3_h))} {way}" if running else "fan at rest"
+        if not self._covered and running:
+            words += f", range {picture.fitted}"
         under = QRectF(0.0, box.bottom() + 34.0, float(self.width()), 22.0)
         self._text(painter, under, words, Tone.FLOW if running else Tone.QUIET, BODY, Qt.AlignmentFlag.AlignCenter)
 
@@ -163,9 +165,11 @@ class HouseView(QWidget):
             )
         side = Qt.AlignmentFlag.AlignLeft if right else Qt.AlignmentFlag.AlignRight
         at = QRectF(20.0, y + 10.0, self.width() - 40.0, 20.0)
-        self._text(painter, at, picture.wind_words, Tone.PRESSURE, BODY, side)
+        self._text(painter, at, picture.wind_words(self._display), Tone.PRESSURE, BODY, side)
         out = QRectF(20.0, 6.0, self.width() - 40.0, 20.0)
-        self._text(painter, out, f"{picture.outdoor_c:.1f} °C outdoors", Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignRight)
+        self._text(
+            painter, out, f"{self._celsius(picture.outdoor_c)} outdoors", Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignRight
+        )
         minutes, rest = divmod(int(picture.time_s), 60)
         words = f"{picture.name}, {minutes}:{rest:02d}{', time stands still' if picture.paused else ''}"
         self._text(painter, out, words, Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignLeft)
@@ -174,15 +178,15 @@ class HouseView(QWidget):
         box = section.box
         at = QRectF(box.left(), box.top() + 10.0, box.width(), 34.0)
         centre = Qt.AlignmentFlag.AlignCenter
-        self._text(painter, at, f"{_signed(picture.pressure_pa)} Pa", Tone.PRESSURE, FIGURE, centre)
+        self._text(painter, at, self._pressure(picture.pressure_pa), Tone.PRESSURE, FIGURE, centre)
         below = QRectF(at.left(), at.bottom(), at.width(), 20.0)
-        self._text(painter, below, f"{picture.indoor_c:.1f} °C", Tone.PLAIN, BODY, centre)
+        self._text(painter, below, self._celsius(picture.indoor_c), Tone.PLAIN, BODY, centre)
         if self._covered:
             hint = QRectF(box.left(), below.bottom() + 2.0, box.width(), 20.0)
             self._text(painter, hint, COVERED, Tone.QUIET, SMALL, centre)
             return
         sucked, blown = picture.truth_m3_h
-        words = f"in truth {sucked:.0f} m³/h at −50 Pa, {blown:.0f} at +50 Pa"
+        words = f"in truth {self._flow(sucked)} at −50 Pa, {self._flow(blown)} at +50 Pa"
         corner = QRectF(20.0, 28.0, self.width() - 40.0, 20.0)
         self._text(painter, corner, words, Tone.QUIET, BODY, Qt.AlignmentFlag.AlignRight)
 
@@ -208,7 +212,7 @@ class HouseView(QWidget):
 
     def _name(self, painter: QPainter, at: QPointF, outwards: QPointF, length: float, mark: LeakMark) -> None:
         grown = "" if mark.times == 1.0 else ", sealed" if mark.times <= 0.0 else f", ×{mark.times:.2g}"
-        flow = f"{_signed(mark.flow_m3_h, 0)} m³/h{grown}"
+        flow = f"{self._flow(mark.flow_m3_h)}{grown}"
         end = at + outwards * length
         wide = 150.0
         if abs(outwards.x()) == 1.0:
@@ -229,6 +233,15 @@ class HouseView(QWidget):
                 )
         self._text(painter, box, flow, Tone.FLOW, SMALL, side)
 
+    def _pressure(self, value_pa: float) -> str:
+        return format_with_unit(value_pa, Quantity.PRESSURE, self._display, 1)
+
+    def _flow(self, value_m3_h: float) -> str:
+        return format_with_unit(value_m3_h, Quantity.FLOW, self._display, 0)
+
+    def _celsius(self, value_c: float) -> str:
+        return format_with_unit(value_c, Quantity.TEMPERATURE, self._display, 1)
+
     def _text(self, painter: QPainter, box: QRectF, text: str, tone: Tone, size: int, side: Qt.AlignmentFlag) -> None:
         font = QFont(self.font())
         font.setPixelSize(size)
@@ -245,8 +258,3 @@ def _arrow(painter: QPainter, start: QPointF, towards: QPointF, length: float, c
     across = QPointF(-towards.y(), towards.x())
     for side in (1.0, -1.0):
         painter.drawLine(end, end - towards * 7.0 + across * (side * 4.5))
-
-
-def _signed(value: float, digits: int = 1) -> str:
-    text = f"{abs(value):.{digits}f}"
-    return text if value >= 0.0 or float(text) == 0.0 else f"−{text}"

@@ -3,22 +3,23 @@
 from __future__ import annotations
 
 from argparse import Namespace
-from collections.abc import Callable
 from pathlib import Path
 
 import platformdirs
+from PySide6.QtCore import QLocale
 
 from drivers.clock import WallClock
 from gui.app import application
+from gui.beside import Beside
 from gui.classroom.trainer import Trainer
 from gui.classroom.window import ClassWindow
 from gui.look import Look
-from gui.settings import SettingsFile
+from gui.settings import SettingsFile, display_of
 
 
-def open_beside(look: Look, folder: Path, join: Callable[[str, str], None]) -> ClassWindow:
-    """Return the trainer's window, shown beside the normal one, which `join` lets join the class."""
-    made = ClassWindow(look, Trainer(WallClock()), folder, join)
+def open_beside(look: Look, folder: Path, beside: Beside) -> ClassWindow:
+    """Return the trainer's window, shown beside the normal one, whose units it shares."""
+    made = ClassWindow(look, Trainer(WallClock()), folder, beside)
     made.show()
     return made
 
@@ -26,9 +27,10 @@ def open_beside(look: Look, folder: Path, join: Callable[[str, str], None]) -> C
 def run_class(options: Namespace) -> int:
     """Open the trainer's window alone and run until it is closed; return the exit code."""
     app = application()
-    path = platformdirs.user_config_path("airseam") / "settings.json"
-    look = Look(app, SettingsFile(path).value.mode)
+    settings = SettingsFile(platformdirs.user_config_path("airseam") / "settings.json").value
+    look = Look(app, settings.mode)
     window = ClassWindow(look, Trainer(WallClock()), platformdirs.user_documents_path() / "Airseam")
+    window.set_display(display_of(settings, QLocale.system().decimalPoint()))
     look.put_on()
     window.show()
     code = app.exec()

@@ -7,15 +7,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from acquisition.commands.marking import marked, write_sheets
+from acquisition.commands.marking import marked, rig_ports, write_sheets
+from acquisition.job import SUFFIX, Job
 from acquisition.marking import Marking, Truth, class_csv, read_truth
+from acquisition.replay import exercise_text
+from acquisition.testfile import chosen
 from analysis.errors import InvalidInput
+from analysis.units import Display, Quantity, format_with_unit
 from drivers.clock import Clock
 from gui.classroom.faults import Fault, faults_of
 from gui.classroom.house_picture import HousePicture, house_picture
 from simulators import faults as actions
 from simulators.classroom import ClassServer, Station, private_addresses
 from simulators.classroom.server import Seat
+from simulators.classroom.serving import keep_truths, write_rig_files
+from simulators.classroom.station import Moment
 from simulators.exercise import Exercise
 from simulators.exercises import FIRST, exercise_names, load_exercise, read_exercise
 from simulators.filetable import InvalidFile
@@ -50,11 +56,12 @@ class Trainer:
         self.everybody = False
         """Whether what is done is done to every house."""
         self.pace = 1.0
-        self.said = "Choose an exercise and open the class."
+        self._said, self._secret = "Choose an exercise and open the class.", False
+        self.display = Display()
         self.markings: list[Marking] = []
         self._own: Path | None = None
         self._still: HousePicture | None = None
-        self._thrown: set[str] = set()
+        self._thrown: dict[Station, set[str]] = {}
 
     # --- the exercise ---------------------------------------------------------------------------------------------
 
@@ -68,13 +75,29 @@ class Trainer:
         self.name, self._own, self.text = name, None, load_exercise(name).text
 
     def load(self, path: Path) -> None:
-        """Take an exercise of one's own into the editor, sound or not."""
+        """Take an exercise of one's own into the editor, sound or not; of a job, what it says of the house."""
+        if path.suffix == SUFFIX:
+            self._load_job(path)
+            return
         try:
             self.text = path.read_text(encoding="utf-8")
             self.name, self._own = path.stem, path
             self.said = f"{path.name} is in the editor."
         except (OSError, UnicodeDecodeError) as error:
             self.said = f"{path.name} cannot be read: {error}."
+
+    def _load_job(self, path: Path) -> None:
+        try:
+            job = Job.open(path, self._clock, read_only=True)
+            try:
+                self.text = exercise_text(job.load(chosen(job, None)))
+            finally:
+                job.close()
+        except InvalidInput as error:
+            self.said = f"{path.name} gives no exercise: {error}."
+            return
+        self.name, self._own = f"{path.stem} exercise", None
+        self.said = f"A house as tight as that of {path.name}, without names, is in the editor."
 
     def save(self, path: Path) -> None:
         """Write what stands in the editor, sound or not; never over a file that is not the one that was loaded."""
@@ -114,7 +137,7 @@ class Trainer:
         except (ValueError, OSError) as error:
             self.said = f"The class cannot open: {error}."
             return False
-        self.server, self.chosen, self.pace, self._thrown = server, 0, 1.0, set()
+        self.server, self.chosen, self.pace, self._thrown = server, 0, 1.0, {}
         self.frozen, self._still = False, None
         self.said = "Students join at {}:{} in the place Rig.".format(*server.address)
         return True
@@ -175,25 +198,32 @@ class Trainer:
         word = "sealed" if times == 0.0 else "as built" if times == 1.0 else f"{times:g} times as large"
         for station in self._meant():
             says = f"The leak {leak} became {times:g} times as large." if times > 1.0 else ""
-            station.do(actions.came_off(times, (leak,)), "seal-off", says)
-        self.said = f"{leak}: {word}."
+            station.do(actions.came_off(times, (leak,)), "seal-off", says, title=f"{leak}: {word}")
+        self._tell(f"{leak}: {word}.")
 
     def blow(self, speed_m_s: float, from_deg: float) -> None:
         """Let the wind change."""
+        words = format_with_unit(speed_m_s, Quantity.SPEED, self.display, 1)
         self._weather(
-            lambda station: station.do(actions.wind_changes(speed_m_s, from_deg), "wind", "", over_s=CHANGE_S)
+            lambda station: station.do(
+                actions.wind_changes(speed_m_s, from_deg), "wind", "", title=f"Wind: {words}", over_s=CHANGE_S
+            )
         )
-        self.said = f"The wind turns to {speed_m_s:g} m/s."
+        self.said = f"The wind turns to {words}."
 
     def heat(self, indoor_c: float, outdoor_c: float) -> None:
         """Let the temperatures change."""
+        indoor, outdoor = (
+            format_with_unit(value, Quantity.TEMPERATURE, self.display, 1) for value in (indoor_c, outdoor_c)
+        )
 
         def act(station: Station) -> None:
-            station.do(actions.outdoors_becomes(outdoor_c), "outdoors", "", over_s=CHANGE_S)
+            title = f"Indoors {indoor}, outdoors {outdoor}"
+            station.do(actions.outdoors_becomes(outdoor_c), "outdoors", "", title=title, over_s=CHANGE_S)
             station.do(actions.heated(indoor_c), "heating", "", over_s=CHANGE_S)
 
         self._weather(act)
-        self.said = f"Indoors goes to {indoor_c:g} °C, outdoors to {outdoor_c:g} °C."
+        self.said = f"Indoors goes to {indoor}, outdoors to {outdoor}."
 
     def faults(self) -> tuple[Fault, ...]:
         """Return what can be thrown at the chosen house."""
@@ -202,22 +232,53 @@ class Trainer:
     def throw(self, fault: Fault, after_s: float) -> None:
         """Throw a fault, now or on the timeline."""
         for station in self._meant():
-            station.throw(fault.event, fault.says, after_s=after_s, over_s=fault.over_s)
+            station.throw(fault.event, fault.says, title=fault.words, after_s=after_s, over_s=fault.over_s)
+            if fault.lasts:
+                self._thrown.setdefault(station, set()).add(fault.words)
         when = "now" if after_s <= 0.0 else f"in {after_s / 60.0:g} min"
-        self.said = f"{fault.words}: {when}."
-        if fault.lasts:
-            self._thrown.add(fault.words)
+        self._tell(f"{fault.words}: {when}.")
 
     def is_thrown(self, fault: Fault) -> bool:
-        """Tell whether a fault is still there, or on its way."""
-        return fault.words in self._thrown
+        """Tell whether a fault is still there in the chosen house, or on its way."""
+        return self.station is not None and fault.words in self._thrown.get(self.station, ())
 
     def mend(self, fault: Fault) -> None:
-        """Put a fault right."""
+        """Put a fault right, or let it not happen where it is still to come."""
         for station in self._meant():
-            station.mend(fault.event)
-        self._thrown.discard(fault.words)
-        self.said = f"{fault.words}: put right."
+            if fault.words in self._thrown.get(station, ()):
+                station.mend(fault.event, fault.words)
+                self._thrown[station].discard(fault.words)
+        self._tell(f"{fault.words}: put right.")
+
+    def timeline(self) -> tuple[Moment, ...]:
+        """Return what happened in the chosen house and what is to come."""
+        return () if self.station is None else self.station.timeline()
+
+    def take_back(self, moment: Moment) -> None:
+        """Let something not happen that is still to come in the chosen house."""
+        if self.station is None or moment.number is None or not self.station.take_back(moment.number):
+            self.said = "It has happened already."
+            return
+        self._thrown.get(self.station, set()).discard(moment.title)
+        self._tell(f"{moment.title}: taken back.")
+
+    def _tell(self, sentence: str) -> None:
+        """Say something that is hidden where the truth is covered."""
+        self._said, self._secret = sentence, True
+
+    @property
+    def said(self) -> str:
+        """The last thing that is to be told."""
+        return self._said
+
+    @said.setter
+    def said(self, sentence: str) -> None:
+        self._said, self._secret = sentence, False
+
+    @property
+    def shown(self) -> str:
+        """What is said, as far as the cover lets it be seen."""
+        return "Done." if self.covered and self._secret else self._said
 
     def _meant(self) -> Sequence[Station]:
         if self.server is None or self.station is None:
@@ -237,7 +298,7 @@ class Trainer:
         markings = []
         for path in jobs:
             first = marked(path, whole)
-            truth = self._truth_of(first.student)
+            truth = self._truth_of(first.student, path)
             markings.append(first if truth is None else marked(path, truth))
         self.markings = markings
         return markings
@@ -255,18 +316,30 @@ class Trainer:
         self.said = f"{len(written)} sheets and the table are in {folder}."
         return [*written, table]
 
+    def write_rig_files(self, folder: Path) -> list[Path]:
+        """Write a rig file for each house."""
+        if self.server is None:
+            return []
+        try:
+            written = write_rig_files(self.server, folder)
+        except OSError as error:
+            self.said = f"The rig files cannot be written: {error.strerror}."
+            return []
+        self.said = f"{len(written)} rig files are in {folder}."
+        return written
+
     def keep_truths(self, folder: Path) -> list[Path]:
         """Write down what was true in each house that has a student; raises `OSError`."""
-        from simulators.classroom.serving import keep_truths
-
         return [] if self.server is None else keep_truths(self.server, folder)
 
-    def _truth_of(self, student: str) -> Truth | None:
-        seats = () if self.server is None else self.server.seats()
-        for seat in seats:
-            if self.server is not None and (self.server.shared or seat.student.casefold() == student.casefold()):
-                return read_truth(json.dumps(seat.station.truth()))
-        return None
+    def _truth_of(self, student: str, job: Path) -> Truth | None:
+        server = self.server
+        if server is None:
+            return None
+        of_name = [item for item in server.stations if item.student.casefold() == student.casefold()]
+        # Who came with a rig file has said no name: the job knows where its instruments were.
+        station = server.stations[0] if server.shared else next(iter(of_name), server.house_at(rig_ports(job)))
+        return None if station is None else read_truth(json.dumps(station.truth()))
 
 
 def _state(seat: Seat) -> str:

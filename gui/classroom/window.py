@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -10,25 +11,31 @@ from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QMainWindow, QSizePolicy, QStackedWidget, QWidget
 
 from analysis.errors import InvalidInput
+from analysis.units import Display, System
+from gui.beside import Beside
 from gui.classroom.class_page import ClassPage
 from gui.classroom.exercise_page import ExercisePage
 from gui.classroom.faults_page import FaultsPage
 from gui.classroom.house_page import HousePage
 from gui.classroom.house_view import HouseView
+from gui.classroom.timeline_page import TimelinePage
 from gui.classroom.trainer import Trainer
 from gui.look import Look
 from gui.theme import GAP_8, GAP_12, GAP_16
 from gui.views.file_dialog import FileDialog
-from gui.views.parts import Panel, button, column, row, set_text, wrapped
+from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
+from simulators.classroom.server import DRIVE
 
 PERIOD_MS = 100
 KEEP_EVERY = 100
-EXERCISE, CLASS, HOUSE, FAULTS = 0, 1, 2, 3
-PAGES = ("Exercise", "Class", "House", "Faults")
+EXERCISE, CLASS, HOUSE, FAULTS, TIMELINE = 0, 1, 2, 3, 4
+PAGES = ("Exercise", "Class", "House", "Faults", "Timeline")
+TELLING = (EXERCISE, FAULTS, TIMELINE)
+"""Pages that tell the truth: a cover lies over them."""
+COVER = "The truth is covered. T uncovers it."
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
 EXERCISES = "Exercises (*.toml)"
-Join = Callable[[str, str], None]
-"""Lets the normal window join: where the class is, and under which name."""
+SOURCES = "Exercises and jobs (*.toml *.airseam)"
 
 
 class ClassWindow(QMainWindow):
@@ -36,11 +43,12 @@ class ClassWindow(QMainWindow):
 
     closed = Signal()
 
-    def __init__(self, look: Look, trainer: Trainer, folder: Path, join: Join | None = None) -> None:
-        """Lay it out; `folder` is where truths are kept and files looked for."""
+    def __init__(self, look: Look, trainer: Trainer, folder: Path, beside: Beside | None = None) -> None:
+        """Lay it out; `folder` is where truths are kept and files looked for, `beside` the normal window."""
         super().__init__()
         self.trainer = trainer
-        self._join = join
+        self._beside = beside
+        self._display = Display()
         self._folder = folder
         self._dialog: FileDialog | None = None
         self._ticks = 0
@@ -53,8 +61,14 @@ class ClassWindow(QMainWindow):
         self.leaks = HousePage()
         self.faults = FaultsPage()
         self.pages = QStackedWidget()
-        for page in (self.exercise, self.room, self.leaks, self.faults):
+        self.timeline = TimelinePage()
+        for page in (self.exercise, self.room, self.leaks, self.faults, self.timeline):
             self.pages.addWidget(page)
+        self.hidden = label(COVER, "quiet")
+        self.hidden.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.front = QStackedWidget()
+        self.front.addWidget(self.pages)
+        self.front.addWidget(self.hidden)
         self.cover, self.freeze = button("Cover the truth (T)", "slim"), button("Freeze the picture (F)", "slim")
         for made in (self.cover, self.freeze):
             made.setCheckable(True)
@@ -77,20 +91,40 @@ class ClassWindow(QMainWindow):
         """Draw the moment."""
         trainer = self.trainer
         picture = trainer.picture()
-        self.house.show_picture(picture, covered=trainer.covered)
+        trainer.display = self.display
+        self.house.show_picture(picture, trainer.display, covered=trainer.covered)
+        self.leaks.set_display(trainer.display)
         server = trainer.server
         where = "" if server is None else "Host and port for the students: {}:{}".format(*server.address)
-        self.room.show_class(trainer.seats(), where, trainer.chosen, may_join=self._join is not None)
+        self.room.show_class(trainer.seats(), where, trainer.chosen, may_join=self._beside is not None)
+        self.room.show_marks(trainer.markings, trainer.display, covered=trainer.covered)
         if self.pages.currentIndex() == HOUSE:
             self.leaks.show_house(picture, trainer.pace, covered=trainer.covered)
         self.faults.show_faults([(fault, trainer.is_thrown(fault)) for fault in trainer.faults()])
+        if self.pages.currentIndex() == TIMELINE:
+            self.timeline.show_timeline(trainer.timeline())
         self._check()
-        set_text(self.said, trainer.said)
+        self.front.setCurrentIndex(int(trainer.covered and self.pages.currentIndex() in TELLING))
+        set_text(self.said, trainer.shown)
         self._ticks += 1
         if server is not None and server.error is not None:
             trainer.said = f"The class ended by a mistake of the program ({server.error})."
         if server is not None and self._ticks % KEEP_EVERY == 0:
             self._keep()
+
+    @property
+    def display(self) -> Display:
+        """How numbers are shown: as in the normal window beside, if there is one."""
+        return self._display if self._beside is None else self._beside.display()
+
+    def set_display(self, display: Display) -> None:
+        """Show numbers otherwise, where no other window says how."""
+        self._display = display
+        self.tick()
+
+    def _swap_units(self) -> None:
+        other = System.SI if self._display.system is System.US else System.US
+        self.set_display(replace(self._display, system=other))
 
     def _check(self) -> None:
         """Look over the exercise when its text has changed."""
@@ -142,7 +176,6 @@ class ClassWindow(QMainWindow):
         except (InvalidInput, ValueError) as error:
             self.trainer.said = f"The jobs could not be marked: {error}."
             return
-        self.room.show_marks(markings)
         self.trainer.said = f"{_jobs(len(markings))} in {path.parent.name} marked."
 
     def write_sheets(self, folder: Path) -> None:
@@ -152,7 +185,7 @@ class ClassWindow(QMainWindow):
         except InvalidInput as error:
             self.trainer.said = f"The sheets could not be written: {error}."
 
-    def _ask(self, dialog: FileDialog, picked: Callable[[Path], None]) -> None:
+    def _ask(self, dialog: FileDialog, picked: Callable[[Path], object]) -> None:
         self._dialog = dialog
         # No fan belongs to this window: it stands beside the normal one, which has the button.
         dialog.stop.hide()
@@ -160,9 +193,15 @@ class ClassWindow(QMainWindow):
         dialog.open()
 
     def _join_in(self) -> None:
-        if self._join is not None and self.trainer.server is not None:
-            self._join("{}:{}".format(*self.trainer.server.address), "Beamer")
-            self.trainer.said = "The program beside joins as Beamer."
+        server = self.trainer.server
+        if self._beside is None or server is None:
+            return
+        if server.shared:
+            self._beside.take_rig(server.rig_files()[DRIVE])
+            self.trainer.said = "The program beside drives the fan; the students watch."
+            return
+        self._beside.join("{}:{}".format(*server.address), "Beamer")
+        self.trainer.said = "The program beside joins as Beamer."
 
     def _throw(self, at: int, after_s: float) -> None:
         self.trainer.throw(self.trainer.faults()[at], after_s)
@@ -172,7 +211,9 @@ class ClassWindow(QMainWindow):
         self.exercise.picked.connect(trainer.choose)
         self.exercise.edited.connect(lambda text: setattr(trainer, "text", text))
         self.exercise.load_asked.connect(
-            lambda: self._ask(FileDialog.to_open(self, "Load an exercise", self._folder, EXERCISES), trainer.load)
+            lambda: self._ask(
+                FileDialog.to_open(self, "Load an exercise, or a job as one", self._folder, SOURCES), trainer.load
+            )
         )
         self.exercise.save_asked.connect(
             lambda: self._ask(
@@ -190,6 +231,12 @@ class ClassWindow(QMainWindow):
             )
         )
         self.room.join_asked.connect(self._join_in)
+        self.room.files_asked.connect(
+            lambda: self._ask(
+                FileDialog.to_folder(self, "Write the rig files into a folder", self._folder), trainer.write_rig_files
+            )
+        )
+        self.timeline.back_asked.connect(trainer.take_back)
         self.leaks.leak_asked.connect(trainer.resize)
         self.leaks.wind_asked.connect(trainer.blow)
         self.leaks.heat_asked.connect(trainer.heat)
@@ -203,6 +250,8 @@ class ClassWindow(QMainWindow):
         for key, made in (("T", self.cover), ("F", self.freeze)):
             shortcut = QShortcut(QKeySequence(key), self)
             shortcut.activated.connect(made.toggle)
+        if self._beside is None:
+            QShortcut(QKeySequence("Ctrl+U"), self).activated.connect(self._swap_units)
 
     def _lay_out(self) -> None:
         left, right = Panel("The house"), Panel("The class")
@@ -211,7 +260,7 @@ class ClassWindow(QMainWindow):
         left.body.addWidget(self.house, 1)
         tabs = row()
         for at, words in enumerate(PAGES):
-            made = button(words, "speed")
+            made = button(words, "tab")
             made.setCheckable(True)
             made.setChecked(at == EXERCISE)
             self._group.addButton(made, at)
@@ -221,7 +270,7 @@ class ClassWindow(QMainWindow):
         right.title.hide()
         right.note.hide()
         right.body.addLayout(tabs)
-        right.body.addWidget(self.pages, 1)
+        right.body.addWidget(self.front, 1)
         right.setFixedWidth(430)
         right.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
         middle = QHBoxLayout()

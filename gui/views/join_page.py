@@ -1,12 +1,14 @@
-"""Joining a class: where it is, and under which name."""
+"""Joining a class: where it is, under which name, and what is to be done there."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from gui.theme import GAP_12
-from gui.views.parts import button, column, label, wrapped
+from acquisition.joining import ClassTask
+from gui.theme import GAP_8, GAP_12
+from gui.views.parts import button, column, label, set_text, wrapped
+from gui.views.scrolled import scrolled
 
 WORDS = (
     "The trainer's machine gives you a simulated house with a gauge and a fan. Your name brings you back to the same "
@@ -37,8 +39,23 @@ class JoinPage(QWidget):
             box.addWidget(label(title, "small"))
             box.addWidget(line)
         box.addWidget(self.join_button)
+        self.title, self.task = label(role="strong"), wrapped()
+        inside = column(GAP_8)
+        inside.addWidget(self.title)
+        inside.addWidget(self.task)
+        inside.addStretch(1)
+        # A task of many words scrolls: nothing of it is cut in a small window.
+        self.about = scrolled(inside, "The task of the class")
+        self.about.hide()
+        box.addWidget(self.about, 1000)
         box.addStretch(1)
         self.setLayout(box)
+
+    def show_task(self, task: ClassTask) -> None:
+        """Show what is to be done."""
+        set_text(self.title, f"{task.title}, {task.minutes:g} minutes")
+        set_text(self.task, task.task)
+        self.about.show()
 
     def _asked(self) -> None:
         if self.join_button.isEnabled():

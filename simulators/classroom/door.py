@@ -1,6 +1,7 @@
 """The door of a class: who says a name is told by which rig file the house is connected, and is sent off.
 
-A line `JOIN NAME` is answered with a rig file (TOML), or with a line that begins with `NO ` and says why.
+A line `JOIN NAME` is answered with a rig file (TOML), or with a line that begins with `NO ` and says why. A line `TASK`
+is answered with the task of the exercise (JSON).
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from drivers.clock import NS_PER_S
 from simulators.classroom.sockets import answer
 
 WORD = "JOIN "
+TASK = "TASK"
 LONGEST_LINE = 200
 LONGEST_NAME = 60
 MOST_WAITING = 32
@@ -24,9 +26,12 @@ REFUSAL = "NO "
 class Door:
     """Waits for names. `admit` returns the rig file for a name; raises `ValueError` where there is no place."""
 
-    def __init__(self, listener: socket.socket, selector: selectors.BaseSelector, admit: Callable[[str], str]) -> None:
-        """Open the door."""
+    def __init__(
+        self, listener: socket.socket, selector: selectors.BaseSelector, admit: Callable[[str], str], task: str
+    ) -> None:
+        """Open the door; `task` is what is to be done, as it is sent."""
         self._listener = listener
+        self._task = task
         self._selector = selector
         self._admit = admit
         self._waiting: dict[socket.socket, tuple[bytes, int]] = {}
@@ -70,6 +75,8 @@ class Door:
 
     def _reply(self, line: bytes) -> str:
         text = line.decode("utf-8", errors="replace").strip()
+        if text == TASK:
+            return f"{self._task}\n"
         name = " ".join("".join(letter for letter in text.removeprefix(WORD) if letter.isprintable()).split())
         if not text.startswith(WORD) or not name or len(name) > LONGEST_NAME:
             return f"{REFUSAL}a line {WORD}NAME is needed, with a name of 1 to {LONGEST_NAME} characters\n"

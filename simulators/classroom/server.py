@@ -6,10 +6,11 @@ port for each instrument, the next ones after the door's.
 
 from __future__ import annotations
 
+import json
 import selectors
 import socket
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
 from drivers.clock import Clock, Hosted
@@ -24,6 +25,11 @@ from simulators.pace import clock_ns, clock_rate, real_seconds
 
 MOST_STUDENTS = 40
 MOST_WATCHERS = 40
+KEPT_S = 60.0
+"""A house is kept so long for a name that never came to its gauge; then it goes to who asks for one."""
+WATCH, DRIVE = "Watch", "Drive the fan"
+"""The rig files of a shared house."""
+TASK_FORMAT = "airseam-task-1"
 LONGEST_WAIT_S = 0.02
 """Real seconds: how soon the loop sees that it is to end."""
 
@@ -66,6 +72,8 @@ class ClassServer:
         self._due_ns = 0
         self._lock = threading.Lock()
         self._names: dict[str, Station] = {}
+        self._asked_ns: dict[Station, int] = {}
+        """When a house was given to a name that has not come to its gauge yet."""
         self.stations = tuple(
             Station(number, exercise, seed + number, clock) for number in range(1, (1 if shared else students) + 1)
         )
@@ -73,7 +81,7 @@ class ClassServer:
         self._ports: dict[Station, dict[str, InstrumentPort]] = {}
         self._open: list[Door | InstrumentPort] = []
         try:
-            self.door = Door(listen(self.host, port), self._selector, self._admit)
+            self.door = Door(listen(self.host, port), self._selector, self._admit, self._task())
             self._open.append(self.door)
             number = port
             for station in self.stations:
@@ -110,9 +118,18 @@ class ClassServer:
         with self._lock:
             self._ports[station]["gauge"].plugged = plugged
 
-    def trainer_rig(self) -> str:
-        """Return the rig file with which the trainer's own program drives the fan of a shared house."""
-        return self._rig_file(self.stations[0], fan=True)
+    def rig_files(self) -> dict[str, str]:
+        """Return a rig file for each house, or one to watch the shared house with and one that drives its fan."""
+        if self.shared:
+            return {name: self._rig_file(self.stations[0], fan=name != WATCH) for name in (WATCH, DRIVE)}
+        return {_house_name(station): self._rig_file(station, fan=True) for station in self.stations}
+
+    def house_at(self, urls: Collection[str]) -> Station | None:
+        """Return the house that has an instrument at one of these addresses."""
+        for station, ports in self._ports.items():
+            if any(self._url(port) in urls for port in ports.values()):
+                return station
+        return None
 
     @property
     def error(self) -> BaseException | None:
@@ -143,16 +160,37 @@ class ClassServer:
         with self._lock:
             station = self._names.get(name.casefold())
             if station is None:
-                free = [item for item in self.stations if not item.student]
-                if not free:
-                    raise ValueError(f"all {len(self.stations)} houses are taken: ask the trainer for one more")
-                station = free[0]
-                station.student = name
-                self._names[name.casefold()] = station
+                station = self._free_house()
+                self._give(station, name)
+                self._asked_ns[station] = self._clock.now_ns()
         return self._rig_file(station, fan=True)
 
+    def _free_house(self) -> Station:
+        patience_ns = clock_ns(KEPT_S, self._rate)
+        for station in self.stations:
+            asked_ns = self._asked_ns.get(station)
+            if asked_ns is not None and self._clock.now_ns() - asked_ns > patience_ns:
+                del self._names[station.student.casefold()]
+                station.student = ""
+            if not station.student:
+                return station
+        raise ValueError(f"all {len(self.stations)} houses are taken: ask the trainer for one more")
+
+    def _give(self, station: Station, name: str) -> None:
+        station.student = name
+        self._names[name.casefold()] = station
+
+    def _task(self) -> str:
+        scenario = self.exercise.scenario
+        about = {"title": scenario.title, "task": scenario.task.strip(), "minutes": self.exercise.minutes}
+        return json.dumps({"format": TASK_FORMAT, **about}, ensure_ascii=False)
+
+    @staticmethod
+    def _url(port: InstrumentPort) -> str:
+        return "socket://{}:{}".format(*port.place)
+
     def _rig_file(self, station: Station, *, fan: bool) -> str:
-        ports = {name: f"socket://{self.host}:{port.port}" for name, port in self._ports[station].items()}
+        ports = {name: self._url(port) for name, port in self._ports[station].items()}
         return station.rig.rig_toml(ports, fan=fan)
 
     def _pump(self, now_ns: int) -> int:
@@ -170,7 +208,12 @@ class ClassServer:
 
     def _tend(self, now_ns: int) -> None:
         with self._lock:
-            for ports in self._ports.values():
+            for station, ports in self._ports.items():
+                if ports["gauge"].clients and not self.shared:
+                    self._asked_ns.pop(station, None)
+                    if not station.student:
+                        # Who comes with a rig file has said no name.
+                        self._give(station, _house_name(station))
                 for port in ports.values():
                     if not port.plugged:
                         for client in list(port.clients):
@@ -181,3 +224,7 @@ class ClassServer:
 
     def _patience_s(self, now_ns: int) -> float:
         return min(real_seconds(self._due_ns - now_ns, self._rate), LONGEST_WAIT_S)
+
+
+def _house_name(station: Station) -> str:
+    return f"House {station.number}"

@@ -30,6 +30,8 @@ def serve(exercise: Exercise, options: Namespace, cancel: threading.Event) -> No
     looks = 0
     try:
         _say("class {}:{}".format(*server.address))
+        for path in write_rig_files(server, options.rig_file):
+            _say(f"rig file {path}")
         _say(f"ready: {exercise.scenario.title}, {len(server.stations)} houses; Ctrl+C ends it")
         while waiting.wait_until(waiting.now_ns() + seconds(LOOK_S), cancel):
             for seat in server.seats():
@@ -60,6 +62,19 @@ def keep_truths(server: ClassServer, folder: Path | None) -> list[Path]:
             part.write_text(json.dumps(seat.station.truth(), indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
             part.replace(path)
             written.append(path)
+    return written
+
+
+def write_rig_files(server: ClassServer, folder: Path | None) -> list[Path]:
+    """Write a rig file for each house, for who is not to type host and port; raises `OSError`."""
+    if folder is None:
+        return []
+    folder.mkdir(parents=True, exist_ok=True)
+    written = []
+    for name, text in server.rig_files().items():
+        path = folder / f"{name}.toml"
+        path.write_text(text, encoding="utf-8")
+        written.append(path)
     return written
 
 

@@ -126,9 +126,10 @@ class InstrumentPort:
         selector.register(listener, selectors.EVENT_READ, self._knocked)
 
     @property
-    def port(self) -> int:
-        """The number of the port."""
-        return int(self._listener.getsockname()[1])
+    def place(self) -> tuple[str, int]:
+        """Address and port."""
+        host, port = self._listener.getsockname()
+        return str(host), int(port)
 
     def _knocked(self, now_ns: int) -> None:
         came = answer(self._listener)

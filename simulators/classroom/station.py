@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 from drivers.clock import Clock
 from simulators.exercise import Exercise, Hidden, Json, Span, span_of
@@ -13,6 +14,30 @@ from simulators.scenarios import site_of
 
 TRUTH_EVERY_S = 1.0
 """How often it is looked whether the truth has changed, in the time of the house."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Thrown:
+    """What the trainer let happen: the event, the word for it, and what the truth says of it, if anything."""
+
+    event: Event
+    what: str
+    says: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """Something on the timeline of a house, in its own time; `number` is for taking it back while it is to come.
+
+    `at_s` is None for what the exercise has in store from when the fan first turns.
+    """
+
+    at_s: float | None
+    after_fan_s: float
+    title: str
+    number: int | None
+    past: bool
 
 
 class Station:
@@ -27,7 +52,8 @@ class Station:
         self._clock = clock
         self._fan_s: float | None = None
         self._looked_s = -TRUTH_EVERY_S
-        self._thrown: list[tuple[float, str, str]] = []
+        self._thrown: list[_Thrown] = []
+        self._taken_back: list[Event] = []
         self._spans: list[tuple[float, Span]] = []
 
     def _begun(self, at_s: float) -> None:
@@ -47,25 +73,59 @@ class Station:
         with self.rig.world.lock:
             self.rig.world.go_at(pace, self._clock.now_ns())
 
-    def throw(self, what: Mapping[str, object], says: str, *, after_s: float = 0.0, over_s: float = 0.0) -> None:
+    def throw(
+        self, what: Mapping[str, object], says: str, *, title: str = "", after_s: float = 0.0, over_s: float = 0.0
+    ) -> None:
         """Let something happen, by the keys of an event of an exercise; raises `InvalidFile` for what cannot."""
         happening = self._happening(what)
-        self.do(happening.action, str(what["what"]), says, after_s=after_s, over_s=over_s)
+        self.do(happening.action, str(what["what"]), says, title=title, after_s=after_s, over_s=over_s)
 
-    def mend(self, what: Mapping[str, object]) -> None:
-        """Undo something that happened; raises `InvalidFile` for what ends by itself."""
+    def mend(self, what: Mapping[str, object], title: str = "") -> None:
+        """Undo something that happened, and let it not happen where it is still to come.
+
+        Raises `InvalidFile` for what ends by itself.
+        """
         happening = self._happening(what)
         if happening.undo is None:
             raise InvalidFile("now", None, "what", "this ends by itself")
-        self.rig.happen(happening.undo)
+        with self.rig.world.lock:
+            for number in [at for at, item in enumerate(self._thrown) if item.title == title and title]:
+                self.take_back(number)
+            self.do(happening.undo, str(what["what"]), "", title=f"{title}: put right" if title else "")
 
-    def do(self, action: Action, what: str, says: str, *, after_s: float = 0.0, over_s: float = 0.0) -> None:
+    def do(
+        self, action: Action, what: str, says: str, *, title: str = "", after_s: float = 0.0, over_s: float = 0.0
+    ) -> None:
         """Let an action happen and keep it among what a student may notice; without `says` it is only weather."""
         with self.rig.world.lock:
             start_s = self.rig.plant.time_s + after_s
-            self.rig.plant.schedule(Event(start_s, start_s + over_s, action))
-            if says:
-                self._thrown.append((start_s, what, says))
+            event = Event(start_s, start_s + over_s, action)
+            self.rig.plant.schedule(event)
+            self._thrown.append(_Thrown(event, what, says, title))
+
+    def take_back(self, number: int) -> bool:
+        """Let something not happen that is still to come; false where it is too late."""
+        with self.rig.world.lock:
+            thrown = self._thrown[number]
+            if thrown.event not in self._taken_back and self.rig.plant.call_off(thrown.event):
+                self._taken_back.append(thrown.event)
+                return True
+            return False
+
+    def timeline(self) -> tuple[Moment, ...]:
+        """Return what happened and what is to come, of the exercise and of the trainer, in its order."""
+        with self.rig.world.lock:
+            now_s, fan_s = self.rig.plant.time_s, self._fan_s
+            moments = []
+            for hidden in self.exercise.hidden:
+                at_s = 0.0 if hidden.at_s == 0.0 else None if fan_s is None else fan_s + hidden.at_s
+                moments.append(Moment(at_s, hidden.at_s, hidden.says, None, at_s is not None and at_s <= now_s))
+            for number, thrown in enumerate(self._thrown):
+                if thrown.title and thrown.event not in self._taken_back:
+                    at_s = thrown.event.start_s
+                    past = at_s <= now_s
+                    moments.append(Moment(at_s, 0.0, thrown.title, None if past else number, past))
+            return tuple(sorted(moments, key=lambda item: (item.at_s is None, item.at_s or 0.0, item.after_fan_s)))
 
     def _happening(self, what: Mapping[str, object]) -> Happening:
         house = self.rig.house
@@ -88,7 +148,12 @@ class Station:
                 Span(at_s, span.depressurize_m3_h, span.pressurize_m3_h, span.wind_m_s, span.fitted)
                 for at_s, span in kept
             )
-            thrown = tuple(Hidden(what, says, max(self._since(at_s), 0.0), None) for at_s, what, says in self._thrown)
+            now_s = self.rig.plant.time_s
+            thrown = tuple(
+                Hidden(item.what, item.says, self._since(item.event.start_s), None)
+                for item in self._thrown
+                if item.says and item.event.start_s <= now_s and item.event not in self._taken_back
+            )
             return self.exercise.truth(spans, (*self.exercise.hidden, *thrown))
 
     def _since(self, at_s: float) -> float:

@@ -14,11 +14,14 @@ from pytestqt.qtbot import QtBot
 
 from acquisition.joining import join_class
 from acquisition.rig import RigSpec
+from acquisition.rigfile import read_rig
+from analysis.units import Display, System
 from drivers.clock import WallClock, seconds
 from drivers.openers import Openers
 from gui.app import application
+from gui.beside import Beside
 from gui.classroom.trainer import Trainer
-from gui.classroom.window import CLASS, EXERCISE, FAULTS, HOUSE, ClassWindow
+from gui.classroom.window import CLASS, EXERCISE, FAULTS, HOUSE, TIMELINE, ClassWindow
 from gui.look import Look
 from gui.theme import Mode
 from tests.acquisition.marking.students import student
@@ -28,15 +31,33 @@ CLOCK = WallClock()
 TAPE = "service entries, west"
 
 
+@pytest.fixture(scope="module")
+def handed_in(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return the job of a careful student; nobody changes it."""
+    with student("first-test", tmp_path_factory.mktemp("jobs")) as person:
+        person.answer_safety()
+        person.test()
+        return person.job.path
+
+
 @pytest.fixture
 def joined() -> list[tuple[str, str]]:
     return []
 
 
 @pytest.fixture
-def window(qtbot: QtBot, tmp_path: Path, joined: list[tuple[str, str]]) -> Iterator[ClassWindow]:
+def units() -> list[Display]:
+    """The units of the normal window; the last is true."""
+    return [Display()]
+
+
+@pytest.fixture
+def window(qtbot: QtBot, tmp_path: Path, joined: list[tuple[str, str]], units: list[Display]) -> Iterator[ClassWindow]:
     look = Look(application(), Mode.DARK)
-    made = ClassWindow(look, Trainer(CLOCK), tmp_path / "class", lambda place, name: joined.append((place, name)))
+    beside = Beside(
+        lambda place, name: joined.append((place, name)), lambda rig: joined.append((rig, "")), lambda: units[-1]
+    )
+    made = ClassWindow(look, Trainer(CLOCK), tmp_path / "class", beside)
     qtbot.addWidget(made)
     look.put_on()
     made.show()
@@ -221,27 +242,129 @@ def test_the_program_beside_is_asked_to_join(window: ClassWindow, joined: list[t
     assert joined == [(place, "Beamer")]
 
 
-def test_jobs_are_marked_and_the_sheets_written(window: ClassWindow, tmp_path: Path) -> None:
-    handed_in = tmp_path / "jobs"
-    handed_in.mkdir()
-    with student("first-test", handed_in) as person:
-        person.answer_safety()
-        person.test()
-        job = person.job.path
-    window.mark_beside(job)
+def test_in_a_shared_house_the_program_beside_drives_the_fan(
+    window: ClassWindow, joined: list[tuple[str, str]], tmp_path: Path
+) -> None:
     window.choose_page(CLASS)
+    window.room._ways.button(1).click()
+    window.room.port.setValue(free_port(3))
+    window.room.open_button.click()
+    window.tick()
+    window.room.join_button.click()
+    assert read_rig(joined[0][0]).fan == "fan"
+    window.trainer.write_rig_files(tmp_path / "rigs")
+    assert {path.name for path in (tmp_path / "rigs").iterdir()} == {"Watch.toml", "Drive the fan.toml"}
+    assert "2 rig files" in window.trainer.said
+
+
+def test_the_units_are_those_of_the_normal_window(window: ClassWindow, units: list[Display]) -> None:
+    open_class(window)
+    window.choose_page(HOUSE)
+    window.tick()
+    assert window.leaks.outdoor.suffix() == " °C out"
+    units.append(Display(System.US))
+    window.tick()
+    assert window.leaks.outdoor.suffix() == " °F out"
+    window.leaks.outdoor.setValue(14.0)
+    window.leaks.heat.click()
+    station = window.trainer.station
+    assert station is not None
+    assert "14.0 °F" in window.trainer.said
+    window.leaks._paces.button(4).click()
+    wait_for(lambda: station.rig.plant.interior.air.outdoor_c[0] == pytest.approx(-10.0))
+    # What stands in a field is the same in both units.
+    units.append(Display())
+    window.tick()
+    assert window.leaks.outdoor.value() == pytest.approx(-10.0)
+
+
+def test_what_is_to_come_stands_on_the_timeline_and_is_taken_back(window: ClassWindow) -> None:
+    window.trainer.choose("sealing-race")
+    open_class(window)
+    window.choose_page(TIMELINE)
+    window.tick()
+    window.faults.after.setValue(2.0)
+    window.faults.lines[0][1].click()
+    window.tick()
+    trainer = window.trainer
+    fault = trainer.faults()[0]
+    assert trainer.is_thrown(fault)
+    lines = [line for line in window.timeline.lines if not line.isHidden()]
+    assert lines[0].title.full == fault.words
+    assert lines[0].when.text().startswith("at 2:0")
+    # What the exercise has in store waits for the fan.
+    assert [line.when.text() for line in lines[1:]] == ["fan + 1:00", "fan + 2:00", "fan + 2:50"]
+    assert [line.back.isHidden() for line in lines] == [False, True, True, True]
+    lines[0].back.click()
+    window.tick()
+    assert not trainer.is_thrown(fault)
+    assert len([line for line in window.timeline.lines if not line.isHidden()]) == 3
+    assert trainer.station is not None
+    assert all(event["what"] != fault.event["what"] for event in trainer.station.truth()["events"])
+
+
+def test_a_fault_that_is_put_right_before_it_happens_does_not_happen(window: ClassWindow) -> None:
+    open_class(window)
+    window.tick()
+    trainer = window.trainer
+    fault, station = trainer.faults()[0], trainer.station
+    assert station is not None
+    sound = station.rig.true_q_m3_h(50.0, "depressurize")
+    trainer.throw(fault, 3.0)
+    trainer.mend(fault)
+    station.go_at(60.0)
+    wait_for(lambda: station.rig.plant.time_s > 30.0)
+    assert station.rig.true_q_m3_h(50.0, "depressurize") == pytest.approx(sound)
+    assert station.truth()["events"] == []
+
+
+def test_a_cover_lies_over_every_page_that_tells(window: ClassWindow) -> None:
+    open_class(window)
+    trainer = window.trainer
+    trainer.throw(trainer.faults()[0], 0.0)
+    window.cover.click()
+    for page, hidden in ((EXERCISE, 1), (CLASS, 0), (HOUSE, 0), (FAULTS, 1), (TIMELINE, 1)):
+        window.choose_page(page)
+        window.tick()
+        assert window.front.currentIndex() == hidden
+    assert window.said.text() == "Done."
+    trainer.look_at(1)
+    trainer.said = "The class is closed."
+    window.tick()
+    assert window.said.text() == "The class is closed."
+
+
+def test_a_job_becomes_an_exercise_without_names(window: ClassWindow, handed_in: Path, tmp_path: Path) -> None:
+    window.trainer.load(handed_in)
+    window.tick()
+    assert "✓ A recorded house" in window.exercise.problem.text()
+    assert "Student One" not in window.exercise.editor.toPlainText()
+    window.trainer.load(tmp_path / "none.airseam")
+    assert "gives no exercise" in window.trainer.said
+
+
+def test_jobs_are_marked_and_the_sheets_written(window: ClassWindow, handed_in: Path, tmp_path: Path) -> None:
+    window.mark_beside(handed_in)
+    window.choose_page(CLASS)
+    window.tick()
     assert cell(window.room.marks, 0, 1) == "10 of 10"
     window.write_sheets(tmp_path / "sheets")
     assert {path.name for path in (tmp_path / "sheets").iterdir()} == {"Student One.pdf", "class.csv"}
-    (handed_in / "damaged.airseam").write_text("no job", encoding="utf-8")
-    window.mark_beside(job)
+    # A cover leaves name and points.
+    assert cell(window.room.marks, 0, 3) != "covered"
+    window.cover.click()
+    window.tick()
+    assert cell(window.room.marks, 0, 1) == "10 of 10"
+    assert cell(window.room.marks, 0, 3) == "covered"
+    (tmp_path / "damaged.airseam").write_text("no job", encoding="utf-8")
+    window.mark_beside(tmp_path / "damaged.airseam")
     assert re.search("could not be marked", window.trainer.said)
 
 
 def test_no_button_of_the_window_is_cut_at_its_smallest(window: ClassWindow) -> None:
     open_class(window)
     window.resize(1024, 700)
-    for page in (EXERCISE, CLASS, HOUSE, FAULTS):
+    for page in (EXERCISE, CLASS, HOUSE, FAULTS, TIMELINE):
         window.choose_page(page)
         window.tick()
         QApplication.processEvents()

@@ -9,9 +9,10 @@ from contextlib import ExitStack, suppress
 
 import pytest
 
-from acquisition.joining import class_place, join_class
+from acquisition.joining import class_place, class_task, join_class
 from acquisition.marking import read_truth
 from acquisition.rig import RigSpec
+from acquisition.rigfile import read_rig
 from analysis.errors import InvalidInput
 from drivers.clock import WallClock, seconds
 from drivers.openers import Openers
@@ -115,6 +116,41 @@ def test_everybody_gets_a_house_and_finds_it_again(school: Callable[..., ClassSe
         join(server, "Dan Example")
 
 
+def test_who_comes_with_a_rig_file_has_the_house_of_that_file(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    files = {name: read_rig(text) for name, text in server.rig_files().items()}
+    assert list(files) == ["House 1", "House 2", "House 3"]
+    with connect(files["House 1"]) as gauge:
+        assert ask(gauge) == IDENTITY
+        wait_for(lambda: server.seats()[0].student == "House 1")
+        # Nobody who says a name is sent into it.
+        assert join(server, "Ada Example") == files["House 2"]
+    assert server.house_at({item.port for item in files["House 3"].instruments}) is server.stations[2]
+    assert server.house_at({"socket://127.0.0.1:1"}) is None
+
+
+def test_names_that_never_come_do_not_keep_the_houses(
+    school: Callable[..., ClassServer], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    server = school(students=2)
+    with connect(join(server, "Ada Example")) as gauge:
+        assert ask(gauge) == IDENTITY
+        join(server, "Nobody")
+        with pytest.raises(InvalidInput, match="all 2 houses are taken"):
+            join(server, "Ben Example")
+        monkeypatch.setattr("simulators.classroom.server.KEPT_S", 0.0)
+        join(server, "Ben Example")
+        assert [seat.student for seat in server.seats()] == ["Ada Example", "Ben Example"]
+
+
+def test_the_door_tells_the_task(school: Callable[..., ClassServer]) -> None:
+    server = school()
+    task = class_task("{}:{}".format(*server.address), Openers(CLOCK).open, CLOCK)
+    assert task.title == "The first test"
+    assert task.minutes == 30
+    assert len(task.task) > 40
+
+
 def test_a_program_that_was_lost_makes_room_for_the_same_student(school: Callable[..., ClassServer]) -> None:
     server = school()
     spec = join(server, "Ada Example")
@@ -141,7 +177,9 @@ def test_one_house_for_all_is_read_by_all_and_driven_by_none(school: Callable[..
         assert ask(other, b"READ?\n").count(b",") == 7
         assert ask(one, b"?\n").count(b",") == 7
         assert server.seats()[0].student == "2 watching"
-    assert 'fan = "fan"' in server.trainer_rig()
+    files = server.rig_files()
+    assert 'fan = "fan"' in files["Drive the fan"]
+    assert read_rig(files["Watch"]) == spec
 
 
 def test_hostile_clients_harm_neither_their_house_nor_the_others(school: Callable[..., ClassServer]) -> None:
@@ -208,8 +246,7 @@ def test_who_reads_slowly_is_not_waited_for_and_fills_no_memory(
     chatter: tuple[InstrumentPort, selectors.BaseSelector],
 ) -> None:
     port, selector = chatter
-    place = ("127.0.0.1", port.port)
-    with socket.create_connection(place), socket.create_connection(place, timeout=3.0) as quick:
+    with socket.create_connection(port.place), socket.create_connection(port.place, timeout=3.0) as quick:
         while len(port.clients) < 2:
             for key, _ in selector.select(1.0):
                 key.data(CLOCK.now_ns())
@@ -226,7 +263,7 @@ def test_who_reads_slowly_is_not_waited_for_and_fills_no_memory(
 def test_single_bytes_are_no_way_round_the_budget(chatter: tuple[InstrumentPort, selectors.BaseSelector]) -> None:
     port, selector = chatter
     now_ns, drops = CLOCK.now_ns(), 0
-    with socket.create_connection(("127.0.0.1", port.port)) as drip:
+    with socket.create_connection(port.place) as drip:
         while not any(client.resting for client in port.clients):
             drip.send(b"R")
             drops += 1
