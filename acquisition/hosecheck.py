@@ -3,14 +3,16 @@
 Swapped hoses while pressurizing let both pressures rise, as they should. A second, larger step tells them by how the
 pressures grow together: see `judge_growth`.
 
-What cannot be told is the jet of the fan at an outdoor tap: it grows with the speed nearly as the pressure of a house
-does. With 15 Pa of jet at full speed the growth changes by 0.008 (median of 30 simulated houses), and from house to
-house it differs by 0.36.
+The jet of a fan that blows out is told by another tap that is not in it: see `judge_taps`. With one tap it cannot be
+told: it grows with the speed nearly as the pressure of a house does. With 15 Pa of jet at full speed the growth changes
+by 0.008 (median of 30 simulated houses), and from house to house it differs by 0.36. There the two directions of the
+test part, which `analysis.asymmetry` tells.
 """
 
 from __future__ import annotations
 
 import math
+import statistics
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -25,6 +27,10 @@ PROMPT_S = 2.5
 """A house that is slower than this creeps by itself, and nothing is said of its hose."""
 UNREST_SLOPE_S = 0.5
 SWAPPED_GROWTH, LEAST_GROWTH = 1.05, 1.2
+APART_PA, APART_UNREST = 1.5, 5.0
+"""How far a tap may move apart from the others: so much, and so many times what it does with the fan at rest."""
+OTHERS_APART = 2.0
+"""And so many times as the others differ among each other."""
 
 
 class HoseFault(StrEnum):
@@ -35,6 +41,7 @@ class HoseFault(StrEnum):
     SWAPPED = "swapped"
     PINCHED = "pinched"
     WET = "wet"
+    JET = "in the jet"
     NOTHING = "nothing moves"
 
 
@@ -57,13 +64,15 @@ class FanStep:
     """A small step of the fan. Envelope pressures count in the direction of the run: positive is right.
 
     `further` are those of outdoor taps 2 and on. `element` is None where the flow is measured without one. `unrest_pa`
-    is the spread of the zero-flow pressure, `lag_s` the time constant of the building.
+    is the spread of the zero-flow pressure, `apart_pa` that of the taps about their mean, `lag_s` the time constant of
+    the building.
     """
 
     envelope: Response
     element: Response | None
     further: tuple[tuple[int, Response], ...] = ()
     unrest_pa: float = 0.0
+    apart_pa: float = 0.0
     lag_s: float = 1.0
 
 
@@ -123,6 +132,29 @@ def judge_growth(first: FanStep, second: FanStep) -> Doubt | None:
         "house does: their hoses seem to be swapped."
     )
     return Doubt(HoseFault.SWAPPED, text)
+
+
+def judge_taps(step: FanStep) -> Doubt | None:
+    """Return whether an outdoor tap lies in the jet of the fan, by a step of a fan that blows out.
+
+    A change of the pressure indoors is the same at every tap. What one tap moves more or less than the others comes
+    from outdoors, and the only thing that changed there is the fan. `step.envelope` is the mean of all taps.
+    """
+    if not step.further:
+        return None
+    rises = {tap: response.rise_pa for tap, response in step.further}
+    rises[1] = (len(rises) + 1) * step.envelope.rise_pa - sum(rises.values())
+    middle = statistics.median(rises.values())
+    tap = max(rises, key=lambda number: abs(rises[number] - middle))
+    rest = [rise for number, rise in rises.items() if number != tap]
+    if abs(rises[tap] - middle) < max(APART_PA, APART_UNREST * step.apart_pa, OTHERS_APART * (max(rest) - min(rest))):
+        return None
+    others = " and ".join(str(rise) for rise in sorted({round(rise) for rise in rest}))
+    text = (
+        f"With the fan the pressure at outdoor tap {tap} moves by {rises[tap]:.0f} Pa, at the others by {others}: its "
+        "hose lies in the jet of the fan. Move it to the side."
+    )
+    return Doubt(HoseFault.JET, text)
 
 
 def _element(envelope: Response, element: Response) -> Doubt | None:

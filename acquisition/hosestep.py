@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import statistics
+
 from acquisition.bench import Bench
 from acquisition.execution import Done
 from acquisition.executors import Timed
-from acquisition.hosecheck import MOVED_PA, FanStep, Response, judge_growth, judge_hoses
+from acquisition.hosecheck import MOVED_PA, Doubt, FanStep, Response, judge_growth, judge_hoses, judge_taps
+from acquisition.live import LiveBuffer
 from acquisition.rig import TAPS, Role
 from acquisition.snapshot import Activity
 from acquisition.steadiness import trend
 from analysis.records import Direction
-from drivers.clock import NS_PER_S
+from drivers.clock import NS_PER_S, seconds
 
 BEFORE_S = 2.0
+APART_S = 30.0
+"""Of the zero-flow record before; in it the outdoor taps are looked at in pieces of `BEFORE_S`."""
 NEED_PA, NEED_UNREST, NEED_ELEMENT_PA = 4.0, 4.0, 3.0
 MOST_PA = 15.0
 HIGHEST_SPEED = 0.30
@@ -34,6 +39,7 @@ class HoseCheck(Timed):
         self._held_ns: int | None = None
         self._hold_s = HOLD_S
         self._first: FanStep | None = None
+        self._apart_pa = 0.0
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
         """Note what is before, raise, hold, judge."""
@@ -45,6 +51,7 @@ class HoseCheck(Timed):
                 mean = bench.live.mean(role, BEFORE_S, now_ns)
                 if mean is not None:
                     self._before[role] = mean
+            self._apart_pa = _apart(bench.live, now_ns)
         if Role.ENVELOPE not in self._before or bench.induced_now(now_ns) is None:
             return Done("")
         if self._held_ns is None:
@@ -54,15 +61,20 @@ class HoseCheck(Timed):
         if (now_ns - self._held_ns) / NS_PER_S < self._hold_s:
             return None
         seen = self._seen(bench, now_ns)
-        doubt = judge_hoses(seen) if self._first is None else judge_growth(self._first, seen)
+        doubt = judge_hoses(seen) if self._first is None else self._judge_second(bench, self._first, seen)
         if doubt is None and self._first is None and self._two_steps(bench, seen):
             self._first, self._held_ns = seen, None
             return None
         return Done("" if doubt is None else doubt.sentence)
 
     def _two_steps(self, bench: Bench, seen: FanStep) -> bool:
-        """Tell whether only a second step can tell swapped hoses: both pressures rise when pressurizing."""
-        return bench.direction is Direction.PRESSURIZE and seen.element is not None
+        """Tell whether a second step has more to tell: hoses that are swapped, or a tap in the jet of the fan."""
+        if bench.direction is Direction.PRESSURIZE:
+            return seen.element is not None
+        return bool(seen.further)
+
+    def _judge_second(self, bench: Bench, first: FanStep, second: FanStep) -> Doubt | None:
+        return judge_growth(first, second) if bench.direction is Direction.PRESSURIZE else judge_taps(second)
 
     def _raise(self, bench: Bench, now_ns: int) -> None:
         controller = bench.controller
@@ -83,10 +95,11 @@ class HoseCheck(Timed):
     def _raise_more(self, bench: Bench, now_ns: int, rise_pa: float, element_pa: float) -> None:
         """Raise further until one of the pressures has about doubled."""
         first = self._first
-        if first is None or first.element is None:
+        if first is None:
             return
         highest_pa = min(max(map(abs, bench.targets_pa), default=GROWN_MOST_PA), GROWN_MOST_PA)
-        wanted_pa = min(GROWN * max(first.envelope.rise_pa, first.element.rise_pa), highest_pa)
+        element_before_pa = 0.0 if first.element is None else first.element.rise_pa
+        wanted_pa = min(GROWN * max(first.envelope.rise_pa, element_before_pa), highest_pa)
         if max(rise_pa, element_pa) > wanted_pa or bench.controller.command >= GROWN_SPEED:
             self._held_ns = now_ns
         else:
@@ -109,4 +122,16 @@ class HoseCheck(Timed):
         plant = bench.controller.plant
         lag_s = plant.lag_s(max(envelope.rise_pa, 1.0), bench.flow_now(now_ns) or 1.0)
         element = response(Role.FLOW_ELEMENT, 1)
-        return FanStep(envelope, element, tuple(further), plant.wind_spread_pa, lag_s)
+        return FanStep(envelope, element, tuple(further), plant.wind_spread_pa, self._apart_pa, lag_s)
+
+
+def _apart(live: LiveBuffer, now_ns: int) -> float:
+    """Return by how much (Pa, standard deviation) an outdoor tap moves about the mean of all with the fan at rest."""
+    ends = [now_ns - seconds(BEFORE_S * piece) for piece in range(round(APART_S / BEFORE_S))]
+    spreads = [0.0]
+    for role in TAPS[1:]:
+        pairs = [(live.mean(role, BEFORE_S, end), live.mean(Role.ENVELOPE, BEFORE_S, end)) for end in ends]
+        apart = [tap - mean for tap, mean in pairs if tap is not None and mean is not None]
+        if len(apart) > 1:
+            spreads.append(statistics.stdev(apart))
+    return max(spreads)

@@ -41,8 +41,9 @@ class Cause(StrEnum):
                 )
             case Cause.FLAP:
                 return (
-                    "One direction leaks more at a like exponent: a flap, damper or seal that opens one way, or "
-                    "something that changed between the runs. Look at flaps and temporary seals, then repeat."
+                    "One direction leaks more at a like exponent: a flap, damper or seal that opens one way, the "
+                    "outdoor hose in the jet while the fan blew out, or something that changed between the runs. Look "
+                    "at flaps, temporary seals and the hose, then repeat."
                 )
 
 

@@ -11,25 +11,32 @@ import pytest
 from acquisition.bench import Bench
 from acquisition.control import Plant as KnownPlant
 from acquisition.control import PressureController
-from acquisition.hosecheck import Doubt, FanStep, HoseFault, Response, judge_growth, judge_hoses
+from acquisition.hosecheck import Doubt, FanStep, HoseFault, Response, judge_growth, judge_hoses, judge_taps
 from acquisition.hosestep import HoseCheck
+from acquisition.job.results import analyse_record
 from acquisition.live import LiveBuffer
 from acquisition.multipoint import ALL_THE_SAME, CHECK_AGAIN, GO_ON
-from acquisition.rig import Role
+from acquisition.rig import TAPS, Role
 from acquisition.rigfile import read_rig
 from acquisition.steps import CheckHoses
+from analysis.asymmetry import asymmetry
 from analysis.records import Direction
 from drivers.clock import VirtualClock, seconds
-from simulators.faults import ELEMENT, ENVELOPE, hose, hoses_swapped
+from simulators.faults import ELEMENT, ENVELOPE, hose, hose_in_jet, hoses_swapped
 from simulators.hoses import Hose
 from simulators.house import House
 from simulators.houses import load_house
 from simulators.plant import Action, Plant, PlantInputs
 from simulators.random_house import random_houses
 from simulators.rig import SimulatedRig
+from simulators.rigging import Rigging, TapPlace
 from tests.acquisition.scenes import a_scene
 from tests.acquisition.test_multipoint import a_plan, walk
 from tests.simulators.rigs import virtual_clock
+
+TAP_CHANNELS = ("p1", "p3", "p4", "p5")
+"""Of the gauge: the second one is the flow element."""
+FOUR_TAPS = Rigging(taps=4, tap=TapPlace.FACADE)
 
 
 class Rig:
@@ -63,10 +70,11 @@ def checked(
     wind_m_s: float = 0.0,
     seed: int = 1,
     direction: Direction = Direction.DEPRESSURIZE,
+    rigging: Rigging | None = None,
 ) -> tuple[str, float]:
     """Return what the step says of a house, and how long it took."""
-    text = SimulatedRig(house, seed, virtual_clock())
-    plant = Plant([house], seed, wind_m_s)
+    text = SimulatedRig(house, seed, virtual_clock(), rigging=rigging)
+    plant = Plant([house], seed, wind_m_s, rigging or Rigging())
     rig = Rig(text.rig_toml(text.own_ports))
     controller = PressureController(KnownPlant(house.volume_m3))
     bench = Bench(rig, LiveBuffer(), Progress(), controller, direction=direction)  # type: ignore[arg-type]
@@ -76,10 +84,13 @@ def checked(
     for tick in range(900):
         plant.step(0.1, PlantInputs(np.array([controller.command]), np.array([float(direction.sign)])))
         shown = plant.gauge.shown[0]
-        bench.live.append(Role.ENVELOPE, seconds(tick * 0.1), float(shown[0]))
+        taps = [float(shown[plant.channel(name)]) for name in TAP_CHANNELS[: plant.rigging.taps]]
+        bench.live.append(Role.ENVELOPE, seconds(tick * 0.1), float(np.mean(taps)))
+        for role, value in zip(TAPS[1:], taps[1:], strict=False):
+            bench.live.append(role, seconds(tick * 0.1), value)
         bench.live.append(Role.FLOW_ELEMENT, seconds(tick * 0.1), float(shown[1]))
         if tick < 300:
-            zeros.append(float(shown[0]))
+            zeros.append(float(np.mean(taps)))
             continue
         if tick == 300:
             bench.zero_pa = float(np.mean(zeros))
@@ -132,6 +143,47 @@ def test_swapped_hoses_are_told_while_pressurizing_too(wind_m_s: float) -> None:
         told += "seem to be swapped" in said
     # Nobody can tell where the exponent of the house is near 0.5: both then grow alike.
     assert told >= 6
+
+
+def test_a_tap_in_the_jet_is_told_by_the_others() -> None:
+    told = 0
+    for seed, house in enumerate(random_houses(8, 11, 3.0)):
+        said, took_s = checked(house, None, 3.0, seed, rigging=FOUR_TAPS)
+        assert said == "", (seed, house.n50_per_h, house.volume_m3, house.fitted)
+        assert took_s < 30.0
+        said, _ = checked(house, hose_in_jet("p4", 15.0), 3.0, seed, rigging=FOUR_TAPS)
+        told += "at outdoor tap 3 moves by" in said
+    # `run.py bench hoses --fault "sound, 4 taps" --fault "jet, 4 taps"` takes thirty and two winds.
+    assert told >= 5
+
+
+@pytest.mark.walk
+def test_a_single_tap_in_the_jet_parts_the_directions(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path, wind_m_s=0.5) as scene:
+        scene.house.happen(hose_in_jet("p1", 15.0))
+        scene.begin(replace(scene.plan(), directions=tuple(Direction)))
+        scene.to_the_end()
+        loaded = scene.job.load(1)
+        found = asymmetry(analyse_record(loaded.record, loaded.test()).runs)
+    assert found is not None
+    assert "the outdoor hose in the jet while the fan blew out" in found.cause.words
+
+
+def test_taps_by_themselves() -> None:
+    def step(first: float, *further: float, apart_pa: float = 0.0) -> FanStep:
+        mean = Response(0.0, (first + sum(further)) / (1 + len(further)), 0.0)
+        taps = tuple((number, Response(0.0, rise, 0.0)) for number, rise in enumerate(further, 2))
+        return FanStep(mean, None, taps, apart_pa=apart_pa)
+
+    assert judge_taps(step(20.0)) is None
+    assert judge_taps(step(20.0, 20.5, 19.5, 20.0)) is None
+    first = judge_taps(step(14.0, 20.0, 20.2, 19.9))
+    assert first is not None
+    assert (first.fault, "tap 1 moves by 14 Pa, at the others by 20:" in first.sentence) == (HoseFault.JET, True)
+    assert judge_taps(step(14.0, 20.0, 20.2, 19.9, apart_pa=1.5)) is None
+    third = judge_taps(step(20.0, 20.0, 25.0))
+    assert third is not None
+    assert "tap 3 moves by 25 Pa" in third.sentence
 
 
 def test_growth_by_itself() -> None:

@@ -12,11 +12,11 @@ import sys
 
 from acquisition.hosecheck import HoseFault
 from analysis.records import Direction
-from simulators.faults import ELEMENT, ENVELOPE, hose, hoses_swapped
+from simulators.faults import ELEMENT, ENVELOPE, hose, hose_in_jet, hoses_swapped
 from simulators.hoses import Hose
 from simulators.plant import Action
 from simulators.random_house import random_houses
-from tests.acquisition.test_hose_check import checked
+from tests.acquisition.test_hose_check import FOUR_TAPS, checked
 
 FAULTS: dict[str, tuple[Action | None, str]] = {
     "sound": (None, ""),
@@ -27,6 +27,8 @@ FAULTS: dict[str, tuple[Action | None, str]] = {
     "element off": (hose(ELEMENT, Hose.OFF), "its hose is off"),
     "element pinched": (hose(ELEMENT, Hose.KINKED), HoseFault.PINCHED),
     "element reversed": (hose(ELEMENT, Hose.REVERSED), "backwards"),
+    "sound, 4 taps": (None, ""),
+    "jet, 4 taps": (hose_in_jet("p4", 15.0), HoseFault.JET),
 }
 
 
@@ -52,7 +54,7 @@ def _row(fault: str, direction: Direction, wind_m_s: float, options: argparse.Na
     action, words = FAULTS[fault]
     said = []
     for seed, house in enumerate(random_houses(options.houses, options.seed, wind_m_s)):
-        said.append(checked(house, action, wind_m_s, seed, direction)[0])
+        said.append(checked(house, action, wind_m_s, seed, direction, FOUR_TAPS if "taps" in fault else None)[0])
         if sys.stderr.isatty():
             print(f"\r{fault}: {seed + 1} of {options.houses} ", end="", file=sys.stderr)
     named = sum(bool(words) and str(words) in text for text in said)
