@@ -31,9 +31,17 @@ def regimes_of(points: Sequence[PointView], result: RunResult) -> TwoRegimes | N
     told, factor = told_points(points), envelope_factor(points, result)
     pressures = [result.direction.sign * ((point.envelope_pa or 0.0) - result.zero_pa) for point in told]
     flows = [(point.flow_m3_h or 0.0) * factor for point in told]
-    if any(value <= 0.0 for value in (*pressures, *flows)):
+    return regimes_through(pressures, flows)
+
+
+def regimes_through(pressures_pa: Sequence[float], flows_m3_h: Sequence[float]) -> TwoRegimes | None:
+    """Return the two lines through points in their order, sizes of induced pressure and flow; None where one will do.
+
+    None too where a gust turned a pressure or a flow round.
+    """
+    if any(value <= 0.0 for value in (*pressures_pa, *flows_m3_h)):
         return None
-    return _found(tuple(pressures), tuple(flows))
+    return _found(tuple(pressures_pa), tuple(flows_m3_h))
 
 
 @lru_cache(maxsize=32)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.regimes import AFTER_STEP, BEFORE_STEP, regimes_sentence, regimes_through
 from acquisition.register import DueState, due_of_rig, in_use
 from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
@@ -22,6 +23,7 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
         items.append(f"Measured in one direction only ({content.runs[0].run.direction}).")
     for run in content.runs:
         items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
+    items += _regimes(content, display)
     items += _overdue(content)
     if any(check.ok is None for run in content.runs for check in run.result.checks):
         items.append("Not checked: what is marked with a question mark in the list of checks.")
@@ -31,6 +33,23 @@ def deviations(content: ReportContent, display: Display) -> list[str]:
         items.append(f"Not recorded: {', '.join(missing)}.")
     if unseen := method_of(content.result.method).not_in_record:
         items.append(f"Not in the record of readings: {'; '.join(unseen)}.")
+    return items
+
+
+def _regimes(content: ReportContent, display: Display) -> list[str]:
+    """Return a sentence for each direction in which something came off, or closed, between two points."""
+    items = []
+    for run in content.runs:
+        told = [
+            (run.run.direction.sign * row.induced_pa, row.envelope_flow_m3_h)
+            for row in run.rows
+            if row.induced_pa is not None
+            and row.envelope_flow_m3_h is not None
+            and row.struck_reason in (None, BEFORE_STEP, AFTER_STEP)
+        ]
+        found = regimes_through([pressure for pressure, _ in told], [flow for _, flow in told])
+        if found is not None:
+            items.append(printable(regimes_sentence(found, run.run.direction, display)))
     return items
 
 

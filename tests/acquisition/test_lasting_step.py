@@ -9,6 +9,8 @@ import pytest
 
 from acquisition.regimes import BEFORE_STEP, regimes_of
 from acquisition.repair import ANEW, KEEP_ALL, LASTING, PUT_BACK, STAYS
+from acquisition.report.content import content_of
+from acquisition.report.remarks import deviations
 from acquisition.snapshot import EngineState, PointState, Snapshot
 from acquisition.testfile import load_stored_test
 from analysis.units import Display
@@ -63,9 +65,11 @@ def test_where_it_stays_the_points_before_are_struck_and_taken_again(clock: Virt
         assert found.changed_at == 3
         assert found.step_m3_h.value == pytest.approx(true * (1 - 1 / WIDER), rel=0.04)
         assert scene.job.load(1).test() == shown.test
+        said = deviations(content_of(scene.job, 1), Display())
     stored = load_stored_test(tmp_path / "scene.airseam", clock)
     (sentence,) = stored.regimes(stored.result(), Display())
     assert sentence.startswith("Two regimes (depressurize): after point 3 the house leaks +")
+    assert [item for item in said if item.startswith("Two regimes")] == [sentence]
 
 
 def test_where_it_is_put_back_the_points_before_count_on(clock: VirtualClock, tmp_path: Path) -> None:
