@@ -113,7 +113,8 @@ def _lag_s(houses: Sequence[House], pressure_pa: float) -> Floats:
     """Return the time constant of the air in each house at a pressure: V dp/(k p n q)."""
     volume_m3 = np.array([house.volume_m3 for house in houses])
     flow_m3_s = volume_m3 * np.array([house.n50_per_h for house in houses]) / 3600.0 * (pressure_pa / 50.0) ** 0.65
-    return volume_m3 * pressure_pa / (STORAGE_EXPONENT * 101_325.0 * 0.65 * flow_m3_s)
+    lag_s: Floats = volume_m3 * pressure_pa / (STORAGE_EXPONENT * 101_325.0 * 0.65 * flow_m3_s)
+    return lag_s
 
 
 def run(plant: Plant, way: Direction, speed: Floats, time_s: float, taps: int) -> Window:
