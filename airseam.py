@@ -85,10 +85,11 @@ def trainer_window(look: Look, folder: Path, beside: Beside) -> QWidget:
 
 
 def pictures(options: argparse.Namespace) -> int:
-    """Save a picture of each place of the window, in both themes."""
+    """Save a picture of each place of the window, and of each page of the trainer's, in both themes."""
+    from gui.classroom.pictures import save_class_pictures
     from gui.pictures import save_pictures
 
-    for path in save_pictures(options.job, options.to, sources(options.seed)):
+    for path in (*save_pictures(options.job, options.to, sources(options.seed)), *save_class_pictures(options.to)):
         print(path)
     return VALID
 

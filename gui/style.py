@@ -72,6 +72,8 @@ QLabel[role="result"] {{ font-size: {RESULT}px; font-weight: 700; }}
 
 
 def _buttons(theme: Theme) -> str:
+    # Where every button has a frame, that of the pressed one tells nothing.
+    pressed = f"background: {theme.primary}; color: {theme.on_primary};" if theme.frame else ""
     focus = theme.text if contrast(theme.text, theme.primary) > contrast(theme.ground, theme.primary) else theme.ground
     return f"""
 QPushButton {{ background: {theme.raised}; border: 2px solid {theme.frame or theme.raised};
@@ -97,6 +99,7 @@ QPushButton[role="tab"] {{ min-height: 28px; padding: 0 5px; background: transpa
 QPushButton[role="tab"]:hover, QPushButton[role="tab"]:focus {{ border-color: {theme.line}; }}
 QPushButton[role="tab"]:checked {{ background: {theme.raised}; border-color: {theme.primary}; }}
 QPushButton[role="speed"] {{ padding: 0 4px; }}
+QPushButton[role="speed"]:checked, QPushButton[role="slim"]:checked {{ {pressed} }}
 QPushButton[role="card"] {{ padding: 0; }}
 QCheckBox {{ min-height: {TARGET_HEIGHT - 8}px; spacing: 8px; }}
 QCheckBox::indicator {{ width: 20px; height: 20px; border: 2px solid {theme.quiet}; border-radius: 4px;

@@ -150,6 +150,7 @@ def _table(heads: Sequence[str], name: str) -> QTableWidget:
     made.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
     made.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)
     made.horizontalHeader().setStretchLastSection(True)
+    made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     made.setColumnWidth(0, 40 if not heads[0] else 130)
     made.setShowGrid(False)
     made.setAccessibleName(name)

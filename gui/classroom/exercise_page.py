@@ -29,6 +29,7 @@ class ExercisePage(QWidget):
         self.choice.setAccessibleName("Exercise")
         for name, title in exercises:
             self.choice.addItem(title, name)
+        self.choice.setPlaceholderText("An exercise of your own")
         self.choice.activated.connect(lambda _: self.picked.emit(str(self.choice.currentData())))
         self.editor = QPlainTextEdit()
         self.editor.setFont(monospaced(SMALL + 1))
@@ -48,8 +49,9 @@ class ExercisePage(QWidget):
         box.addLayout(row(self.load, self.save))
         self.setLayout(box)
 
-    def show_text(self, text: str) -> None:
-        """Show a text that did not come from here."""
+    def show_text(self, text: str, name: str) -> None:
+        """Show a text that did not come from here; one with a name that no shipped exercise has is one's own."""
+        self.choice.setCurrentIndex(self.choice.findData(name))
         if self.editor.toPlainText() != text:
             self.editor.blockSignals(True)
             self.editor.setPlainText(text)

@@ -54,19 +54,19 @@ class FaultsPage(QWidget):
         box.addLayout(cable)
         self.setLayout(box)
 
-    def show_faults(self, faults: Sequence[tuple[Fault, bool]]) -> None:
-        """Show what can be thrown, and what is."""
+    def show_faults(self, faults: Sequence[tuple[Fault, str]]) -> None:
+        """Show what can be thrown, and the state of what is."""
         words = tuple(fault.words for fault, _ in faults)
         if words != self._shown:
             self._shown = words
             self._have(faults)
-        for (_, thrown), (title, throw, mend) in zip(faults, self.lines, strict=True):
-            title.show_text(f"{title.property('words')}{'  ● thrown' if thrown else ''}")
-            throw.setEnabled(not thrown)
-            mend.setEnabled(thrown)
+        for (_, state), (title, throw, mend) in zip(faults, self.lines, strict=True):
+            title.show_text(f"{title.property('words')}{f'  ● {state}' if state else ''}")
+            throw.setEnabled(not state)
+            mend.setEnabled(bool(state))
         self.setEnabled(bool(faults))
 
-    def _have(self, faults: Sequence[tuple[Fault, bool]]) -> None:
+    def _have(self, faults: Sequence[tuple[Fault, str]]) -> None:
         for view in self.rows:
             self._box.removeWidget(view)
             view.deleteLater()

@@ -47,6 +47,7 @@ class LeakRow(QWidget):
     def show_times(self, times: float) -> None:
         """Press the button that is true."""
         at = next((at for at, (_, value) in enumerate(STEPS) if abs(value - times) < 1e-6), -1)
+        self.title.show_text(self._name if at >= 0 or times < 0.0 else f"{self._name}  ×{times:.2g}")
         self._group.setExclusive(False)
         for number in range(len(STEPS)):
             self._group.button(number).setChecked(number == at)

@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from analysis.units import Display, Quantity, format_with_unit
 from gui.classroom.house_picture import EAST, FLOOR, NORTH, ROOF, WEST, HousePicture, LeakMark
@@ -16,6 +16,9 @@ from gui.theme import BODY, FIGURE, NEXT, SMALL, Tone
 
 LONGEST_ARROW, DEEPEST_ARROW, SHORTEST_ARROW = 74.0, 26.0, 10.0
 LABEL_HEIGHT = 18.0
+NEAR_PX = 26.0
+LEAST_ZONE = 104.0
+"""So wide is what stands beside a leak."""
 COVERED = "The truth is covered. T uncovers it."
 EMPTY = "No class is open. Choose an exercise at the right and open the class."
 
@@ -75,6 +78,23 @@ class HouseView(QWidget):
             self.setAccessibleDescription(f"{self._pressure(picture.pressure_pa)}, {picture.wind_words(display)}")
         self.update()
 
+    def event(self, event: QEvent) -> bool:
+        """Say which leak lies under the pointer."""
+        if event.type() is not QEvent.Type.ToolTip:
+            return super().event(event)
+        assert isinstance(event, QHelpEvent)
+        QToolTip.showText(event.globalPos(), self.leak_at(QPointF(event.pos())), self)
+        return True
+
+    def leak_at(self, point: QPointF) -> str:
+        """Return the name of the leak at a point, nothing where there is none or it is covered."""
+        if self._picture is None or self._covered:
+            return ""
+        section = self._section()
+        gaps = [(_length(section.place(mark)[0] - point), mark.name) for mark in self._picture.leaks]
+        gap, name = min(gaps, default=(NEAR_PX, ""))
+        return name if gap < NEAR_PX else ""
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw."""
         painter = QPainter(self)
@@ -122,7 +142,8 @@ class HouseView(QWidget):
                 rise = box.top() - section.ridge.y()
                 place = QRectF(box.left(), section.ridge.y() + 0.4 * rise, box.width(), 0.6 * rise)
             else:
-                wide, tall = min(0.26 * box.width(), 130.0), 0.42 * box.height()
+                beside = min(box.left(), self.width() - box.right()) - 8.0
+                wide, tall = min(max(0.26 * box.width(), LEAST_ZONE), 130.0, beside), 0.42 * box.height()
                 left = box.left() - wide if zone.facade is WEST else box.right()
                 place = QRectF(left, box.bottom() - tall, wide, tall)
                 painter.setPen(QPen(QColor(theme.quiet), 2))
@@ -201,7 +222,9 @@ class HouseView(QWidget):
                 painter.setPen(QPen(self._look.colour(Tone.GOOD), 3))
                 painter.drawLine(at - QPointF(6, 6), at + QPointF(6, 6))
                 painter.drawLine(at - QPointF(6, -6), at + QPointF(6, -6))
-            elif mark.flow_m3_h >= 0.0:
+                self._name(painter, at, outwards, length, mark)
+                continue
+            if mark.flow_m3_h >= 0.0:
                 _arrow(painter, at, outwards, length, colour)
             else:
                 _arrow(painter, at + outwards * length, outwards * -1.0, length, colour)
@@ -249,6 +272,10 @@ class HouseView(QWidget):
         painter.setFont(font)
         painter.setPen(self._look.ink(tone))
         painter.drawText(box, side | Qt.AlignmentFlag.AlignVCenter, text)
+
+
+def _length(vector: QPointF) -> float:
+    return math.hypot(vector.x(), vector.y())
 
 
 def _arrow(painter: QPainter, start: QPointF, towards: QPointF, length: float, colour: QColor) -> None:

@@ -242,6 +242,13 @@ class Trainer:
         """Tell whether a fault is still there in the chosen house, or on its way."""
         return self.station is not None and fault.words in self._thrown.get(self.station, ())
 
+    def state_of(self, fault: Fault) -> str:
+        """Return whether a fault is there in the chosen house, or is to come; nothing where it is neither."""
+        if not self.is_thrown(fault):
+            return ""
+        coming = any(moment.title == fault.words and not moment.past for moment in self.timeline())
+        return "to come" if coming else "thrown"
+
     def mend(self, fault: Fault) -> None:
         """Put a fault right, or let it not happen where it is still to come."""
         for station in self._meant():

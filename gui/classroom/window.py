@@ -100,7 +100,8 @@ class ClassWindow(QMainWindow):
         self.room.show_marks(trainer.markings, trainer.display, covered=trainer.covered)
         if self.pages.currentIndex() == HOUSE:
             self.leaks.show_house(picture, trainer.pace, covered=trainer.covered)
-        self.faults.show_faults([(fault, trainer.is_thrown(fault)) for fault in trainer.faults()])
+        if self.pages.currentIndex() == FAULTS or not self.faults.lines:
+            self.faults.show_faults([(fault, trainer.state_of(fault)) for fault in trainer.faults()])
         if self.pages.currentIndex() == TIMELINE:
             self.timeline.show_timeline(trainer.timeline())
         self._check()
@@ -132,7 +133,7 @@ class ClassWindow(QMainWindow):
         if text == self._checked:
             return
         self._checked = text
-        self.exercise.show_text(text)
+        self.exercise.show_text(text, self.trainer.name)
         line, sentence = self.trainer.problem()
         sound = ""
         if not sentence:

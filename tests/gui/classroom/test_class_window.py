@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, QSize, Qt
+from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QTableWidget
 from pytestqt.qtbot import QtBot
@@ -20,6 +21,7 @@ from drivers.clock import WallClock, seconds
 from drivers.openers import Openers
 from gui.app import application
 from gui.beside import Beside
+from gui.classroom.pictures import save_class_pictures
 from gui.classroom.trainer import Trainer
 from gui.classroom.window import CLASS, EXERCISE, FAULTS, HOUSE, TIMELINE, ClassWindow
 from gui.look import Look
@@ -359,6 +361,30 @@ def test_jobs_are_marked_and_the_sheets_written(window: ClassWindow, handed_in: 
     (tmp_path / "damaged.airseam").write_text("no job", encoding="utf-8")
     window.mark_beside(tmp_path / "damaged.airseam")
     assert re.search("could not be marked", window.trainer.said)
+
+
+def test_the_pointer_names_a_leak_unless_the_truth_is_covered(window: ClassWindow) -> None:
+    open_class(window)
+    window.tick()
+    picture = window.trainer.picture()
+    assert picture is not None
+    mark = picture.leaks[0]
+    at, _ = window.house._section().place(mark)
+    assert window.house.leak_at(at) == mark.name
+    assert window.house.leak_at(QPointF(2.0, 2.0)) == ""
+    window.cover.click()
+    window.tick()
+    assert window.house.leak_at(at) == ""
+
+
+def test_pictures_of_every_page_are_saved(qtbot: QtBot, tmp_path: Path) -> None:
+    saved = save_class_pictures(tmp_path, modes=(Mode.SUNLIGHT,), size=(1024, 700), system=System.US)
+    assert {path.name for path in saved} == {
+        f"class-{page}-sunlight.png" for page in ("exercise", "class", "house", "faults", "timeline", "covered")
+    }
+    told = {path.name: QImage(str(path)) for path in saved}
+    assert told["class-house-sunlight.png"].size() == QSize(1024, 700)
+    assert told["class-covered-sunlight.png"] != told["class-class-sunlight.png"]
 
 
 def test_no_button_of_the_window_is_cut_at_its_smallest(window: ClassWindow) -> None:
