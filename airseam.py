@@ -298,7 +298,7 @@ def site_of(options: argparse.Namespace) -> Site:
         clock: Clock = WallClock() if options.real_time else VirtualClock(WallClock().utc().replace(microsecond=0))
         seed = SEED if options.seed is None else options.seed
         house = options.rig.removeprefix(BUILT_IN)
-        rig = simulated_rig(
+        rig = scenario_rig(house, seed, clock, options) or simulated_rig(
             house,
             seed,
             clock,
@@ -335,11 +335,11 @@ def simulated_rig(
     """Return a simulated rig; raises `InvalidInput` for a house that there is not, or taps that its gauge has not."""
     from simulators.houses import house_names, load_house
     from simulators.rig import SimulatedRig
+    from simulators.scenarios import scenario_names
 
     if house not in house_names():
-        raise InvalidInput(
-            "house", house, f"the name of a simulated house is needed, one of {', '.join(house_names())}"
-        )
+        allowed = f"the name of a simulated house is needed, one of {', '.join(house_names())}"
+        raise InvalidInput("house", house, f"{allowed}, or of a scenario, one of {', '.join(scenario_names())}")
     if taps > 1 and protocol != "scpi":
         allowed = f"the gauge that speaks {protocol} has one envelope pressure: several need scpi"
         raise InvalidInput("--taps", taps, allowed)
@@ -357,14 +357,22 @@ def simulated_rig(
     )
 
 
+def scenario_rig(name: str, seed: int, clock: Clock, options: argparse.Namespace) -> SimulatedRig | None:
+    """Return the rig of a scenario, with all that happens in it; None where the name is that of no scenario."""
+    from simulators.scenarios import load_scenario, scenario_names
+
+    if name not in scenario_names():
+        return None
+    words.leave_out(options, ("wind_m_s", "taps", "fans", "by_hand"), "a scenario")
+    return load_scenario(name).rig(seed, clock)
+
+
 def served_rig(options: argparse.Namespace, clock: Clock) -> SimulatedRig:
     """Return the rig that `simulate` serves: that of a house, or that of an exercise as it is."""
     if options.exercise is None:
         house, protocol = options.house or house_names()[0], options.protocol or "scpi"
         return simulated_rig(house, options.seed, clock, protocol, options.wind, options.taps or 1, options.fans or 1)
-    for name in ("protocol", "wind", "taps", "fans"):
-        if getattr(options, name) is not None:
-            raise InvalidInput(f"--{name}", getattr(options, name), "an exercise brings this with it: leave it out")
+    words.leave_out(options, ("protocol", "wind", "taps", "fans"), "an exercise")
     return exercise_of(options.exercise).rig(options.seed, clock)
 
 

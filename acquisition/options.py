@@ -5,8 +5,11 @@ from __future__ import annotations
 import argparse
 import math
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 from typing import NoReturn
+
+from analysis.errors import InvalidInput
 
 UNUSABLE = 2
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
@@ -141,7 +144,9 @@ def _issue(issue: argparse.ArgumentParser) -> None:
 
 
 def _test(test: argparse.ArgumentParser) -> None:
-    test.add_argument("--rig", required=True, help="a rig file, or sim:NAME for a built-in house in virtual time")
+    test.add_argument(
+        "--rig", required=True, help="a rig file, or sim:NAME for a built-in house or scenario, in virtual time"
+    )
     test.add_argument("--job", type=Path, required=True, metavar="FILE", help="job to record in; made if there is none")
     test.add_argument(
         "--method", metavar="ID", help="the method (standard); iso9972 unless the job was prepared otherwise"
@@ -461,3 +466,11 @@ def _address(text: str) -> tuple[str, int]:
     if not host or not port.isdecimal() or int(port) > 65535:
         raise argparse.ArgumentTypeError(f"'{text}': HOST:PORT is needed, such as 127.0.0.1:4001 (port 0 to 65535)")
     return host.strip("[]"), int(port)
+
+
+def leave_out(options: argparse.Namespace, names: Sequence[str], what: str) -> None:
+    """Raise `InvalidInput` for the first of these options that was given: `what` decides about it."""
+    for name in names:
+        if getattr(options, name) not in (None, False):
+            shown = f"--{name.removesuffix('_m_s').replace('_', '-')}"
+            raise InvalidInput(shown, getattr(options, name), f"{what} brings this with it: leave it out")

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from pathlib import Path
 from typing import Never
 
 from drivers.profiletable import Table
@@ -44,3 +45,20 @@ def read_file(text: str, file: str, form: str) -> FileTable:
     if not top.has("format") or content["format"] != form:
         top.fail("format", f'"{form}" is needed, not {content.get("format")!r}')
     return top
+
+
+def named_file(kind: str, id_or_path: str, folder: Path, names: Sequence[str]) -> tuple[str, str, str]:
+    """Return id, text and the words for the file of what is shipped under a name, or of a file that ends in .toml.
+
+    Raises `InvalidFile` for a file that cannot be read; an unknown name, a `ValueError`, is answered with those there
+    are.
+    """
+    own = id_or_path.endswith(".toml")
+    if not own and id_or_path not in names:
+        known = ", ".join(names)
+        raise ValueError(f"{kind} is {id_or_path!r}: a .toml file is needed, or one of: {known}")
+    path = Path(id_or_path) if own else folder / f"{id_or_path}.toml"
+    try:
+        return path.stem, path.read_text(encoding="utf-8"), id_or_path if own else path.name
+    except (OSError, UnicodeDecodeError) as error:
+        raise InvalidFile(id_or_path, None, "", f"a file that can be read is needed: {error}") from error

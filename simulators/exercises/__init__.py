@@ -8,7 +8,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from simulators.exercise import Begin, Exercise, Hidden, Mark, Task
-from simulators.filetable import FileTable, InvalidFile, read_file
+from simulators.filetable import FileTable, named_file, read_file
 from simulators.plant import Event
 from simulators.scenario import Scenario
 from simulators.scenarios import read_events, read_place, site_of
@@ -42,15 +42,7 @@ def load_exercise(id_or_path: str) -> Exercise:
 
     Raises `InvalidFile`, a `ValueError`, with file, line and key; an unknown id is answered with those there are.
     """
-    if id_or_path.endswith(".toml"):
-        try:
-            return read_exercise(Path(id_or_path).stem, Path(id_or_path).read_text(encoding="utf-8"), id_or_path)
-        except (OSError, UnicodeDecodeError) as error:
-            raise InvalidFile(id_or_path, None, "", f"a file that can be read is needed: {error}") from error
-    if id_or_path not in exercise_names():
-        known = ", ".join(exercise_names())
-        raise ValueError(f"exercise is {id_or_path!r}: a .toml file is needed, or one of: {known}")
-    return read_exercise(id_or_path, (_FOLDER / f"{id_or_path}.toml").read_text(encoding="utf-8"))
+    return read_exercise(*named_file("exercise", id_or_path, _FOLDER, exercise_names()))
 
 
 def read_exercise(name: str, text: str, file: str = "") -> Exercise:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import numpy as np
 
-from simulators.filetable import FileTable, InvalidFile, read_file
+from simulators.filetable import FileTable, named_file, read_file
 from simulators.gauge import MOST_TAPS, MOST_ZONES, GaugeModel
 from simulators.happenings import HAPPENINGS, LinkHappening, Site
 from simulators.house import House
@@ -35,15 +35,7 @@ def load_scenario(id_or_path: str) -> Scenario:
 
     Raises `InvalidFile`, a `ValueError`, with file, line and key; an unknown id is answered with those there are.
     """
-    if id_or_path.endswith(".toml"):
-        try:
-            return read_scenario(Path(id_or_path).stem, Path(id_or_path).read_text(encoding="utf-8"), id_or_path)
-        except (OSError, UnicodeDecodeError) as error:
-            raise InvalidFile(id_or_path, None, "", f"a file that can be read is needed: {error}") from error
-    if id_or_path not in scenario_names():
-        known = ", ".join(scenario_names())
-        raise ValueError(f"scenario is {id_or_path!r}: a .toml file is needed, or one of: {known}")
-    return read_scenario(id_or_path, (_FOLDER / f"{id_or_path}.toml").read_text(encoding="utf-8"))
+    return read_scenario(*named_file("scenario", id_or_path, _FOLDER, scenario_names()))
 
 
 def read_scenario(name: str, text: str, file: str = "") -> Scenario:

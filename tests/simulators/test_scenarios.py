@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+import airseam
+from acquisition.options import parser
 from drivers.clock import seconds
 from drivers.errors import LinkLost, PortMissing
 from simulators.filetable import InvalidFile
@@ -190,6 +192,16 @@ def test_what_is_no_scenario_is_answered_in_a_sentence(tmp_path: Path) -> None:
         read_scenario("x", "")
     with pytest.raises(InvalidFile, match="no TOML"):
         read_scenario("x", "= =")
+
+
+def test_a_test_can_be_made_in_a_scenario(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    words = ["test", "--job", str(tmp_path / "a.airseam"), "--rig", "sim:loose-cable"]
+    site = airseam.site_of(parser(("mill-row",)).parse_args(words))
+    assert site.spec.name == "Demo rig on Mill Row 8"
+    assert airseam.main([*words, "--taps", "2"]) == 2
+    assert "--taps is 2: a scenario brings this with it" in capsys.readouterr().err
+    assert airseam.main([*words[:-1], "sim:flood"]) == 2
+    assert "of a scenario, one of cold-and-tall" in capsys.readouterr().err
 
 
 def test_a_file_of_ones_own_is_read(tmp_path: Path) -> None:

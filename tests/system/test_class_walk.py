@@ -16,7 +16,7 @@ from drivers.openers import Openers
 from gui.app import Program, application, build, open_first_job
 from gui.errands import ThreadErrands
 from gui.settings import SettingsFile
-from gui.viewmodels.moment import Place
+from gui.viewmodels.moment import Place, RigState
 from gui.views.rig_place import JOIN
 from tests.simulators.classroom.test_class_server import free_port
 from tests.system.trainer import sit_down
@@ -125,7 +125,18 @@ def test_from_joining_to_the_marks(trainer: Callable[..., object], student: Prog
     window.rig.join.join_button.click()
     until(student, lambda: student.desk.snapshot() is not None and shown(student).envelope_pa is not None)
     until(student, lambda: ("Ada Example", True) in trainer("seats"))  # type: ignore[operator]  # it is a list
+    assert window.rig.join.title.text() == "The first test, 30 minutes"
+    assert window.rig.join.task.isVisible()
     assert window.grab().save(str(tmp_path / "student-rig.png"))
+
+    # The program is lost and comes back: the same name brings the same house.
+    first = student.desk.rig().spec
+    student.desk.connection.disconnect()
+    until(student, lambda: student.desk.rig().state is RigState.NONE)
+    until(student, lambda: ("Ada Example", False) in trainer("seats"))  # type: ignore[operator]  # it is a list
+    window.rig.join.join_button.click()
+    until(student, lambda: student.desk.snapshot() is not None and shown(student).envelope_pa is not None)
+    assert student.desk.rig().spec == first
 
     for field, text in (
         ("volume", "300"), ("indoor", "21"), ("outdoor", "11"), ("wind", "1"), ("targets", "60 50 40 30 20"),
