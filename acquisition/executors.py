@@ -50,7 +50,8 @@ REST_SHORTEST_S = 3.0
 REST_LONGEST_S = 10.0
 CALM_DOWN_LONGEST_S = 30.0
 CALM_DOWN_SLOPE_PA_S = 0.15
-LATE_READING_S = 0.3
+LATE_READING_S = 0.8
+"""A gauge that averages for a second gives readings that are half a second old."""
 SILENT_S = 1.0
 CHASED_SHARE, LEAST_EXPECTED_PA = 0.5, 8.0
 MOST_RETAKES = 3

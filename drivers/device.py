@@ -177,7 +177,7 @@ def connect(name: str, profile: Profile, transport: Transport, clock: Clock, *, 
         # Asked more often, a drive whose answers get lost would be kept running by the asking.
         again_s = profile.drive.communication_timeout_s + BEYOND_COMMUNICATION_TIMEOUT_S
         return Drive(session(driving, Manners(settle_s, again_s, serial)), clock, profile, driving)
-    outbox = Outbox(name, profile.channels, clock)
+    outbox = Outbox(name, profile.channels, clock, profile.averaging_s)
     talk = _gauge_talk(profile, outbox, transport.url)
     upkeep = profile.upkeep
     manners = Manners(

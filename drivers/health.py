@@ -7,6 +7,7 @@
     round trip      how long a polled instrument takes to answer
     zero drift      how the zero has wandered between zeroings or covered readings
     battery         where the instrument reports it
+    averaging       over what time a gauge averages by itself, as its profile says
 
 Limits are common practice, no source, unless said otherwise.
 """
@@ -79,6 +80,9 @@ def link_health(status: LinkStatus, profile: Profile) -> tuple[Fact, ...]:
     promised = profile.stream.rate_hz if profile.stream is not None else promised
     if promised is not None and status.state is LinkState.LINKED and status.rate_hz > 0:
         facts.append(_rate_fact(status.name, status.rate_hz, promised))
+    if profile.averaging_s:
+        words = f"{status.name}: each value is the mean of {profile.averaging_s:g} s."
+        facts.append(Fact("averaging", Level.WELL, words, profile.averaging_s))
     damaged = status.bad_frames / max(status.bad_frames + status.readings, 1)
     if status.bad_frames:
         level = Level.WATCH if damaged > 0.001 else Level.WELL

@@ -6,7 +6,7 @@ import math
 from collections import deque
 from collections.abc import Callable, Mapping, Sequence
 
-from drivers.clock import NS_PER_S, Clock
+from drivers.clock import NS_PER_S, Clock, seconds
 from drivers.framing.fields import Over, RawValue
 from drivers.reading import Quality, Reading
 from drivers.spec import ChannelSpec
@@ -19,8 +19,11 @@ MOST_WATCHED = 1_000
 class Outbox:
     """One thread puts, another takes."""
 
-    def __init__(self, instrument: str, channels: Sequence[ChannelSpec], clock: Clock) -> None:
-        """Begin to count at 0."""
+    def __init__(
+        self, instrument: str, channels: Sequence[ChannelSpec], clock: Clock, averaging_s: float = 0.0
+    ) -> None:
+        """Begin to count at 0. What a gauge gives as the mean of `averaging_s` stands for the middle of that time."""
+        self._older_ns = seconds(averaging_s / 2.0)
         self._channels = {channel.name: (f"{instrument}.{channel.name}", channel) for channel in channels}
         self._counts = dict.fromkeys(self._channels, 0)
         self._newest = {channel.name: channel.high for channel in channels}
@@ -34,6 +37,7 @@ class Outbox:
         A value at or beyond the end of the range comes out as that end, marked over range. An instrument that only
         says "over" is believed to be at the end that its last value was nearer to.
         """
+        stamp_ns -= self._older_ns
         utc_ns = round(self._clock.utc().timestamp() * NS_PER_S) - (self._clock.now_ns() - stamp_ns)
         for name, value in raw.items():
             if value is not Over.RANGE and math.isnan(value):

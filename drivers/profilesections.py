@@ -32,6 +32,8 @@ FORMAT = "airseam-profile-1"
 SPEED_FIELD = re.compile(r"\{speed:\.[0-9]f\}")
 SPEED_RULE = "exactly one field {speed:.4f} (or with other digits) is needed, for instance FAN:SPEED {speed:.4f}"
 LONGEST_S = 60.0
+LONGEST_AVERAGING_S = 1.0
+"""A gauge that averages longer hides what the watchdog of the fan has to see within a second."""
 DEFAULT_SILENCE_S = 1.0
 PROTOCOLS: dict[str, Protocol] = {"lines": "lines", "scpi": "scpi", "modbus": "modbus"}
 PLACES: dict[str, Place] = {"port": "port", "file": "file", "hand": "hand"}
@@ -194,6 +196,7 @@ def _poll(table: Table, encode: Encode) -> Poll:
         query=table.message("query", encode),
         rate_hz=table.number("rate_hz", above=0, at_most=1000),
         timeout_s=table.number("timeout_s", above=0, at_most=LONGEST_S),
+        averaging_s=_averaging(table),
     )
     table.finish()
     return poll
@@ -204,8 +207,13 @@ def _stream(table: Table) -> Stream:
     silence_s = table.number("silence_s", max(DEFAULT_SILENCE_S, 3.0 / rate_hz), above=0, at_most=LONGEST_S)
     if silence_s * rate_hz < 2.0:
         table.fail("silence_s", f"at least two lines ({2.0 / rate_hz:g} s) are needed")
+    averaging_s = _averaging(table)
     table.finish()
-    return Stream(rate_hz, silence_s)
+    return Stream(rate_hz, silence_s, averaging_s)
+
+
+def _averaging(table: Table) -> float:
+    return table.number("averaging_s", 0.0, at_least=0, at_most=LONGEST_AVERAGING_S)
 
 
 def _zeroing(table: Table, encode: Encode) -> Zeroing:

@@ -64,19 +64,21 @@ class ChannelSpec:
 
 @dataclass(frozen=True, slots=True)
 class Poll:
-    """A polled gauge: what is asked, how often, how long to wait for the answer."""
+    """A polled gauge: what is asked, how often, how long to wait for the answer, over what time it averages."""
 
     query: bytes
     rate_hz: float
     timeout_s: float
+    averaging_s: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class Stream:
-    """A free-running gauge: how often it sends, and after what silence it is asked who it is."""
+    """A free-running gauge: how often it sends, after what silence it is asked who it is, over what it averages."""
 
     rate_hz: float
     silence_s: float
+    averaging_s: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,3 +160,9 @@ class Profile:
         """How often a gauge gives readings, 0 for a drive."""
         source = self.poll or self.stream
         return 0.0 if source is None else source.rate_hz
+
+    @property
+    def averaging_s(self) -> float:
+        """Over what time a gauge averages before it gives a value, 0 for a drive."""
+        source = self.poll or self.stream
+        return 0.0 if source is None else source.averaging_s

@@ -2,18 +2,45 @@
 
 from __future__ import annotations
 
+import binascii
 from enum import StrEnum
+from functools import reduce
+from operator import xor
 
 LONGEST_LINE = 4096
 """A line that gets longer than this is no line of an instrument; the buffer never grows beyond it."""
 
 
 class Checksum(StrEnum):
-    """How a line proves itself."""
+    """How a line proves itself: by upper-case hexadecimal digits at its end, over all bytes before their mark."""
 
     NONE = "none"
     XOR = "xor"
-    """`;HH` at the end: all bytes before the `;` exclusive-ored, two upper-case hexadecimal digits."""
+    """`;HH`: exclusive-ored."""
+    XOR_STAR = "xor-star"
+    """`*HH`: exclusive-ored without a leading `$` or `!`, as in the open standard NMEA 0183 (from memory)."""
+    SUM = "sum"
+    """`;HH`: added up, modulo 256."""
+    CRC16 = "crc16"
+    """`;HHHH`: the CRC with polynomial 0x1021 that begins at 0 (CRC-16/XMODEM)."""
+
+    @property
+    def mark(self) -> bytes:
+        """The byte before the digits."""
+        return b"*" if self is Checksum.XOR_STAR else b";"
+
+    def of(self, body: bytes) -> bytes:
+        """Return the digits that prove these bytes; none for `NONE`."""
+        match self:
+            case Checksum.XOR:
+                return b"%02X" % _xor(body)
+            case Checksum.XOR_STAR:
+                return b"%02X" % _xor(body[body[:1] in (b"$", b"!") :])
+            case Checksum.SUM:
+                return b"%02X" % (sum(body) % 256)
+            case Checksum.CRC16:
+                return b"%04X" % binascii.crc_hqx(body, 0)
+        return b""
 
 
 class LineFramer:
@@ -28,6 +55,7 @@ class LineFramer:
         """Begin between two lines that nobody has seen. `terminator` is one byte; the other of CR and LF is dropped."""
         self.bad = 0
         self._terminator = terminator
+        self._checksum = checksum
         self.proves = checksum is not Checksum.NONE
         """Whether a line proves by itself that it is whole."""
         self._buffer = bytearray()
@@ -84,8 +112,8 @@ class LineFramer:
         """Return the text of a whole line, None for a bad one."""
         body = raw
         if self.proves:
-            body, mark, digits = raw.rpartition(b";")
-            if not mark or digits != checksum_of(body):
+            body, mark, digits = raw.rpartition(self._checksum.mark)
+            if not mark or digits != self._checksum.of(body):
                 return None
         body = body.replace(b"\t", b" ")
         if not body or not body.isascii() or not body.decode("ascii").isprintable():
@@ -93,9 +121,5 @@ class LineFramer:
         return body.decode("ascii")
 
 
-def checksum_of(body: bytes) -> bytes:
-    """Return the two upper-case hexadecimal digits of all bytes exclusive-ored."""
-    value = 0
-    for byte in body:
-        value ^= byte
-    return b"%02X" % value
+def _xor(body: bytes) -> int:
+    return reduce(xor, body, 0)

@@ -14,7 +14,7 @@ from contextlib import contextmanager
 from multiprocessing.connection import Connection
 
 from drivers.clock import NS_PER_S, WallClock
-from drivers.framing.lines import checksum_of
+from drivers.framing.lines import Checksum
 from simulators.tcp import TcpPort
 
 CHANNELS = ("p1", "p2", "p3", "p4", "p5", "t1", "t2", "b1")
@@ -73,7 +73,7 @@ class FastGauge:
 
 def _framed(text: str) -> bytes:
     body = text.encode("ascii")
-    return body + b";" + checksum_of(body) + b"\n"
+    return body + b";" + Checksum.XOR.of(body) + b"\n"
 
 
 @contextmanager

@@ -63,7 +63,7 @@ class Dice:
 def any_lines(data: bytes) -> None:
     """Any bytes, as lines with or without a checksum, however they are cut."""
     dice = Dice(data)
-    checksum = list(Checksum)[dice.below(2)]
+    checksum = list(Checksum)[dice.below(len(Checksum))]
     terminator = (b"\n", b"\r")[dice.below(2)]
     size, rest = 1 + dice.below(7), dice.bytes(len(data))
     whole, cut = LineFramer(checksum, terminator), LineFramer(checksum, terminator)

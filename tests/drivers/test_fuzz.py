@@ -17,7 +17,7 @@ from drivers.clock import VirtualClock
 from drivers.device import Drive, Gauge, connect
 from drivers.drivetalk import Driving
 from drivers.framing.fields import columns, named_fields
-from drivers.framing.lines import LONGEST_LINE, Checksum, LineFramer, checksum_of
+from drivers.framing.lines import LONGEST_LINE, Checksum, LineFramer
 from drivers.framing.scpi import decimal, scpi_number
 from drivers.instrument import LinkState
 from drivers.profile import load_profile
@@ -101,13 +101,13 @@ def test_a_burst_of_lost_bytes_hardly_passes_and_then_shows_in_the_fields(at: in
     damaged = whole[:at] + whole[at + count :]
     lost = whole[at : at + count]
     for line in framer.feed(damaged + b"\r\n"):
-        assert checksum_of(lost) == b"00" or line == LINE
+        assert Checksum.XOR.of(lost) == b"00" or line == LINE
 
 
 def test_the_checksum_lets_one_random_damage_in_256_through() -> None:
     """The honest chance: of all ways to overwrite two bytes exactly 1 in 256 keeps the exclusive or."""
-    wanted = checksum_of(b"12")
-    passing = sum(checksum_of(bytes((first, second))) == wanted for first in range(256) for second in range(256))
+    wanted = Checksum.XOR.of(b"12")
+    passing = sum(Checksum.XOR.of(bytes((first, second))) == wanted for first in range(256) for second in range(256))
     assert passing / 256**2 == 1 / 256
 
 

@@ -124,6 +124,15 @@ def test_the_counters_of_a_link_become_words() -> None:
     assert first.kind == "rate"
 
 
+def test_a_gauge_that_averages_says_so() -> None:
+    assert PROFILE.poll is not None
+    slow = replace(PROFILE, poll=replace(PROFILE.poll, averaging_s=0.8))
+    good = LinkStatus("gauge", "COM3", LinkState.LINKED, rate_hz=9.9, readings=1000)
+    said = [fact.sentence for fact in link_health(good, slow) if fact.kind == "averaging"]
+    assert said == ["gauge: each value is the mean of 0.8 s."]
+    assert not [fact for fact in link_health(good, PROFILE) if fact.kind == "averaging"]
+
+
 finite = st.floats(-1e6, 1e6)
 
 

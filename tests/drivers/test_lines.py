@@ -8,7 +8,7 @@ import re
 import pytest
 
 from drivers.framing.fields import Over, ReplyFormat, columns, named_fields, only, pattern
-from drivers.framing.lines import Checksum, LineFramer, checksum_of
+from drivers.framing.lines import Checksum, LineFramer
 from drivers.framing.scpi import decimal, scpi_number
 from drivers.profile import load_profile
 from tests.drivers.wires import with_checksum
@@ -16,9 +16,29 @@ from tests.drivers.wires import with_checksum
 
 def test_the_checksum_is_the_exclusive_or_in_two_upper_case_digits() -> None:
     # Worked by hand: 0x41 ^ 0x42 = 0x03; 0x41 ^ 0x1E = 0x5F.
-    assert checksum_of(b"AB") == b"03"
-    assert checksum_of(b"A\x1e") == b"5F"
-    assert checksum_of(b"") == b"00"
+    assert Checksum.XOR.of(b"AB") == b"03"
+    assert Checksum.XOR.of(b"A\x1e") == b"5F"
+    assert Checksum.XOR.of(b"") == b"00"
+
+
+def test_the_other_kinds_of_checksum_against_known_values() -> None:
+    # The check value of CRC-16/XMODEM over "123456789" is 31C3 (catalogue of parametrised CRC algorithms, from memory).
+    assert Checksum.CRC16.of(b"123456789") == b"31C3"
+    # 0x31 + ... + 0x39 = 477 = 0x1DD (worked by hand).
+    assert Checksum.SUM.of(b"123456789") == b"DD"
+    # A sentence of NMEA 0183 that stands in many introductions (from memory).
+    sentence = b"$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,"
+    assert Checksum.XOR_STAR.of(sentence) == b"47"
+    assert Checksum.NONE.of(sentence) == b""
+
+
+@pytest.mark.parametrize("kind", [kind for kind in Checksum if kind is not Checksum.NONE])
+def test_a_line_of_every_kind_is_proved_and_a_damaged_one_is_counted(kind: Checksum) -> None:
+    framer = LineFramer(kind)
+    body = b"$p1=-50.12 p2=103.40"
+    line = body + kind.mark + kind.of(body)
+    assert framer.feed(line + b"\r\n" + line.replace(b"5", b"6") + b"\r\n" + body + b"\r\n") == [body.decode()]
+    assert framer.bad == 2
 
 
 def test_a_line_without_a_beginning_is_thrown_away_unless_its_checksum_proves_it() -> None:
@@ -109,7 +129,7 @@ def test_two_lines_that_ran_together_are_none_though_their_checksum_fits() -> No
     framer = LineFramer(Checksum.XOR)
     framer.expect_reply()
     next_line = with_checksum("p1=OVER p2=499.99 t1=0.07 t2=11.11")
-    assert checksum_of(b"p1=0.00 p2") == b"00"
+    assert Checksum.XOR.of(b"p1=0.00 p2") == b"00"
     (together,) = framer.feed(b"p1=0.00 p2" + next_line)
     assert reply.values(together) is None
 

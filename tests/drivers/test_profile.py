@@ -220,6 +220,8 @@ def test_a_gauge_of_a_profile_of_ones_own_is_read(clock: VirtualClock) -> None:
         ('columns = ["p", "-", "t"]', "columns = []", "reply.columns", "a list of texts"),
         ("rate_hz = 5", "rate_hz = 0", "poll.rate_hz", "greater than 0 and at most 1000"),
         ("rate_hz = 5", "rate_hz = inf", "poll.rate_hz", "a number"),
+        ("rate_hz = 5", "rate_hz = 5\naveraging_s = 3", "poll.averaging_s", "at least 0 and at most 1"),
+        ('protocol = "lines"', 'protocol = "lines"\nchecksum = "md5"', "checksum", "none, xor, xor-star, sum, crc16"),
         ("timeout_s = 0.2", "", "poll.timeout_s", "it is missing"),
         ('unit = "inH2O"', 'unit = "degC"', "channel.unit", "Pa, hPa"),
         ('quantity = "pressure"', 'quantity = "colour"', "channel.quantity", "pressure, temperature"),
