@@ -14,7 +14,9 @@ from gui.theme import GAP_8, GAP_12
 from gui.views.parts import Choice, button, column, label, row, wrapped
 
 HEADS = ("", "student", "program")
+WIDTHS = (40, 190)
 MARK_HEADS = ("student", "points", "result, {unit}", "true, {unit}", "missed")
+MARK_WIDTHS = (118, 72, 84, 72)
 FIRST_HIDDEN = 2
 COVERED = "covered"
 ONE_EACH, SHARED = 0, 1
@@ -60,9 +62,9 @@ class ClassPage(QWidget):
         self.files_button.clicked.connect(self.files_asked)
         self.where = wrapped("strong")
         self.where.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.table = _table(HEADS, "Houses of the class")
+        self.table = _table(HEADS, "Houses of the class", WIDTHS)
         self.table.itemSelectionChanged.connect(lambda: self.chosen.emit(self.table.currentRow()))
-        self.marks = _table(MARK_HEADS, "Marks")
+        self.marks = _table(MARK_HEADS, "Marks", MARK_WIDTHS)
         self.mark_button, self.sheets_button = button("Mark jobs…"), button("Write the sheets…")
         self.sheets_button.setEnabled(False)
         self.mark_button.clicked.connect(self.mark_asked)
@@ -142,7 +144,7 @@ class ClassPage(QWidget):
         self.sheets_button.setEnabled(bool(markings))
 
 
-def _table(heads: Sequence[str], name: str) -> QTableWidget:
+def _table(heads: Sequence[str], name: str, widths: Sequence[int]) -> QTableWidget:
     made = QTableWidget(0, len(heads))
     made.setHorizontalHeaderLabels(list(heads))
     made.verticalHeader().hide()
@@ -151,7 +153,8 @@ def _table(heads: Sequence[str], name: str) -> QTableWidget:
     made.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)
     made.horizontalHeader().setStretchLastSection(True)
     made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-    made.setColumnWidth(0, 40 if not heads[0] else 130)
+    for at, width in enumerate(widths):
+        made.setColumnWidth(at, width)
     made.setShowGrid(False)
     made.setAccessibleName(name)
     made.setMinimumHeight(90)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 
 from acquisition.joining import ClassTask
 from gui.theme import GAP_8, GAP_12
@@ -24,20 +24,23 @@ class JoinPage(QWidget):
     def __init__(self) -> None:
         """Make it empty."""
         super().__init__()
-        words = wrapped("quiet")
-        words.setText(WORDS)
+        self._words = wrapped("quiet")
+        self._words.setText(WORDS)
         self.place, self.name = QLineEdit(), QLineEdit()
         self.place.setPlaceholderText("192.168.1.20:4700")
         self.name.setPlaceholderText("Your name")
         self.join_button = button("Join the class")
         self.join_button.clicked.connect(self._asked)
         box = column(GAP_12)
-        box.addWidget(words)
-        for title, line in (("Host and port", self.place), ("Your name", self.name)):
+        box.addWidget(self._words)
+        beside = QGridLayout()
+        beside.setSpacing(GAP_8)
+        for at, (title, line) in enumerate((("Host and port", self.place), ("Your name", self.name))):
             line.setAccessibleName(title)
             line.returnPressed.connect(self._asked)
-            box.addWidget(label(title, "small"))
-            box.addWidget(line)
+            beside.addWidget(label(title, "small"), 0, at)
+            beside.addWidget(line, 1, at)
+        box.addLayout(beside)
         box.addWidget(self.join_button)
         self.title, self.task = label(role="strong"), wrapped()
         inside = column(GAP_8)
@@ -55,6 +58,7 @@ class JoinPage(QWidget):
         """Show what is to be done."""
         set_text(self.title, f"{task.title}, {task.minutes:g} minutes")
         set_text(self.task, task.task)
+        self._words.hide()
         self.about.show()
 
     def _asked(self) -> None:
