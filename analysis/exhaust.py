@@ -79,7 +79,12 @@ def depressurization(line: PowerLaw, exhaust: Measured, field: str = "exhaust_m3
         line.dof,
         extrapolated=is_outside(line, math.exp(ln_pressure)),
     )
-    return Depressurization(pressure, tuple(_borne(pressure, line.dof, item) for item in appliances()))
+    return Depressurization(pressure, borne(pressure, line.dof))
+
+
+def borne(pressure: Estimate, dof: float = math.inf) -> tuple[Borne, ...]:
+    """Return every kind of appliance held against a depressurization (a magnitude, Pa)."""
+    return tuple(_borne(pressure, dof, item) for item in appliances())
 
 
 def tightest_q50_m3_h(exhaust_m3_h: float, limit_pa: float, n: float) -> float:

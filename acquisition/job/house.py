@@ -27,6 +27,8 @@ class PreparationKind(StrEnum):
     RESTORE = "restore"
     SAFETY = "safety"
     CHECK = "check"
+    EXHAUST = "exhaust"
+    """A pressure that was read with exhaust fans on: `subject` says which, see `acquisition.worstcase`."""
     SITE = "site"
     """What changed on site before a test: `subject` is its number, `state` the words."""
 
