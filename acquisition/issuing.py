@@ -10,6 +10,7 @@ from pathlib import Path
 from acquisition.job import Job, RecordState
 from acquisition.job.issues import Issue, IssueMark
 from acquisition.kinds import TestKind
+from acquisition.languages import ENGLISH, Language, language_of
 from acquisition.office import Letterhead, Office, certificate_number, letterhead, save_office
 from acquisition.register.records import Register
 from acquisition.report import content_of, report_pdf
@@ -31,6 +32,8 @@ class Wish:
     signed_by: str
     reason: str = ""
     number: str = ""
+    language: Language | None = None
+    """That of the job if none is named."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +67,12 @@ def issue(job: Job, wish: Wish, setting: Setting, now: datetime) -> Issue:
     _check(job, wish, number)
     mark = IssueMark(number, len(before), " ".join(wish.signed_by.split()), now, " ".join(wish.reason.split()))
     head = letterhead(setting.office)
-    pdf = _made(job, wish.test_id, mark, head, setting, now)
+    spoken = wish.language or language_of(job.details.language)
+    pdf = _made(job, wish.test_id, mark, head, setting, now, spoken)
     if not before and not wish.number.strip() and number and setting.office_file is not None:
         # Counted before it is used: a number may be lost, but never be given twice.
         save_office(replace(setting.office, next_number=setting.office.next_number + 1), setting.office_file)
-    made = issues.add(wish.test_id, mark, PROGRAM_VERSION, _document(job, head, setting), pdf)
+    made = issues.add(wish.test_id, mark, PROGRAM_VERSION, _document(job, head, setting, spoken), pdf)
     if not job.flush():
         raise InvalidInput("issued report", number, job.alarm() or "the disk does not take it", shown="not on the disk")
     return made
@@ -101,16 +105,25 @@ def _kind(job: Job, test_id: int | None) -> TestKind:
     return found.plan.kind if found is not None else TestKind.CODE
 
 
-def _made(job: Job, test_id: int | None, mark: IssueMark, head: Letterhead, setting: Setting, now: datetime) -> bytes:
+def _made(
+    job: Job,
+    test_id: int | None,
+    mark: IssueMark,
+    head: Letterhead,
+    setting: Setting,
+    now: datetime,
+    language: Language,
+) -> bytes:
     if test_id is None:
-        refused = no_test_content(job, now, office=head, mark=mark)
+        refused = no_test_content(job, now, office=head, mark=mark, language=language)
         return no_test_pdf(refused)
-    content = content_of(job, test_id, office=head, register=setting.register, mark=mark)
+    content = content_of(job, test_id, office=head, register=setting.register, mark=mark, language=language)
     return report_pdf(content, setting.display)
 
 
-def _document(job: Job, head: Letterhead, setting: Setting) -> str:
-    """Return what was copied in, as JSON: the office without its logo, the details of the job, the units."""
+def _document(job: Job, head: Letterhead, setting: Setting, language: Language) -> str:
+    """Return what was copied in, as JSON: the office without its logo, the details with the language, the units."""
+    details = replace(job.details, language="" if language is ENGLISH else language.tag)
     office = {name: value for name, value in asdict(head).items() if name != "logo"}
-    table = {"office": office, "details": asdict(job.details), "units": str(setting.display.system)}
+    table = {"office": office, "details": asdict(details), "units": str(setting.display.system)}
     return json.dumps(table, sort_keys=True, ensure_ascii=False)

@@ -76,6 +76,7 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     report = _on_a_test(command("report", "write the report of a test as PDF"))
     report.add_argument("-o", "--output", type=Path, required=True, metavar="PDF", help="file to write")
     _units(report)
+    _language(report)
     export = _on_a_test(command("export", "write a job for spreadsheets, or a test for other programs"))
     export.add_argument("--csv", type=Path, metavar="DIR", help="folder for samples, points and results of a job")
     export.add_argument("--json", type=Path, metavar="FILE", help="file for the test as JSON")
@@ -141,6 +142,7 @@ def _issue(issue: argparse.ArgumentParser) -> None:
     issue.add_argument("--reason", default="", metavar="TEXT", help="why it is issued again")
     issue.add_argument("-o", "--output", type=Path, metavar="PDF", help="write the file too")
     _units(issue)
+    _language(issue)
 
 
 def _test(test: argparse.ArgumentParser) -> None:
@@ -190,6 +192,7 @@ def _test(test: argparse.ArgumentParser) -> None:
         "--register", type=Path, metavar="FILE", help="equipment register with the calibrations (that of the user)"
     )
     test.add_argument("--report", type=Path, metavar="PDF", help="write the report too")
+    test.add_argument("--language", metavar="TAG", help="language of the reports of this job: en, de or fr")
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")
     test.add_argument("--fans", type=int, choices=(1, 2), help="fans of a built-in house (1)")
@@ -286,6 +289,7 @@ def _handout(handout: argparse.ArgumentParser) -> None:
     handout.add_argument("--to", type=Path, required=True, metavar="DIR", help="the folder for the files")
     handout.add_argument("--done", metavar="DAY", help="what was sealed on this day, such as 2026-05-04, or: today")
     _units(handout)
+    _language(handout)
 
 
 def _leaks(leaks: argparse.ArgumentParser) -> None:
@@ -413,6 +417,10 @@ def _on_a_test(command: argparse.ArgumentParser) -> argparse.ArgumentParser:
 
 def _units(command: argparse.ArgumentParser) -> None:
     command.add_argument("--units", choices=("si", "us"), default="si", help="units for people (%(default)s)")
+
+
+def _language(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--language", metavar="TAG", help="en, de or fr; that of the job if not given")
 
 
 def _number(text: str) -> float:

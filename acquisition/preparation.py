@@ -8,6 +8,7 @@ from typing import Any
 
 from acquisition.job import Job
 from acquisition.kinds import TestKind
+from acquisition.languages import ENGLISH, language_of
 from acquisition.plan import TestPlan
 from acquisition.rig import RigSpec, Role
 from acquisition.stages import at_stage, kept
@@ -36,6 +37,7 @@ class Wishes:
     directions: tuple[Direction, ...] | None = None
     place: str | None = None
     zone: str | None = None
+    language: str | None = None
     schedule: str | None = None
     hose_check: bool | None = None
 
@@ -49,6 +51,7 @@ def prepare(
     `InvalidInput` for a method that there is not, and for a temperature that nobody gave and nothing measures.
     """
     _note_place(job, wishes)
+    _note_language(job, wishes)
     draft = job.draft()
     prepared = job.building is not None
     if air is None and not prepared:
@@ -88,6 +91,13 @@ def _note_place(job: Job, wishes: Wishes) -> None:
         known = ", ".join(place.zones) or "there are none"
         raise InvalidInput("--zone", wishes.zone, f"a zone of {place.title} is needed: {known}")
     job.edit_details(replace(job.details, place=place.id, zone=wishes.zone or ""))
+
+
+def _note_language(job: Job, wishes: Wishes) -> None:
+    """Keep what the reports are written in; raises `InvalidInput` for a language that there is not."""
+    if wishes.language is not None:
+        spoken = language_of(wishes.language, "--language")
+        job.edit_details(replace(job.details, language="" if spoken is ENGLISH else spoken.tag))
 
 
 def _check_air(wishes: Wishes, spec: RigSpec) -> None:

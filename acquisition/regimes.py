@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.snapshot import PointState, PointView
 from analysis.numbertext import format_number
 from analysis.records import Direction, RunResult
@@ -58,13 +59,22 @@ def envelope_factor(points: Sequence[PointView], result: RunResult | None) -> fl
     return result.envelope_flow_m3_h[0] / first
 
 
-def regimes_sentence(found: TwoRegimes, direction: Direction, display: Display) -> str:
+def regimes_sentence(
+    found: TwoRegimes, direction: Direction, display: Display, language: Language = ENGLISH
+) -> str:
     """Return what the two lines say."""
     step = format_estimate(found.step_m3_h, Quantity.FLOW, display)
     sign = "+" if found.step_m3_h.value > 0 else ""
     n = format_number(found.n.value, 2, display.decimal_mark)
-    return (
-        f"Two regimes ({direction}): after point {found.changed_at} the house leaks {sign}{step.value} "
-        f"{unit_symbol(Quantity.FLOW, display)} at {found.at_pa:g} Pa (95 %: {step.low} to {step.high}); one exponent "
-        f"for both, {n}. The official fit uses the points that are not struck."
+    return language.say(
+        "Two regimes ({direction}): after point {point} the house leaks {step} {unit} at {pressure} Pa (95 %: {low} to "
+        "{high}); one exponent for both, {exponent}. The official fit uses the points that are not struck.",
+        direction=language.say(direction.value),
+        point=found.changed_at,
+        step=f"{sign}{step.value}",
+        unit=unit_symbol(Quantity.FLOW, display),
+        pressure=language.number(f"{found.at_pa:g}"),
+        low=step.low,
+        high=step.high,
+        exponent=n,
     )

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from analysis.bounds import above_zero
 from analysis.records import Estimate, Improvement, Settling, UncertaintyPart
+from analysis.say import Say, in_english
 from analysis.student import t_multiplier, t_probability
 
 MEETS, DOES_NOT_MEET, CANNOT_TELL = "meets", "does not meet", "cannot tell"
@@ -72,15 +73,24 @@ def settling(
     return Settling(narrowing, _tests(known, allowed), _improvements(known, total, allowed) if parts else ())
 
 
-def settling_words(found: Settling) -> str:
+def settling_words(found: Settling, say: Say = in_english) -> str:
     """Return in one sentence what would settle a verdict."""
     if found.narrowing < 0.01:
-        return "The value is the limit itself: no narrower interval would tell on which side the building is."
-    share = f"If the value stays, the interval has to shrink to {100 * found.narrowing:.0f} % of its width"
-    ways = [REMEDIES.get(item.part.id, f"a smaller uncertainty of {item.part.id}") for item in found.improvements[:2]]
+        return say("The value is the limit itself: no narrower interval would tell on which side the building is.")
+    share = say(
+        "If the value stays, the interval has to shrink to {percent} % of its width",
+        percent=f"{100 * found.narrowing:.0f}",
+    )
+    ways = [_remedy(item.part.id, say) for item in found.improvements[:2]]
     if found.tests is not None:
-        ways.append(f"the mean of {found.tests} tests like this one")
-    return f"{share}: {', or '.join(ways)}." if ways else f"{share}; no single improvement would do."
+        ways.append(say("the mean of {count} tests like this one", count=found.tests))
+    if not ways:
+        return say("{share}; no single improvement would do.", share=share)
+    return say("{share}: {ways}.", share=share, ways=say(", or ").join(ways))
+
+
+def _remedy(part: str, say: Say) -> str:
+    return say(REMEDIES[part]) if part in REMEDIES else say("a smaller uncertainty of {part}", part=part)
 
 
 def _distance(estimate: Estimate, limit: float, dof: float) -> float | None:

@@ -333,5 +333,6 @@ class Bridge(QObject):
             screen.pages.trouble,
             office=screen.office.name,
             no_test=screen.no_test,
+            issued_in=office.issued_in(),
         )
         self._window.report.show_picture(picture, office.picture(possible=picture.can_save))

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QApplication
 
 from acquisition.job import SUFFIX
+from acquisition.languages import ENGLISH
 from acquisition.snapshot import Severity
 from analysis.units import System
 from gui.actions import Actions
@@ -233,6 +234,9 @@ class Intents(QObject):
     def _look_in_zone(self, zone: str) -> None:
         self.edit("zone", zone)
 
+    def _speak(self, language: str) -> None:
+        self.edit("language", "" if language == ENGLISH.tag else language)
+
     def _tick_limit(self, limit_id: str, on: bool) -> None:
         sheet = self._screen.sheet
         if sheet is not None:
@@ -440,6 +444,7 @@ class Intents(QObject):
         window.test.details.method_chosen.connect(self._read_by_method)
         window.test.details.fit_chosen.connect(self._read_by_fit)
         window.report.test_asked.connect(self._choose_test)
+        window.report.language_asked.connect(self._speak)
         window.report.missing.jump_asked.connect(self.go_to_field)
         window.report.save.clicked.connect(self.files.save_report)
         window.report.csv.clicked.connect(self.files.export_csv)

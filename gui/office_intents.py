@@ -101,6 +101,12 @@ class OfficeIntents(QObject):
         """Return what was issued of the report that is on show."""
         return self._desk.job.issues.of_test(self.test_number()) if self._desk.job is not None else ()
 
+    def issued_in(self) -> str | None:
+        """Return the language of the issued report that is on show, None for a draft."""
+        shown = next((item for item in self.issues() if item.id == self._screen.version_shown), None)
+        details = _details_of(shown)
+        return None if details is None else details.language
+
     def picture(self, *, possible: bool) -> IssuePicture:
         """Return the panel."""
         job, office, issues = self._desk.job, self._screen.office, self.issues()

@@ -6,11 +6,13 @@ import argparse
 import json
 from pathlib import Path
 
+from acquisition.commands.language import wanted_language
 from acquisition.commands.printing import display_of, limits_of, show, write
 from acquisition.commands.status import NOT_VALID, VALID
 from acquisition.job import Job
 from acquisition.job.export import write_csv
 from acquisition.job.hpxml import hpxml_fragment
+from acquisition.languages import ENGLISH, Language
 from acquisition.summary import summary_lines
 from acquisition.testfile import chosen, is_job, load_stored_test
 from acquisition.told import budget_table, correction_tables, quantity_table
@@ -43,14 +45,14 @@ def report(options: argparse.Namespace) -> int:
     if is_job(options.file):
         job = Job.open(options.file, WallClock(), read_only=True)
         try:
-            write_report(job, chosen(job, options.test), options.output, options.units)
+            write_report(job, chosen(job, options.test), options.output, options.units, wanted_language(options))
         finally:
             job.close()
     else:
         from acquisition.report import content_of_test, report_pdf
 
         stored = load_stored_test(options.file, WallClock(), options.test)
-        content = content_of_test(stored.test, stored.result())
+        content = content_of_test(stored.test, stored.result(), wanted_language(options) or ENGLISH)
         write(options.output, report_pdf(content, display_of(options.units)), "the report")
     print(options.output)
     return VALID
@@ -100,12 +102,12 @@ def show_result(options: argparse.Namespace, test: Test, result: TestResult) -> 
     return VALID if result.valid else NOT_VALID
 
 
-def write_report(job: Job, number: int, path: Path, units: str) -> None:
-    """Write the report of a test of a job."""
+def write_report(job: Job, number: int, path: Path, units: str, language: Language | None = None) -> None:
+    """Write the report of a test of a job, in the language of the job if none is named."""
     from acquisition.office import letterhead, load_office, office_path
     from acquisition.register import load_register, register_path
     from acquisition.report import content_of, report_pdf
 
     office, register = letterhead(load_office(office_path())), load_register(register_path())
-    content = content_of(job, number, office=office, register=register)
+    content = content_of(job, number, office=office, register=register, language=language)
     write(path, report_pdf(content, display_of(units)), "the report")

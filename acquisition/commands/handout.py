@@ -6,6 +6,7 @@ import argparse
 from datetime import date
 from pathlib import Path
 
+from acquisition.commands.language import wanted_language
 from acquisition.commands.printing import display_of
 from acquisition.commands.status import VALID
 from acquisition.job import Job
@@ -19,11 +20,11 @@ def handout(options: argparse.Namespace) -> int:
     clock = WallClock()
     job = Job.open(options.file, clock, read_only=True)
     try:
-        display, now = display_of(options.units), clock.utc()
+        display, now, language = display_of(options.units), clock.utc(), wanted_language(options)
         if options.done is not None:
-            made = [done_handout(job, day_of(options.done, now.astimezone().date()), display, now)]
+            made = [done_handout(job, day_of(options.done, now.astimezone().date()), display, now, language)]
         else:
-            made = trade_handouts(job, display, now)
+            made = trade_handouts(job, display, now, language)
         for path in written(made, options.to):
             print(path)
     finally:

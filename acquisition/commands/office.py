@@ -8,6 +8,7 @@ import sys
 from dataclasses import asdict
 from pathlib import Path
 
+from acquisition.commands.language import wanted_language
 from acquisition.commands.printing import display_of, show, write
 from acquisition.commands.status import NOT_VALID, VALID
 from acquisition.issuing import Setting, Wish
@@ -50,6 +51,7 @@ def issue(options: argparse.Namespace) -> int:
                 signed_by=office.signer if options.signed_by is None else options.signed_by,
                 reason=options.reason,
                 number=options.number,
+                language=wanted_language(options),
             )
             setting = Setting(office, office_path(), load_register(register_path()), display_of(options.units))
             made = issue_report(job, wish, setting, clock.utc())

@@ -37,6 +37,7 @@ def wishes_of(options: argparse.Namespace) -> Wishes:
         directions=directions,
         place=options.place,
         zone=options.zone,
+        language=options.language,
         schedule=options.schedule,
         hose_check=options.hose_check,
     )

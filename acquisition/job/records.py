@@ -45,6 +45,8 @@ class JobDetails:
     """Id of the place whose codes hold there."""
     zone: str = ""
     """Climate zone of that place."""
+    language: str = ""
+    """Tag of the language of its reports, such as "de"; English where it is empty."""
 
 
 @dataclass(frozen=True, slots=True)

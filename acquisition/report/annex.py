@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from acquisition.job.records import Edit
+from acquisition.languages import Language
 from acquisition.report import wording
 from acquisition.report.casefile import ReportPhoto
 from acquisition.report.content import ReportContent
@@ -20,19 +22,20 @@ def leak_parts(content: ReportContent, display: Display) -> list[Json]:
     file = content.file
     if not file.leaks:
         return []
-    parts = [section(leak_table(file.leaks, file.drops, display), (0, 3, 0, 1, 2))]
+    parts = [section(leak_table(file.leaks, file.drops, display, content.language), (0, 3, 0, 1, 2))]
     photos = [photo for photo in file.photos if photo.leak is not None]
-    return [*parts, *_pictures("Photos of the leaks", photos)]
+    return [*parts, *_pictures(content.language.say("Photos of the leaks"), photos, content.language)]
 
 
 def annex_parts(content: ReportContent, display: Display) -> list[Json]:
     """Return everything else, each part only where there is something to say."""
     parts: list[Json] = []
     if content.result.budgets:
-        parts.append(section(budget_table(content.result, display), (3, 1, 1)))
+        parts.append(section(budget_table(content.result, display, language=content.language), (3, 1, 1)))
     if content.file.equipment:
         parts.append(_equipment(content))
-    parts += _pictures("Photos of the openings", [photo for photo in content.file.photos if photo.leak is None])
+    photos = [photo for photo in content.file.photos if photo.leak is None]
+    parts += _pictures(content.language.say("Photos of the openings"), photos, content.language)
     if content.file.edits:
         parts.append(_edits(content))
     return parts
@@ -51,15 +54,17 @@ def section(table: Table, widths: Sequence[int]) -> Json:
     }
 
 
-def _pictures(head: str, photos: Sequence[ReportPhoto]) -> list[Json]:
+def _pictures(head: str, photos: Sequence[ReportPhoto], language: Language) -> list[Json]:
     if not photos:
         return []
     items = [
         {
             "file": photo.file,
-            "alt": f"Photo: {printable(photo.about)}",
+            "alt": language.say("Photo: {about}", about=printable(photo.about)),
             "words": printable(photo.about),
-            "note": f"{photo.taken}, SHA-256 of the original {photo.sha256[:16]}…",
+            "note": language.say(
+                "{taken}, SHA-256 of the original {digest}…", taken=photo.taken, digest=photo.sha256[:16]
+            ),
         }
         for photo in photos
     ]
@@ -67,16 +72,23 @@ def _pictures(head: str, photos: Sequence[ReportPhoto]) -> list[Json]:
 
 
 def _equipment(content: ReportContent) -> Json:
+    say = content.language.say
     return {
-        "head": "Equipment and calibration on the day of the test",
-        "heads": ["What", "Number", "Calibrated", "Due", "Status"],
+        "head": say("Equipment and calibration on the day of the test"),
+        "heads": [say(head) for head in ("What", "Number", "Calibrated", "Due", "Status")],
         "widths": [3, 2, 2, 1, 2],
         "text-columns": 5,
         "rows": [
             {
                 "cells": [
                     printable(text) or BLANK
-                    for text in (line.what.capitalize(), line.serial, line.calibrated, line.due, line.status)
+                    for text in (
+                        line.what[:1].upper() + line.what[1:],
+                        line.serial,
+                        line.calibrated,
+                        line.due,
+                        line.status,
+                    )
                 ],
                 "note": "",
             }
@@ -88,23 +100,29 @@ def _equipment(content: ReportContent) -> Json:
 
 
 def _edits(content: ReportContent) -> Json:
+    language, say = content.language, content.language.say
     return {
-        "head": "What was edited in the job",
-        "heads": ["When, UTC", "What", "Before", "After"],
+        "head": say("What was edited in the job"),
+        "heads": [say(head) for head in ("When, UTC", "What", "Before", "After")],
         "widths": [0, 1, 2, 2],
         "text-columns": 4,
         "rows": [
             {
                 "cells": [
-                    f"{edit.utc:%Y-%m-%d %H:%M}",
-                    printable(f"{edit.subject}, {edit.field}"),
-                    printable(edit.old) or BLANK,
-                    printable(edit.new) or BLANK,
+                    f"{language.short_day(edit.utc)} {edit.utc:%H:%M}",
+                    printable(f"{language.said(edit.subject)}, {say(edit.field)}"),
+                    printable(_value(edit, edit.old, language)) or BLANK,
+                    printable(_value(edit, edit.new, language)) or BLANK,
                 ],
                 "note": "",
             }
             for edit in content.file.edits
         ],
-        "notes": [wording.EDITS],
+        "notes": [say(wording.EDITS)],
         "empty": "",
     }
+
+
+def _value(edit: Edit, text: str, language: Language) -> str:
+    """Return what a field held: words of the program in the language of the report, what people typed as typed."""
+    return language.say(text) if edit.field == "state" else text

@@ -10,6 +10,7 @@ from acquisition.job import Job
 from acquisition.job.issues import IssueMark
 from acquisition.job.records import Edit
 from acquisition.kinds import TestKind
+from acquisition.languages import ENGLISH, Language
 from acquisition.office import Letterhead
 from acquisition.register.due import DueState, due_of_rig, due_status
 from acquisition.register.records import Calibration, Equipment, Register
@@ -17,6 +18,7 @@ from acquisition.report.photos import shrunk
 from acquisition.rig import InstrumentSpec, RigSpec
 from acquisition.sealing.leaks import Drop, Leak
 from acquisition.setup.openings import shipped_openings
+from acquisition.told.sealing import leak_place
 from analysis.errors import InvalidInput
 
 
@@ -72,6 +74,7 @@ def case_file(
     office: Letterhead | None = None,
     register: Register | None = None,
     mark: IssueMark | None = None,
+    language: Language = ENGLISH,
 ) -> CaseFile:
     """Return the case file of a test that was made on `day`, with photos made small enough for a page."""
     leaks = job.leaks.leaks
@@ -81,63 +84,68 @@ def case_file(
         mark=mark,
         leaks=leaks,
         drops=job.leaks.drops,
-        photos=tuple(_photos(job, leaks)),
-        equipment=() if rig is None else tuple(_equipment(rig, register or Register(), day)),
+        photos=tuple(_photos(job, leaks, language)),
+        equipment=() if rig is None else tuple(_equipment(rig, register or Register(), day, language)),
         edits=job.edits,
     )
 
 
-def _photos(job: Job, leaks: Mapping[int, Leak]) -> Iterable[ReportPhoto]:
+def _photos(job: Job, leaks: Mapping[int, Leak], language: Language) -> Iterable[ReportPhoto]:
     names = {opening.id: opening.name for opening in shipped_openings()[0]}
     of_leak = {photo: number for number, leak in leaks.items() for photo in leak.photos}
     for photo in job.house.photos:
         leak = of_leak.get(photo.id)
-        about = names.get(photo.subject, photo.subject)
+        about = language.say(names.get(photo.subject, photo.subject))
         if leak is not None:
-            about = f"Leak {leak}: {leaks[leak].place}"
+            about = language.say("Leak {number}: {place}", number=leak, place=leak_place(leaks[leak], language))
         try:
             content = shrunk(job.house.photo(photo.id))
         except InvalidInput:
             continue  # what is no whole picture stays in the job; the report says how many there are
-        taken = f"{photo.utc:%Y-%m-%d %H:%M} UTC"
+        taken = f"{language.short_day(photo.utc)} {photo.utc:%H:%M} UTC"
         yield ReportPhoto(photo.id, about, taken, photo.sha256, content, leak)
 
 
-def _equipment(rig: RigSpec, register: Register, day: date) -> Iterable[EquipmentLine]:
+def _equipment(rig: RigSpec, register: Register, day: date, language: Language) -> Iterable[EquipmentLine]:
     for item in rig.instruments:
         known = register.by_serial(item.serial)
         own = known.calibration if known else None
-        yield _noted(_title(item, known), item, rig, day) or _line(_title(item, known), item.serial, own, rig, day)
+        title = _title(item, known, language)
+        yield _noted(title, item, rig, day, language) or _line(title, item.serial, own, rig, day, language)
         for entry in known.ranges if known else ():
             if entry.name in (rig.fitted, *(fan.fitted for fan in rig.further)):
-                yield _line(f"Flow range {entry.name}", item.serial, entry.calibration, rig, day)
+                title = language.say("Flow range {name}", name=entry.name)
+                yield _line(title, item.serial, entry.calibration, rig, day, language)
 
 
-def _noted(what: str, item: InstrumentSpec, rig: RigSpec, day: date) -> EquipmentLine | None:
+def _noted(what: str, item: InstrumentSpec, rig: RigSpec, day: date, language: Language) -> EquipmentLine | None:
     """Return the calibration that was written down with the test, None where there was none."""
     note = next((note for note in rig.calibrations if note.of == item.name and note.calibrated is not None), None)
     if note is None or note.calibrated is None:
         return None
     odd = due_of_rig([note], day)
-    state = odd[0].state if odd else DueState.GOOD
+    state = language.say(str(odd[0].state if odd else DueState.GOOD))
     scheme, due = min(note.due, key=lambda pair: pair[1])
-    status = f"{state} by {scheme}" if scheme else str(state)
-    return EquipmentLine(what, item.serial, note.calibrated.isoformat(), due.isoformat(), status)
+    status = language.say("{state} by {scheme}", state=state, scheme=scheme) if scheme else state
+    return EquipmentLine(what, item.serial, language.short_day(note.calibrated), language.short_day(due), status)
 
 
-def _title(item: InstrumentSpec, known: Equipment | None) -> str:
-    return f"{item.name}: {known.title}" if known is not None else item.name
+def _title(item: InstrumentSpec, known: Equipment | None, language: Language) -> str:
+    name = language.say(item.name)
+    return language.say("{what}: {words}", what=name, words=known.title) if known is not None else name
 
 
-def _line(what: str, serial: str, calibration: Calibration | None, rig: RigSpec, day: date) -> EquipmentLine:
+def _line(
+    what: str, serial: str, calibration: Calibration | None, rig: RigSpec, day: date, language: Language
+) -> EquipmentLine:
     if calibration is None:
         status = "simulated" if rig.simulated else "no calibration is registered"
-        return EquipmentLine(what, serial, "", "", status)
+        return EquipmentLine(what, serial, "", "", language.say(status))
     made_by = f", {calibration.laboratory}" if calibration.laboratory else ""
     return EquipmentLine(
         what=what,
         serial=serial,
-        calibrated=f"{calibration.calibrated.isoformat()}{made_by}",
-        due=calibration.due_date.isoformat(),
-        status=str(due_status(what, calibration, day).state),
+        calibrated=f"{language.short_day(calibration.calibrated)}{made_by}",
+        due=language.short_day(calibration.due_date),
+        status=language.say(str(due_status(what, calibration, day).state)),
     )

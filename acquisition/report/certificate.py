@@ -7,6 +7,8 @@ from datetime import UTC, datetime
 
 import segno
 
+from acquisition.job.issues import IssueMark
+from acquisition.languages import Language
 from acquisition.report import wording
 from acquisition.report.content import ReportContent
 from acquisition.report.names import Json
@@ -23,31 +25,35 @@ WAYS = {
 }
 
 
-def utc_words(moment: datetime, until: datetime | None = None) -> str:
+def utc_words(moment: datetime, language: Language, until: datetime | None = None) -> str:
     """Return a date and time for people, in UTC."""
     start = moment.astimezone(UTC)
-    end = "" if until is None else f" to {until.astimezone(UTC):%H:%M}"
-    return f"{start.day} {wording.MONTHS[start.month - 1]} {start.year}, {start:%H:%M}{end} UTC"
+    day, begin = language.day(start), f"{start:%H:%M}"
+    if until is None:
+        return language.say("{day}, {time} UTC", day=day, time=begin)
+    end = f"{until.astimezone(UTC):%H:%M}"
+    return language.say("{day}, {begin} to {end} UTC", day=day, begin=begin, end=end)
 
 
 def certificate_words(content: ReportContent, display: Display) -> Json:
     """Return the paragraphs and the fields below them."""
-    office = content.file.office
+    say, office = content.language.say, content.file.office
     opening = [{"head": "", "text": printable(office.opening)}] if office is not None and office.opening else []
     return {
         "paragraphs": [
             *opening,
-            {"head": "What was tested", "text": _tested(content, display)},
-            {"head": "How", "text": _how(content, display)},
-            {"head": "What it means", "text": _meaning(content, display)},
+            {"head": say("What was tested"), "text": _tested(content, display)},
+            {"head": say("How"), "text": _how(content, display)},
+            {"head": say("What it means"), "text": _meaning(content, display)},
         ],
         "fields": _fields(content),
-        "signature": "Signature" if content.from_job else "",
+        "signature": say("Signature") if content.from_job else "",
     }
 
 
 def stamps(content: ReportContent) -> list[str]:
     """Return what nobody may overlook."""
+    say = content.language.say
     made = [wording.SIMULATED] if content.simulated else []
     if content.typed:
         made.append(wording.TYPED)
@@ -55,7 +61,7 @@ def stamps(content: ReportContent) -> list[str]:
         made.append(wording.FINDING)
     if content.from_job and content.file.mark is None:
         made.append(wording.DRAFT)
-    return made
+    return [say(words) for words in made]
 
 
 def code_of(content: ReportContent) -> tuple[bytes, str]:
@@ -63,25 +69,29 @@ def code_of(content: ReportContent) -> tuple[bytes, str]:
     words = f"{wording.PROGRAM} test.json SHA-256 {content.data_digest()}"
     made = io.BytesIO()
     segno.make(words, error="m", micro=False).save(made, kind="svg", scale=4, border=0, xmldecl=False)
-    return made.getvalue(), f"QR code with the SHA-256 of the attached test.json, {content.data_digest()}"
+    told = content.language.say(
+        "QR code with the SHA-256 of the attached test.json, {digest}", digest=content.data_digest()
+    )
+    return made.getvalue(), told
 
 
 def _tested(content: ReportContent, display: Display) -> str:
-    building = content.test.building
+    say, building = content.language.say, content.test.building
     sizes = [
-        f"{name} {format_with_unit(value, kind, display, 0)}"
+        say("{name} {size}", name=name, size=format_with_unit(value, kind, display, 0))
         for name, value, kind in (
-            ("internal volume", building.volume_m3, Quantity.VOLUME),
-            ("envelope area", building.envelope_area_m2, Quantity.AREA),
-            ("floor area", building.floor_area_m2, Quantity.AREA),
+            (say("internal volume"), building.volume_m3, Quantity.VOLUME),
+            (say("envelope area"), building.envelope_area_m2, Quantity.AREA),
+            (say("floor area"), building.floor_area_m2, Quantity.AREA),
         )
         if value is not None
     ]
     stage = printable(content.test.stage)
-    at = f" at the stage “{stage}”" if stage else ""
-    with_sizes = f", with {', '.join(sizes)}" if sizes else ""
-    kind = f" Kind of test: {content.file.kind.words.lower()}." if content.from_job else ""
-    return f"The air leakage of the building named above{at}{with_sizes}.{kind}{_zone(content)}"
+    at = say(" at the stage “{stage}”", stage=stage) if stage else ""
+    with_sizes = say(", with {sizes}", sizes=", ".join(sizes)) if sizes else ""
+    tested = say("The air leakage of the building named above{at}{with_sizes}.", at=at, with_sizes=with_sizes)
+    kind = say("Kind of test: {kind}.", kind=say(content.file.kind.words.lower())) if content.from_job else ""
+    return " ".join(words for words in (tested, kind, _zone(content)) if words)
 
 
 def _zone(content: ReportContent) -> str:
@@ -89,45 +99,68 @@ def _zone(content: ReportContent) -> str:
     place = next((item for item in shipped_limits().places if item.id == details.place), None)
     if place is None or place.id == ANYWHERE:
         return ""
-    zone = f", {place.zone_title} {printable(details.zone)}" if details.zone else ""
-    return f" Place of the codes: {place.title}{zone}."
+    say = content.language.say
+    if not details.zone:
+        return say("Place of the codes: {place}.", place=say(place.title))
+    zone = f"{say(place.zone_title)} {printable(details.zone)}"
+    return say("Place of the codes: {place}, {zone}.", place=say(place.title), zone=zone)
 
 
 def _how(content: ReportContent, display: Display) -> str:
-    ways = " and then ".join(WAYS[run.run.direction] for run in content.runs)
+    say = content.language.say
+    ways = say(" and then ").join(say(WAYS[run.run.direction]) for run in content.runs)
     induced = [abs(pa) for run in content.runs for pa in run.result.induced_pa]
     low, high = (format_value(pa, Quantity.PRESSURE, display, 0) for pa in (min(induced), max(induced)))
     count = sum(len(run.run.points) for run in content.runs)
-    typed = " Pressures and flows were typed from a hand-written record." if content.typed else ""
-    return (
-        f"By {method_title(content.result.method)}: a fan {ways}, and its flow was measured at {count} pressure "
-        f"differences from {low} to {high} Pa between indoors and outdoors.{typed}"
+    how = say(
+        "By {method}: a fan {ways}, and its flow was measured at {count} pressure differences from {low} to {high} Pa "
+        "between indoors and outdoors.",
+        method=method_title(content.result.method),
+        ways=ways,
+        count=count,
+        low=low,
+        high=high,
     )
+    typed = say("Pressures and flows were typed from a hand-written record.") if content.typed else ""
+    return f"{how} {typed}".rstrip()
 
 
 def _meaning(content: ReportContent, display: Display) -> str:
-    mean = content.result.mean
+    say, mean = content.language.say, content.result.mean
     flow = format_with_unit(mean.q50_m3_h.value, Quantity.FLOW, display)
-    words = f"With 50 Pa between indoors and outdoors, {flow} of air pass through the leaks of the building"
+    times = ""
     if mean.n50_per_h is not None:
-        times = format_value(mean.n50_per_h.value, Quantity.AIR_CHANGE, display)
-        words += f": all its air is exchanged {times} times an hour"
-    return f"{words}. In use the pressures are much smaller, and so is the exchange of air."
+        exchanged = format_value(mean.n50_per_h.value, Quantity.AIR_CHANGE, display)
+        times = say(": all its air is exchanged {times} times an hour", times=exchanged)
+    return say(
+        "With 50 Pa between indoors and outdoors, {flow} of air pass through the leaks of the building{times}. In use "
+        "the pressures are much smaller, and so is the exchange of air.",
+        flow=flow,
+        times=times,
+    )
 
 
 def _fields(content: ReportContent) -> list[list[str]]:
-    details, mark = content.details, content.file.mark
-    when = "not recorded" if content.started is None else utc_words(content.started, content.ended)
+    details, say = content.details, content.language.say
+    when = "" if content.started is None else utc_words(content.started, content.language, content.ended)
     fields = [
-        ["Client", printable(details.client)],
-        ["Tested by", printable(details.tester)],
-        ["Tested on", when],
+        [say("Client"), printable(details.client)],
+        [say("Tested by"), printable(details.tester)],
+        [say("Tested on"), when],
+        *issue_fields(content.file.mark, content.language),
     ]
-    if mark is not None:
-        fields += [
-            ["Signed by", printable(mark.signed_by)],
-            ["Issued on", utc_words(mark.utc)],
-        ]
-        if mark.revision:
-            fields.append([f"Revision {mark.revision} because", printable(mark.reason)])
-    return [[name, text or wording.NOT_RECORDED] for name, text in fields]
+    return [[name, text or say(wording.NOT_RECORDED)] for name, text in fields]
+
+
+def issue_fields(mark: IssueMark | None, language: Language) -> list[list[str]]:
+    """Return who signed, when, and why it is issued again; nothing for a draft."""
+    if mark is None:
+        return []
+    say = language.say
+    fields = [
+        [say("Signed by"), printable(mark.signed_by)],
+        [say("Issued on"), utc_words(mark.utc, language)],
+    ]
+    if mark.revision:
+        fields.append([say("Revision {number} because", number=mark.revision), printable(mark.reason)])
+    return fields

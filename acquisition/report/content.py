@@ -12,6 +12,7 @@ from acquisition.derive import derive_point, has_readings
 from acquisition.job import Job, JobDetails, LoadedRun, LoadedTest, RecordState
 from acquisition.job.issues import IssueMark
 from acquisition.job.results import analyse_record
+from acquisition.languages import ENGLISH, Language, language_of
 from acquisition.office import Letterhead
 from acquisition.register.records import Register
 from acquisition.report.casefile import CaseFile, case_file
@@ -71,6 +72,7 @@ class ReportContent:
     setup: tuple[str, ...] = ()
     """How the building was set up, as far as that was noted before the test, in sentences."""
     program: str = PROGRAM_VERSION
+    language: Language = ENGLISH
 
     @property
     def simulated(self) -> bool:
@@ -112,12 +114,14 @@ def content_of(
     office: Letterhead | None = None,
     register: Register | None = None,
     mark: IssueMark | None = None,
+    language: Language | None = None,
 ) -> ReportContent:
     """Return the content of a report on a recorded test; raises `InvalidInput` where it has no result.
 
-    Without a `mark` it is a draft.
+    Without a `mark` it is a draft, without a `language` it is written in that of the job.
     """
     loaded = job.load(test_id)
+    spoken = language or language_of(job.details.language)
     record = loaded.record
     test = loaded.test()
     result = analyse_record(record, test)
@@ -140,14 +144,16 @@ def content_of(
             office=office,
             register=register,
             mark=mark,
+            language=spoken,
         ),
         flags=tuple(flag for flag in loaded.flags if flag.severity is not Severity.NOTE),
-        setup=said_of_setup(record.plan, job.house.entries, record.started),
+        setup=said_of_setup(record.plan, job.house.entries, record.started, spoken),
         program=record.program,
+        language=spoken,
     )
 
 
-def content_of_test(test: Test, result: TestResult) -> ReportContent:
+def content_of_test(test: Test, result: TestResult, language: Language = ENGLISH) -> ReportContent:
     """Return the content of a report on a test that comes without a job file."""
     started = [run.started for run in test.runs if run.started is not None]
     return ReportContent(
@@ -161,6 +167,7 @@ def content_of_test(test: Test, result: TestResult) -> ReportContent:
         started=min(started, default=None),
         ended=None,
         state=RecordState.COMPLETE,
+        language=language,
     )
 
 

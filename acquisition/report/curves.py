@@ -7,6 +7,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from acquisition.languages import Language
 from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.figure import Curve
@@ -24,10 +25,10 @@ def report_curves(content: ReportContent, display: Display) -> list[Curve]:
     taken = [abs(row.induced_pa) for run in content.runs for row in run.rows if row.induced_pa]
     low_pa = min(LOWEST_PA, *taken) / _MARGIN
     high_pa = max(HIGHEST_PA, *taken) * _MARGIN
-    return [_curve(run, np.geomspace(low_pa, high_pa, _STEPS), display) for run in content.runs]
+    return [_curve(run, np.geomspace(low_pa, high_pa, _STEPS), display, content.language) for run in content.runs]
 
 
-def _curve(run: RunContent, line_pa: NDArray[np.float64], display: Display) -> Curve:
+def _curve(run: RunContent, line_pa: NDArray[np.float64], display: Display, language: Language) -> Curve:
     rows = [row for row in run.rows if row.induced_pa and row.envelope_flow_m3_h and row.envelope_flow_m3_h > 0]
     line, low, high = _line(run, line_pa)
 
@@ -37,7 +38,7 @@ def _curve(run: RunContent, line_pa: NDArray[np.float64], display: Display) -> C
     kept = [row for row in rows if row.struck_reason is None]
     struck = [row for row in rows if row.struck_reason is not None]
     return Curve(
-        name=wording.DIRECTIONS[run.run.direction],
+        name=language.say(wording.DIRECTIONS[run.run.direction]),
         points_pa=np.array([abs(row.induced_pa or 0.0) for row in kept]),
         points_flow=flows([row.envelope_flow_m3_h or 0.0 for row in kept]),
         struck_pa=np.array([abs(row.induced_pa or 0.0) for row in struck]),

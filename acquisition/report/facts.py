@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import PurePath
 
+from acquisition.languages import Language
 from acquisition.register.ofrig import range_words
 from acquisition.report import wording
 from acquisition.report.content import ReportContent, RunContent
@@ -23,32 +24,33 @@ Cell = str | dict[str, str]
 
 def fact_groups(content: ReportContent, display: Display) -> list[Json]:
     """Return the groups: each a heading and rows of cells, the first cell of a row its name."""
+    say = content.language.say
     return [
-        {"head": "Building and method", "rows": _building(content, display), "note": ""},
-        {"head": "Equipment", "rows": _equipment(content), "note": ""},
-        {"head": "Air and zero-flow pressure", "rows": _air(content, display), "note": _air_note(content)},
+        {"head": say("Building and method"), "rows": _building(content, display), "note": ""},
+        {"head": say("Equipment"), "rows": _equipment(content), "note": ""},
+        {"head": say("Air and zero-flow pressure"), "rows": _air(content, display), "note": _air_note(content)},
     ]
 
 
 def _building(content: ReportContent, display: Display) -> list[list[str]]:
-    building, note = content.test.building, printable(content.details.note)
+    building, note, say = content.test.building, printable(content.details.note), content.language.say
 
     def size(kind: Quantity, value: float | None) -> str:
         if value is None:
-            return wording.NOT_RECORDED
+            return say(wording.NOT_RECORDED)
         shown = to_display(value, kind, display)
         decimals = 0 if shown >= 1000 or abs(shown - round(shown)) < 0.05 else 1
         return format_with_unit(value, kind, display, decimals)
 
     height, altitude = size(Quantity.LENGTH, building.height_m), size(Quantity.LENGTH, building.altitude_m)
     return [
-        ["Method", method_title(content.result.method)],
+        [say("Method"), method_title(content.result.method)],
         *_preparation(content),
-        ["Internal volume", size(Quantity.VOLUME, building.volume_m3)],
-        ["Envelope area", size(Quantity.AREA, building.envelope_area_m2)],
-        ["Floor area", size(Quantity.AREA, building.floor_area_m2)],
-        ["Height, altitude", f"{height}, {altitude}"],
-        *([["Note", note]] if note else []),
+        [say("Internal volume"), size(Quantity.VOLUME, building.volume_m3)],
+        [say("Envelope area"), size(Quantity.AREA, building.envelope_area_m2)],
+        [say("Floor area"), size(Quantity.AREA, building.floor_area_m2)],
+        [say("Height, altitude"), f"{height}, {altitude}"],
+        *([[say("Note"), note]] if note else []),
     ]
 
 
@@ -57,68 +59,92 @@ def _preparation(content: ReportContent) -> list[list[str]]:
     states = method_of(content.result.method).preparations
     if not states:
         return []
+    say = content.language.say
     words = states.get(content.test.preparation, wording.NOT_RECORDED)
-    return [["State", words.partition(":")[0]]]
+    return [[say("State"), say(words.partition(":")[0])]]
 
 
 def _equipment(content: ReportContent) -> list[list[Cell]]:
+    language, say = content.language, content.language.say
     if content.rig is None:
-        return [["Rig", wording.NOT_RECORDED]]
+        return [[say("Rig"), say(wording.NOT_RECORDED)]]
     instruments: list[list[Cell]] = [
-        [printable(item.name).capitalize(), _instrument(item, content.rig)] for item in content.rig.instruments
+        [printable(_named(say(item.name))), _instrument(item, content.rig, language)]
+        for item in content.rig.instruments
     ]
     return [
-        ["Rig", printable(content.rig.name)],
+        [say("Rig"), printable(content.rig.name)],
         *instruments,
-        *([] if content.rig.typed else _fitted(content.rig)),
+        *([] if content.rig.typed else _fitted(content.rig, language)),
     ]
 
 
-def _fitted(rig: RigSpec) -> list[list[Cell]]:
+def _named(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _fitted(rig: RigSpec, language: Language) -> list[list[Cell]]:
     """Return range and calibration of each fan."""
+    say = language.say
     rows: list[list[Cell]] = []
     for number, item in enumerate(rig.fitted_ranges.ranges, 1):
-        of_fan = f" of fan {number}" if rig.further else ""
-        words = f"{_flow_range(item)}{_calibrated(rig, range_words(item))}"
-        rows += [[f"Flow range{of_fan}", words], [f"Calibration{of_fan}", _calibration(item)]]
+        words = f"{_flow_range(item, language)}{_calibrated(rig, range_words(item), language)}"
+        flow_range, calibration = say("Flow range"), say("Calibration")
+        if rig.further:
+            flow_range, calibration = (
+                say("Flow range of fan {number}", number=number), say("Calibration of fan {number}", number=number)
+            )  # fmt: skip
+        rows += [[flow_range, words], [calibration, _calibration(item, language)]]
     return rows
 
 
-def _instrument(item: InstrumentSpec, rig: RigSpec) -> str:
-    serial = f", number {printable(item.serial)}" if item.serial else ""
-    words = f"{printable(PurePath(item.profile).stem)}{serial}{_calibrated(rig, item.name)}"
+def _instrument(item: InstrumentSpec, rig: RigSpec, language: Language) -> str:
+    say = language.say
+    serial = say(", number {serial}", serial=printable(item.serial)) if item.serial else ""
+    words = f"{printable(PurePath(item.profile).stem)}{serial}{_calibrated(rig, item.name, language)}"
     alike: dict[str, list[str]] = {}
     for correction in rig.corrections:
         of, _, channel = correction.channel.rpartition(".")
         if of == item.name:
-            how = f"corrected by certificate of {correction.calibrated.isoformat()}: {correction.words}"
-            alike.setdefault(how, []).append(channel)
+            how = say(
+                "corrected by certificate of {day}: {words}",
+                day=language.short_day(correction.calibrated),
+                words=language.said(correction.words),
+            )
+            alike.setdefault(how, []).append(say(channel))
     return words + "".join(f"; {printable(', '.join(channels))} {printable(how)}" for how, channels in alike.items())
 
 
-def _calibrated(rig: RigSpec, of: str) -> str:
+def _calibrated(rig: RigSpec, of: str, language: Language) -> str:
     """Return the day of a calibration and until when it is good, as the register had it."""
     note = next((note for note in rig.calibrations if note.of == of), None)
     if note is None or note.calibrated is None:
         return ""
-    due = ", ".join(f"{day.isoformat()} by {printable(name)}" if name else day.isoformat() for name, day in note.due)
-    return f", calibrated {note.calibrated.isoformat()}, due {due}"
+    say, day = language.say, language.short_day
+    due = ", ".join(
+        say("{day} by {scheme}", day=day(until), scheme=printable(scheme)) if scheme else day(until)
+        for scheme, until in note.due
+    )
+    return say(", calibrated {day}, due {due}", day=day(note.calibrated), due=due)
 
 
-def _flow_range(item: FlowRange) -> str:
-    return f"{printable(item.name)}, {item.min_pa:g} to {item.max_pa:g} Pa at the flow element"
+def _flow_range(item: FlowRange, language: Language) -> str:
+    low, high = (language.number(f"{pressure:g}") for pressure in (item.min_pa, item.max_pa))
+    name = printable(item.name)
+    return language.say("{name}, {low} to {high} Pa at the flow element", name=name, low=low, high=high)
 
 
-def _calibration(item: FlowRange) -> Cell:
+def _calibration(item: FlowRange, language: Language) -> Cell:
+    number = language.number
     return {
-        "before": f"q = {item.coefficient_m3_h_pa_n:g} (Δp/Pa)",
-        "power": f"{item.exponent:g}",
-        "behind": f" m³/h at {item.reference_density_kg_m3:g} kg/m³",
+        "before": f"q = {number(f'{item.coefficient_m3_h_pa_n:g}')} (Δp/Pa)",
+        "power": number(f"{item.exponent:g}"),
+        "behind": language.say(" m³/h at {density} kg/m³", density=number(f"{item.reference_density_kg_m3:g}")),
     }
 
 
 def _air(content: ReportContent, display: Display) -> list[list[str]]:
-    runs = content.runs
+    runs, say = content.runs, content.language.say
     altitude_m = content.test.building.altitude_m
 
     def temperature(value_c: float) -> str:
@@ -132,25 +158,25 @@ def _air(content: ReportContent, display: Display) -> list[list[str]]:
     def humidity(run: RunContent) -> str:
         sides = (run.run.air.indoor_rh, run.run.air.outdoor_rh)
         return " / ".join(
-            wording.NOT_RECORDED if rh is None else format_with_unit(rh, Quantity.RELATIVE_HUMIDITY, display)
+            say(wording.NOT_RECORDED) if rh is None else format_with_unit(rh, Quantity.RELATIVE_HUMIDITY, display)
             for rh in sides
         )
 
     def wind(run: RunContent) -> str:
         speed_m_s = run.run.air.wind_m_s
-        return wording.NOT_RECORDED if speed_m_s is None else format_with_unit(speed_m_s, Quantity.SPEED, display)
+        return say(wording.NOT_RECORDED) if speed_m_s is None else format_with_unit(speed_m_s, Quantity.SPEED, display)
 
     rows: list[tuple[str, Callable[[RunContent], str]]] = [
-        ("Indoor air", lambda run: temperature(run.run.air.indoor_c)),
-        ("Outdoor air", lambda run: temperature(run.run.air.outdoor_c)),
-        ("Air pressure", barometer),
-        ("Wind", wind),
-        ("Zero before, Pa", lambda run: _zero(run.run.zero_before, display)),
-        ("Zero after, Pa", lambda run: _zero(run.run.zero_after, display)),
+        (say("Indoor air"), lambda run: temperature(run.run.air.indoor_c)),
+        (say("Outdoor air"), lambda run: temperature(run.run.air.outdoor_c)),
+        (say("Air pressure"), barometer),
+        (say("Wind"), wind),
+        (say("Zero before, Pa"), lambda run: _zero(run.run.zero_before, display, content.language)),
+        (say("Zero after, Pa"), lambda run: _zero(run.run.zero_after, display, content.language)),
     ]
     if any(run.run.air.indoor_rh is not None or run.run.air.outdoor_rh is not None for run in runs):
-        rows.insert(2, ("Humidity in / out", humidity))
-    head = [["", *(wording.DIRECTIONS[run.run.direction] for run in runs)]] if len(runs) > 1 else []
+        rows.insert(2, (say("Humidity in / out"), humidity))
+    head = [["", *(say(wording.DIRECTIONS[run.run.direction]) for run in runs)]] if len(runs) > 1 else []
     return head + [[name, *(text(run) for run in runs)] for name, text in rows]
 
 
@@ -160,19 +186,19 @@ def _air_note(content: ReportContent) -> str:
         wording.BY_ALTITUDE if any(run.run.air.barometric_pa is None for run in content.runs) else "",
         wording.ZERO_SIDES if any(_has_sides(zero) for zero in zeros) else "",
     ]
-    return " ".join(note for note in notes if note)
+    return " ".join(content.language.say(note) for note in notes if note)
 
 
 def _has_sides(zero: ZeroFlow) -> bool:
     return zero.negative_mean_pa is not None and zero.positive_mean_pa is not None
 
 
-def _zero(zero: ZeroFlow | None, display: Display) -> str:
+def _zero(zero: ZeroFlow | None, display: Display, language: Language) -> str:
     """Return the mean of a zero-flow record, with the means of its negative and its positive readings."""
     if zero is None:
-        return "not measured"
+        return language.say("not measured")
     sides = (zero.negative_mean_pa, zero.positive_mean_pa) if _has_sides(zero) else ()
     mean, *rest = (
         format_value(value, Quantity.PRESSURE, display, 2) for value in (zero.mean_pa, *sides) if value is not None
     )
-    return f"{mean} ({', '.join(rest)})" if rest else mean
+    return f"{mean} ({language.say(', ').join(rest)})" if rest else mean

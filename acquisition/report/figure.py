@@ -15,7 +15,9 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 from numpy.typing import NDArray
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.report.typeface import FAMILY, FONT_FILES
+from analysis.numbertext import THIN_SPACE
 
 WIDTH_MM = 86.0
 INK, QUIET, HAIR = "#14202b", "#55636f", "#cfc9bc"
@@ -50,7 +52,7 @@ class Curve:
     high_flow: NDArray[np.float64]
 
 
-def leakage_figure(curves: Sequence[Curve], flow_label: str, height_mm: float) -> bytes:
+def leakage_figure(curves: Sequence[Curve], flow_label: str, height_mm: float, language: Language = ENGLISH) -> bytes:
     """Return the figure as SVG, as wide as a column of the page; the same curves give the same bytes."""
     for path in FONT_FILES:
         font_manager.fontManager.addfont(path)
@@ -66,18 +68,19 @@ def leakage_figure(curves: Sequence[Curve], flow_label: str, height_mm: float) -
     with _LOCK, rc_context(settings):
         figure = Figure(figsize=(WIDTH_MM / 25.4, height_mm / 25.4))
         axes = figure.add_axes((_LEFT, 7.4 / height_mm, _RIGHT - _LEFT, 1 - 12 / height_mm))
-        _axes(axes, curves, flow_label)
+        _axes(axes, curves, language)
         for index, curve in enumerate(curves):
-            _draw(axes, curve, index)
+            _draw(axes, curve, index, language)
         _legend(axes)
-        figure.text(_RIGHT, 0.7 / height_mm, "pressure difference, Pa", ha="right", va="bottom", color=QUIET)
+        below = language.say("pressure difference, Pa")
+        figure.text(_RIGHT, 0.7 / height_mm, below, ha="right", va="bottom", color=QUIET)
         figure.text(0.0, 1 - 0.4 / height_mm, flow_label, ha="left", va="top", color=QUIET)
         buffer = io.BytesIO()
         figure.savefig(buffer, format="svg", metadata={"Date": None, "Creator": None})
     return buffer.getvalue()
 
 
-def _axes(axes: Axes, curves: Sequence[Curve], flow_label: str) -> None:
+def _axes(axes: Axes, curves: Sequence[Curve], language: Language) -> None:
     low, high = min(c.line_pa[0] for c in curves), max(c.line_pa[-1] for c in curves)
     flows = np.concatenate([np.r_[c.points_flow, c.struck_flow, c.line_flow] for c in curves])
     bottom, top = flows.min() * 0.93, flows.max() * 1.07
@@ -86,8 +89,8 @@ def _axes(axes: Axes, curves: Sequence[Curve], flow_label: str) -> None:
     axes.set_xlim(low, high)
     axes.set_ylim(bottom, top)
     axes.minorticks_off()
-    _ticks(axes, "x", [float(tick) for tick in _PRESSURE_TICKS_PA if low <= tick <= high])
-    _ticks(axes, "y", _flow_ticks(bottom, top))
+    _ticks(axes, "x", [float(tick) for tick in _PRESSURE_TICKS_PA if low <= tick <= high], language)
+    _ticks(axes, "y", _flow_ticks(bottom, top), language)
     axes.grid(color=HAIR, linewidth=0.4)
     axes.set_axisbelow(True)
     for name in ("top", "right"):
@@ -98,8 +101,8 @@ def _axes(axes: Axes, curves: Sequence[Curve], flow_label: str) -> None:
     axes.axvline(50.0, color=QUIET, linewidth=0.7, linestyle=(0, (1.2, 1.2)))
 
 
-def _ticks(axes: Axes, which: str, ticks: list[float]) -> None:
-    labels = [f"{tick:,.10g}".replace(",", "\u2009") for tick in ticks]
+def _ticks(axes: Axes, which: str, ticks: list[float], language: Language) -> None:
+    labels = [language.grouped(language.number(f"{tick:,.10g}".replace(",", THIN_SPACE))) for tick in ticks]
     if which == "x":
         axes.set_xticks(ticks, labels)
     else:
@@ -116,7 +119,7 @@ def _flow_ticks(bottom: float, top: float) -> list[float]:
     return next((ticks for ticks in grids if len(ticks) <= _MOST_FLOW_TICKS), grids[-1])
 
 
-def _draw(axes: Axes, curve: Curve, index: int) -> None:
+def _draw(axes: Axes, curve: Curve, index: int, language: Language) -> None:
     colour = COLOURS[index]
     axes.fill_between(curve.line_pa, curve.low_flow, curve.high_flow, color=colour, alpha=0.16, linewidth=0)
     axes.plot(curve.line_pa, curve.line_flow, color=colour, linewidth=1.1, linestyle=DASHES[index])
@@ -142,7 +145,7 @@ def _draw(axes: Axes, curve: Curve, index: int) -> None:
             markersize=4.4,
             markeredgecolor=colour,
             markeredgewidth=0.9,
-            label=f"{curve.name}, struck",
+            label=language.say("{curve}, struck", curve=curve.name),
         )
 
 

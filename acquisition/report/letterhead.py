@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.languages import Language
 from acquisition.office import Letterhead
 from acquisition.report.names import Json
 from acquisition.report.photos import wrapped
@@ -10,12 +11,13 @@ from acquisition.report.typeface import printable
 LOGO = "logo.svg"
 
 
-def office_words(office: Letterhead | None) -> Json | None:
+def office_words(office: Letterhead | None, language: Language) -> Json | None:
     """Return what the page prints of the office."""
     if office is None:
         return None
     return {
         "name": printable(office.name),
+        "logo-alt": language.say("Logo of {office}", office=printable(office.name)),
         "lines": [printable(line) for line in office.address],
         "closing": printable(office.closing),
         "logo": LOGO if office.logo else "",

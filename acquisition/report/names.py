@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.languages import ENGLISH, Language
 from analysis.effective import QUANTITIES
 from analysis.numbertext import format_number
 from analysis.records import Check
@@ -25,9 +26,9 @@ IN_FRONT = ("n50_per_h", "q50_m3_h", "qe50_m3_h_m2", "qf50_m3_h_m2")
 BLANK = "–"
 
 
-def interval_text(text: EstimateText) -> str:
+def interval_text(text: EstimateText, language: Language = ENGLISH) -> str:
     """Return the interval of an estimate, a dash where it has none."""
-    return f"{text.low} to {text.high}" if text.low else BLANK
+    return language.say("{low} to {high}", low=text.low, high=text.high) if text.low else BLANK
 
 
 def share_decimals(value: float) -> int:

@@ -8,9 +8,11 @@ from datetime import UTC, datetime
 
 from acquisition.job import Job, JobDetails
 from acquisition.job.issues import IssueMark
+from acquisition.languages import ENGLISH, Language, language_of
 from acquisition.office import Letterhead
 from acquisition.report import wording
-from acquisition.report.certificate import utc_words
+from acquisition.report.certificate import issue_fields, utc_words
+from acquisition.report.everypage import marked, page_words
 from acquisition.report.letterhead import head_files, office_words
 from acquisition.report.names import BLANK, Json
 from acquisition.report.typeface import printable
@@ -32,6 +34,7 @@ class NoTestContent:
     gate: Gate
     office: Letterhead | None = None
     mark: IssueMark | None = None
+    language: Language = ENGLISH
 
     @property
     def date(self) -> datetime:
@@ -40,13 +43,22 @@ class NoTestContent:
 
 
 def no_test_content(
-    job: Job, now: datetime, *, office: Letterhead | None = None, mark: IssueMark | None = None
+    job: Job,
+    now: datetime,
+    *,
+    office: Letterhead | None = None,
+    mark: IssueMark | None = None,
+    language: Language | None = None,
 ) -> NoTestContent:
-    """Return the content; raises `InvalidInput` where the safety answers allow a test."""
+    """Return the content, in the language of the job if none is given.
+
+    Raises `InvalidInput` where the safety answers allow a test.
+    """
     gate = gate_of(job.house.entries, now)
     if not gate.forbids:
         raise InvalidInput("safety", None, "a report of no test needs an answer that forbids it", shown="not refused")
-    return NoTestContent(job.details, job.draft().stage, gate, office, mark)
+    spoken = language or language_of(job.details.language)
+    return NoTestContent(job.details, job.draft().stage, gate, office, mark, spoken)
 
 
 def no_test_pdf(content: NoTestContent) -> bytes:
@@ -64,60 +76,58 @@ def _sources(content: NoTestContent) -> dict[str, bytes]:
 
 
 def _document(content: NoTestContent) -> Json:
-    details, mark = content.details, content.mark
-    building = printable(details.name) or wording.NO_NAME
-    number = f" {printable(mark.number)}" if mark is not None and mark.number else ""
-    heading = TITLE + number + (f", revision {mark.revision}" if mark is not None and mark.revision else "")
-    lines = (details.site, f"Stage: {content.stage}" if content.stage else "", _job(details))
+    details, language, say = content.details, content.language, content.language.say
+    building = printable(details.name) or say(wording.NO_NAME)
+    heading = marked(say(TITLE), content.mark, language)
+    stage = say("Stage: {stage}", stage=content.stage) if content.stage else ""
+    job = say("Job {number}", number=details.number) if details.number else ""
     return {
-        "title": TITLE,
+        "language": language.tag,
+        "words": page_words(language),
+        "title": say(TITLE),
         "heading": heading,
         "building": building,
         "footer-name": building,
         "author": printable(details.tester) or wording.PROGRAM,
         "date": list(content.date.astimezone(UTC).timetuple()[:6]),
-        "stamps": [wording.DRAFT] if mark is None else [],
-        "office": office_words(content.office),
-        "lines": [printable(line) for line in lines if line],
-        "word": WORD,
-        "reasons": [f"Not so: {printable(text)}" for text in content.gate.refusals],
+        "stamps": [say(wording.DRAFT)] if content.mark is None else [],
+        "office": office_words(content.office, language),
+        "lines": [printable(line) for line in (details.site, stage, job) if line],
+        "word": say(WORD),
+        "reasons": [say("Not so: {answer}", answer=printable(say(text))) for text in content.gate.refusals],
         "answers": {
-            "head": "What was asked and answered",
-            "heads": ["Question", "Answer", "By", "When, UTC"],
+            "head": say("What was asked and answered"),
+            "heads": [say(head) for head in ("Question", "Answer", "By", "When, UTC")],
             "rows": [_answer(content, at) for at in range(len(content.gate.answers))],
         },
         "fields": _fields(content),
-        "cautions": list(wording.CAUTIONS[1:]),
+        "signature": say("Signature"),
+        "cautions": [say(words) for words in wording.CAUTIONS[1:]],
         "footer": f"{building}  ·  {heading}  ·  {wording.PROGRAM} {PROGRAM_VERSION}",
     }
 
 
-def _job(details: JobDetails) -> str:
-    return f"Job {details.number}" if details.number else ""
-
-
 def _answer(content: NoTestContent, at: int) -> list[str]:
+    language, say = content.language, content.language.say
     question, entry = content.gate.answers[at]
+    asked = printable(say(question.text))
     if entry is None:
-        return [printable(question.text), "not asked", BLANK, BLANK]
+        return [asked, say("not asked"), BLANK, BLANK]
     note = f" ({printable(entry.note)})" if entry.note else ""
     return [
-        f"{printable(question.text)}{note}",
-        entry.state,
+        f"{asked}{note}",
+        say(entry.state),
         printable(entry.who) or BLANK,
-        f"{entry.utc:%Y-%m-%d %H:%M}",
+        f"{language.short_day(entry.utc)} {entry.utc:%H:%M}",
     ]
 
 
 def _fields(content: NoTestContent) -> list[list[str]]:
-    details, mark = content.details, content.mark
+    details, language, say = content.details, content.language, content.language.say
     fields = [
-        ["Client", details.client],
-        ["Visited by", details.tester],
-        ["On", utc_words(content.date)],
+        [say("Client"), printable(details.client)],
+        [say("Visited by"), printable(details.tester)],
+        [say("On"), utc_words(content.date, language)],
+        *issue_fields(content.mark, language),
     ]
-    if mark is not None:
-        fields += [["Signed by", mark.signed_by], ["Issued on", utc_words(mark.utc)]]
-        if mark.revision:
-            fields.append([f"Revision {mark.revision} because", mark.reason])
-    return [[name, printable(text) or wording.NOT_RECORDED] for name, text in fields]
+    return [[name, text or say(wording.NOT_RECORDED)] for name, text in fields]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.languages import Language
 from acquisition.regimes import AFTER_STEP, BEFORE_STEP, regimes_sentence, regimes_through
 from acquisition.register import DueState, due_of_rig, in_use
 from acquisition.report import wording
@@ -16,23 +17,26 @@ _MOST_NOTICED = 5
 
 def deviations(content: ReportContent, display: Display) -> list[str]:
     """Return a sentence for everything that departs from the method or is not known."""
-    items = [wording.STATES[content.state.value]] if content.state.value in wording.STATES else []
+    language, say = content.language, content.language.say
+    items = [say(wording.STATES[content.state.value])] if content.state.value in wording.STATES else []
     if content.typed:
-        items.append(wording.TYPED_GAP)
+        items.append(say(wording.TYPED_GAP))
     if len(content.runs) == 1:
-        items.append(f"Measured in one direction only ({content.runs[0].run.direction}).")
+        way = say(content.runs[0].run.direction.value)
+        items.append(say("Measured in one direction only ({direction}).", direction=way))
     for run in content.runs:
-        items += _run_deviations(run, f" ({run.run.direction})" if len(content.runs) > 1 else "", display)
+        of_run = f" ({say(run.run.direction.value)})" if len(content.runs) > 1 else ""
+        items += _run_deviations(run, of_run, display, language)
     items += _regimes(content, display)
     items += _overdue(content)
     if any(check.ok is None for run in content.runs for check in run.result.checks):
-        items.append("Not checked: what is marked with a question mark in the list of checks.")
+        items.append(say("Not checked: what is marked with a question mark in the list of checks."))
     items += [printable(sentence) for sentence in content.setup]
     items += _noticed(content)
     if missing := _missing(content):
-        items.append(f"Not recorded: {', '.join(missing)}.")
+        items.append(say("Not recorded: {things}.", things=", ".join(missing)))
     if unseen := method_of(content.result.method).not_in_record:
-        items.append(f"Not in the record of readings: {'; '.join(unseen)}.")
+        items.append(say("Not in the record of readings: {things}.", things="; ".join(say(thing) for thing in unseen)))
     return items
 
 
@@ -49,7 +53,7 @@ def _regimes(content: ReportContent, display: Display) -> list[str]:
         ]
         found = regimes_through([pressure for pressure, _ in told], [flow for _, flow in told])
         if found is not None:
-            items.append(printable(regimes_sentence(found, run.run.direction, display)))
+            items.append(printable(regimes_sentence(found, run.run.direction, display, content.language)))
     return items
 
 
@@ -58,37 +62,45 @@ def _overdue(content: ReportContent) -> list[str]:
     if content.rig is None or content.started is None:
         return []
     found = due_of_rig(in_use(content.rig), content.started.astimezone().date())
-    return [printable(status.sentence) for status in found if status.state is DueState.OVERDUE]
+    return [printable(content.language.said(status.sentence)) for status in found if status.state is DueState.OVERDUE]
 
 
 def proof(content: ReportContent) -> Json:
     """Return the digests."""
-    rows = [[f"SHA-256 of readings and inputs, {run.run.direction}", run.digest] for run in content.runs if run.digest]
+    say = content.language.say
+    rows = [
+        [say("SHA-256 of readings and inputs, {direction}", direction=say(run.run.direction.value)), run.digest]
+        for run in content.runs
+        if run.digest
+    ]
     return {
-        "rows": [*rows, ["SHA-256 of the attached test.json", content.data_digest()]],
-        "note": "The test and the result are attached to this PDF as JSON: the result can be made anew from them.",
+        "rows": [*rows, [say("SHA-256 of the attached test.json"), content.data_digest()]],
+        "note": say("The test and the result are attached to this PDF as JSON: the result can be made anew from them."),
     }
 
 
-def _run_deviations(run: RunContent, name: str, display: Display) -> list[str]:
-    items = []
+def _run_deviations(run: RunContent, of_run: str, display: Display, language: Language) -> list[str]:
+    say, items = language.say, []
     for check in run.result.checks:
         if check.ok is False:
-            found = f" (found {check_value(check, display)})" if check.value is not None else ""
-            items.append(f"Not met{name}: {printable(check.text)}{found}.")
+            found = "" if check.value is None else say(" (found {value})", value=check_value(check, display))
+            text = printable(language.said(check.text))
+            items.append(say("Not met{of_run}: {text}{found}.", of_run=of_run, text=text, found=found))
     for row in run.rows:
         if row.struck_reason is not None:
             target = BLANK if row.target_pa is None else format_with_unit(row.target_pa, Quantity.PRESSURE, display, 0)
-            items.append(f"Point struck{name}: {target}, {printable(row.struck_reason)}.")
+            reason = printable(language.said(row.struck_reason))
+            items.append(say("Point struck{of_run}: {target}, {reason}.", of_run=of_run, target=target, reason=reason))
     return items
 
 
 def _noticed(content: ReportContent) -> list[str]:
     """Return what the program noticed during the test, each thing once."""
-    sentences = list(dict.fromkeys(printable(flag.sentence) for flag in content.flags))
-    shown = [f"Noticed: {sentence}" for sentence in sentences[:_MOST_NOTICED]]
+    language, say = content.language, content.language.say
+    sentences = list(dict.fromkeys(printable(language.said(flag.sentence)) for flag in content.flags))
+    shown = [say("Noticed: {sentence}", sentence=sentence) for sentence in sentences[:_MOST_NOTICED]]
     more = len(sentences) - len(shown)
-    return [*shown, f"Noticed: {more} further things, all in the job file."] if more > 0 else shown
+    return [*shown, say("Noticed: {count} further things, all in the job file.", count=more)] if more > 0 else shown
 
 
 def _missing(content: ReportContent) -> list[str]:
@@ -104,4 +116,4 @@ def _missing(content: ReportContent) -> list[str]:
         "wind": content.runs[0].run.air.wind_m_s,
         "rig": content.rig,
     }
-    return [name for name, value in known.items() if value is None or value == ""]
+    return [content.language.say(name) for name, value in known.items() if value is None or value == ""]

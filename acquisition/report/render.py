@@ -36,12 +36,14 @@ def _display(units: Units) -> Display:
 
 def _sources(content: ReportContent, display: Display) -> dict[str, bytes]:
     height_mm = HEIGHT_TWO_MM if len(content.runs) > 1 else HEIGHT_ONE_MM
-    axis = f"envelope flow, {unit_symbol(Quantity.FLOW, display)}"
+    language = content.language
+    display = language.display(display)
+    axis = language.say("envelope flow, {unit}", unit=unit_symbol(Quantity.FLOW, display))
     return {
         "main.typ": template("report.typ"),
         **{name: template(name) for name in TEMPLATES},
         "data.json": json.dumps(report_document(content, display), ensure_ascii=False).encode(),
-        "figure.svg": leakage_figure(report_curves(content, display), axis, height_mm),
+        "figure.svg": leakage_figure(report_curves(content, display), axis, height_mm, language),
         "code.svg": code_of(content)[0],
         "test.json": content.test_json(),
         "result.json": content.result_json(),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from acquisition.languages import Language
 from acquisition.report import wording
 from acquisition.report.content import PointRow, ReportContent, RunContent
 from acquisition.report.names import (
@@ -26,25 +27,26 @@ from analysis.units import Display, Quantity, format_estimate, format_value, uni
 _TONES = {True: "good", False: "bad", None: "open"}
 
 
-def points_table(run: RunContent, display: Display) -> Json:
+def points_table(run: RunContent, display: Display, language: Language) -> Json:
     """Return the points of a direction, the struck ones with their reason."""
-    flow = unit_symbol(Quantity.FLOW, display)
-    names = ("Target", "Measured", "Induced", "Fan", "Envelope", "Off line")
+    say, flow = language.say, unit_symbol(Quantity.FLOW, display)
+    names = [say(name) for name in ("Target", "Measured", "Induced", "Fan", "Envelope", "Off line")]
     struck = any(row.struck_reason is not None for row in run.rows)
     return {
-        "head": f"Points, {wording.DIRECTIONS[run.run.direction].lower()}",
+        "head": say("Points, {direction}", direction=say(run.run.direction.value)),
         "columns": list(zip(names, ("Pa", "Pa", "Pa", flow, flow, "%"), strict=True)),
-        "rows": [_point(row, display) for row in run.rows],
-        "note": "Points crossed out are not in the result." if struck else "",
+        "rows": [_point(row, display, language) for row in run.rows],
+        "note": say("Points crossed out are not in the result.") if struck else "",
     }
 
 
-def _point(row: PointRow, display: Display) -> Json:
+def _point(row: PointRow, display: Display, language: Language) -> Json:
     def text(value: float | None, kind: Quantity, decimals: int) -> str:
         return BLANK if value is None else format_value(value, kind, display, decimals)
 
     point = row.point
     off_line = BLANK if row.off_line is None else format_number(100 * row.off_line, 1, display.decimal_mark)
+    reason = None if row.struck_reason is None else printable(language.said(row.struck_reason))
     return {
         "cells": [
             text(row.target_pa, Quantity.PRESSURE, 0),
@@ -54,16 +56,16 @@ def _point(row: PointRow, display: Display) -> Json:
             text(row.envelope_flow_m3_h, Quantity.FLOW, 0),
             off_line,
         ],
-        "struck": "" if row.struck_reason is None else f"Struck: {printable(row.struck_reason)}",
+        "struck": "" if reason is None else language.say("Struck: {reason}", reason=reason),
     }
 
 
 def results_table(content: ReportContent, display: Display) -> Json:
     """Return all results with their intervals: a side for each direction, and the mean of two."""
-    runs = [run.result for run in content.runs]
+    runs, language, say = [run.result for run in content.runs], content.language, content.language.say
     mean = content.result.mean
     rows = [
-        _result(symbol, KINDS[name], [*(getattr(run, name) for run in runs), getattr(mean, name)], display)
+        _result(symbol, KINDS[name], [*(getattr(run, name) for run in runs), getattr(mean, name)], display, language)
         for name, symbol in ((name, SYMBOLS[name]) for name in IN_FRONT)
     ]
     single: tuple[tuple[Symbol, Quantity, Sequence[Estimate | None]], ...] = (
@@ -73,63 +75,71 @@ def results_table(content: ReportContent, display: Display) -> Json:
         (("ELA", "4"), Quantity.LEAKAGE_AREA, [run.ela4_cm2 for run in runs]),
         (("EqLA", "10"), Quantity.LEAKAGE_AREA, [run.eqla10_cm2 for run in runs]),
     )
-    rows += [_result(symbol, kind, [*values, None], display) for symbol, kind, values in single]
-    names = [wording.DIRECTIONS[run.direction] for run in runs]
+    rows += [_result(symbol, kind, [*values, None], display, language) for symbol, kind, values in single]
+    names = [say(wording.DIRECTIONS[run.direction]) for run in runs]
     if len(runs) == 1:
         for row in rows:
             row["cells"] = row["cells"][:1] if isinstance(row["cells"], list) else []
-    r2 = " and ".join(format_number(run.r2, share_decimals(run.r2), display.decimal_mark) for run in runs)
+    r2 = say(" and ").join(format_number(run.r2, share_decimals(run.r2), display.decimal_mark) for run in runs)
     return {
-        "head": "Results with 95 % intervals",
-        "columns": [*names, "Mean"] if len(runs) > 1 else names,
+        "head": say("Results with 95 % intervals"),
+        "columns": [*names, say("Mean")] if len(runs) > 1 else names,
         "rows": rows,
-        "notes": [wording.AREAS, wording.COEFFICIENTS, f"Fit: {fit_title(content.result.fit)}, r² {r2}."],
+        "notes": [
+            say(wording.AREAS),
+            say(wording.COEFFICIENTS),
+            say("Fit: {fit}, r² {r2}.", fit=say(fit_title(content.result.fit)), r2=r2),
+        ],
     }
 
 
-def _result(symbol: Symbol, kind: Quantity, values: Sequence[Estimate | None], display: Display) -> Json:
+def _result(
+    symbol: Symbol, kind: Quantity, values: Sequence[Estimate | None], display: Display, language: Language
+) -> Json:
     outside = any(value is not None and value.extrapolated for value in values)
     return {
         "symbol": symbol,
         "unit": unit_symbol(kind, display),
-        "note": "extrapolated" if outside else "",
-        "cells": [_cell(value, kind, display) for value in values],
+        "note": language.say("extrapolated") if outside else "",
+        "cells": [_cell(value, kind, display, language) for value in values],
     }
 
 
-def _cell(estimate: Estimate | None, kind: Quantity, display: Display) -> Json | None:
+def _cell(estimate: Estimate | None, kind: Quantity, display: Display, language: Language) -> Json | None:
     if estimate is None:
         return None
     text = format_estimate(estimate, kind, display)
-    return {"value": text.value, "interval": interval_text(text)}
+    return {"value": text.value, "interval": interval_text(text, language)}
 
 
 def checks_table(content: ReportContent, display: Display) -> Json:
     """Return one row for each check, with a side for each direction."""
-    runs = content.runs
+    runs, language, say = content.runs, content.language, content.language.say
     found = [{check.id: check for check in run.result.checks} for run in runs]
     ids = list(dict.fromkeys(check.id for run in runs for check in run.result.checks))
-    sources = {printable(check.source) for run in runs for check in run.result.checks}
-    shared = f", every requirement {min(sources)}" if len(sources) == 1 else ""
+    sources = {check.source for run in runs for check in run.result.checks}
+    head = say("Checks of the method")
+    if len(sources) == 1:
+        head = say("Checks of the method, every requirement {source}", source=printable(language.said(min(sources))))
     return {
-        "head": f"Checks of the method{shared}",
+        "head": head,
         "sources": len(sources) > 1,
-        "columns": [wording.DIRECTIONS[run.run.direction] for run in runs],
-        "rows": [_check([checks.get(check_id) for checks in found], display) for check_id in ids],
+        "columns": [say(wording.DIRECTIONS[run.run.direction]) for run in runs],
+        "rows": [_check([checks.get(check_id) for checks in found], display, language) for check_id in ids],
     }
 
 
-def _check(sides: Sequence[Check | None], display: Display) -> Json:
+def _check(sides: Sequence[Check | None], display: Display, language: Language) -> Json:
     # Where a check could not be made its text says what is missing: that one is the fuller text.
     first = max((check for check in sides if check is not None), key=lambda check: len(check.text))
     return {
-        "text": printable(first.text),
-        "clause": f"§\u00a0{printable(first.clause)}" if first.clause else "",
+        "text": printable(language.said(first.text)),
+        "clause": f"§\u00a0{printable(language.say(first.clause))}" if first.clause else "",
         "sides": [
             {"value": "", "tone": "open"}
             if check is None
             else {"value": check_value(check, display), "tone": _TONES[check.ok]}
             for check in sides
         ],
-        "source": printable(first.source),
+        "source": printable(language.said(first.source)),
     }

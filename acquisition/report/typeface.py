@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from functools import cache
 from importlib.resources import files
@@ -14,6 +15,8 @@ FOLDER = Path(str(files(__package__).joinpath("fonts")))
 FONT_FILES = tuple(FOLDER / f"Inter-{weight}.otf" for weight in ("Regular", "SemiBold", "Bold"))
 
 MISSING = "?"
+_BLANKS = re.compile("[^\\S\u00a0\u2009\u202f]+")
+"""Blanks at which a line may break; spaces within a number and before a mark stay what they are."""
 
 
 @cache
@@ -24,5 +27,5 @@ def _glyphs() -> frozenset[int]:
 
 def printable(text: str) -> str:
     """Return `text` on one line, composed, with a question mark for each character that the typeface lacks."""
-    line = " ".join(unicodedata.normalize("NFC", text).split())
+    line = _BLANKS.sub(" ", unicodedata.normalize("NFC", text)).strip(" ")
     return "".join(character if ord(character) in _glyphs() else MISSING for character in line)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.languages import Language
 from analysis.methods import method_of
 from analysis.records import Direction
 
@@ -22,10 +23,6 @@ NO_NAME = "Building without a name"
 NO_INTERVAL = "No interval: too few points"
 NO_LIMIT = "No limit set for this stage"
 
-MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
-    "December",
-)  # fmt: skip
 DIRECTIONS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
 
 ZERO_SIDES = "In brackets: means of the negative and of the positive readings."
@@ -66,7 +63,9 @@ _LICENSED_PRACTICE = (
 CAUTIONS = (_STATE_OF_THE_DAY, _LOCAL_CODE, _LICENSED_PRACTICE)
 
 
-def checked_sentence(method: str) -> str:
+def checked_sentence(method: str, language: Language) -> str:
     """Say what the checks are worth."""
-    title = method_of(method).title
-    return f"Checked: the items listed, against {title} as remembered by this program; not a certificate of compliance."
+    return language.say(
+        "Checked: the items listed, against {method} as remembered by this program; not a certificate of compliance.",
+        method=method_of(method).title,
+    )

@@ -85,11 +85,15 @@ class Leak:
                 raise InvalidInput("pin", (pin.across, pin.down), "shares from 0 to 1 are needed")
 
     @property
+    def where(self) -> str:
+        """Storey, room and side, as far as they were named."""
+        return ", ".join(text for text in (self.storey, self.room, self.side) if text)
+
+    @property
     def place(self) -> str:
         """Where it is, in a few words."""
-        where = ", ".join(text for text in (self.storey, self.room, self.side) if text)
         title = part_of(self.part).title
-        return f"{where}: {title}" if where else title
+        return f"{self.where}: {title}" if self.where else title
 
 
 @dataclass(frozen=True, slots=True)

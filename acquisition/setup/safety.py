@@ -12,12 +12,14 @@ from enum import StrEnum
 from functools import cache
 
 from acquisition.job import Entry, PreparationKind
+from acquisition.languages import Language
 from acquisition.plan import TestPlan
 from analysis.datafile import read_entries, refuse_doubles, shipped_text, take_provenance
 from analysis.errors import InvalidInput
 from analysis.provenance import Provenance
 from analysis.records import Direction
 
+_ANSWERED = " Answered: "
 FRESH = timedelta(hours=4)
 """How long an answer counts (our choice): a fire may be lit again after lunch."""
 LOWEST_CAP_PA = 15.0
@@ -137,6 +139,17 @@ def obeying(plan: TestPlan, gate: Gate) -> TestPlan:
     )
 
 
+def told_safety(record: str, language: Language) -> str:
+    """Return in a language what a plan holds of the safety answers."""
+    sentence, _, answers = record.removesuffix(".").partition(_ANSWERED)
+    if not answers:
+        return language.said(record)
+    say = language.say
+    said = (answer.split(": ") for answer in answers.split(", "))
+    told = ", ".join(say("{what}: {words}", what=say(what), words=say(state)) for what, state in said)
+    return f"{language.said(sentence)} {say('Answered: {answers}.', answers=told)}"
+
+
 def _record(gate: Gate) -> str:
     said = [f"{question.id}: {entry.state}" for question, entry in gate.answers if entry is not None]
-    return f"{gate.sentence} Answered: {', '.join(said)}."
+    return f"{gate.sentence}{_ANSWERED}{', '.join(said)}."

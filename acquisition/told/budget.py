@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.told.table import Row, Table
 from acquisition.told.texts import BLANK, interval, percent, plus_minus, sentence, with_unit
 from acquisition.told.titles import fit_title
@@ -30,37 +31,40 @@ NOTE = (
 )
 
 
-def budget_table(result: TestResult, display: Display, quantity: str = "") -> Table:
+def budget_table(result: TestResult, display: Display, quantity: str = "", language: Language = ENGLISH) -> Table:
     """Return the budget of a quantity, of the one in front if none is named, with the best estimate below."""
-    budget = _chosen(result, quantity)
+    budget, say = _chosen(result, quantity), language.say
     if budget is None:
-        return Table("Uncertainty", ("",), (), (), "From two points on.")
+        return Table(say("Uncertainty"), ("",), (), (), say("From two points on."))
     whole = math.sqrt(math.fsum(part.ln_u**2 for part in budget.parts))
     rows = [
-        Row((TITLES.get(part.id, part.id), _percent(part.ln_u), _share(part.ln_u, whole)))
+        Row((say(TITLES.get(part.id, part.id)), _percent(part.ln_u, language), _share(part.ln_u, whole)))
         for part in sorted(budget.parts, key=lambda part: -part.ln_u)
     ]
     known = QUANTITIES[budget.quantity]
-    rows.append(Row(("Together", _percent(whole), "")))
-    total = with_unit(f"{known.symbol} with all of it", unit_symbol(known.kind, display))
-    rows.append(
-        Row((total, plus_minus(budget.total, known.kind, display), interval(budget.total, known.kind, display)))
-    )
-    rows += _best(result, display)
-    return Table(f"Uncertainty of {known.symbol}", ("", "Standard", "Share"), tuple(rows), (NOTE,))
+    rows.append(Row((say("Together"), _percent(whole, language), "")))
+    total = with_unit(say("{symbol} with all of it", symbol=known.symbol), unit_symbol(known.kind, display))
+    between = interval(budget.total, known.kind, display, language)
+    rows.append(Row((total, plus_minus(budget.total, known.kind, display), between)))
+    rows += _best(result, display, language)
+    heads = ("", say("Standard"), say("Share"))
+    return Table(say("Uncertainty of {symbol}", symbol=known.symbol), heads, tuple(rows), (say(NOTE),))
 
 
-def _best(result: TestResult, display: Display) -> list[Row]:
+def _best(result: TestResult, display: Display, language: Language) -> list[Row]:
     best = result.best
     if best is None:
         return []
-    flow = Quantity.FLOW
-    title = with_unit("Best estimate of q50", unit_symbol(flow, display))
-    note = (
-        f"{fit_title(best.fit)}: it {best.reason}. It lies {percent(best.difference, 2)} off the official number; "
-        "its interval holds what the readings hold, without instruments."
+    flow, say = Quantity.FLOW, language.say
+    title = with_unit(say("Best estimate of q50"), unit_symbol(flow, display))
+    note = say(
+        "{fit}: it {reason}. It lies {percent} off the official number; its interval holds what the readings hold, "
+        "without instruments.",
+        fit=say(fit_title(best.fit)),
+        reason=language.said(best.reason),
+        percent=percent(best.difference, 2, language),
     )
-    cells = (title, plus_minus(best.q50_m3_h, flow, display), interval(best.q50_m3_h, flow, display))
+    cells = (title, plus_minus(best.q50_m3_h, flow, display), interval(best.q50_m3_h, flow, display, language))
     return [Row(cells, sentence(note))]
 
 
@@ -72,8 +76,8 @@ def _chosen(result: TestResult, quantity: str) -> QuantityBudget | None:
     return None
 
 
-def _percent(ln_u: float) -> str:
-    return f"{100 * ln_u:.2f} %" if math.isfinite(ln_u) else BLANK
+def _percent(ln_u: float, language: Language) -> str:
+    return language.number(f"{100 * ln_u:.2f} %") if math.isfinite(ln_u) else BLANK
 
 
 def _share(ln_u: float, whole: float) -> str:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.sealing.held import HeldLook
 from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from acquisition.told.table import Row, Table, Tone
 from acquisition.told.texts import BLANK, plus_minus, sentence
 from analysis.sealing.change import Change, Sureness, sizes_of, smallest_m3_h
+from analysis.sealing.parts import part_of
 from analysis.sealing.watch import Step, StepKind
 from analysis.units import Display, Quantity, format_value, unit_symbol
 
@@ -36,23 +38,35 @@ def held_table(look: HeldLook, display: Display) -> Table:
     return Table(title, heads, ordered, notes, "Nothing changed that stands out from the wind.", text_columns=2)
 
 
-def leak_table(leaks: Mapping[int, Leak], drops: Mapping[int, Drop], display: Display) -> Table:
+def leak_place(leak: Leak, language: Language = ENGLISH) -> str:
+    """Return where a leak is, in a few words."""
+    title = language.say(part_of(leak.part).title)
+    return language.say("{where}: {what}", where=leak.where, what=title) if leak.where else title
+
+
+def leak_table(
+    leaks: Mapping[int, Leak], drops: Mapping[int, Drop], display: Display, language: Language = ENGLISH
+) -> Table:
     """Return the leaks of the house by their number."""
-    flow = unit_symbol(Quantity.FLOW, display)
+    flow, say = unit_symbol(Quantity.FLOW, display), language.say
     rows = []
     for number, leak in leaks.items():
         drop = drops.get(number)
-        brought = (
-            BLANK if drop is None else f"{plus_minus(drop.difference_m3_h, Quantity.FLOW, display)}, {drop.sureness}"
-        )
+        change = BLANK if drop is None else plus_minus(drop.difference_m3_h, Quantity.FLOW, display)
+        brought = BLANK if drop is None else f"{change}, {say(drop.sureness)}"
         size = leak.size_guess_m3_h
         guess = BLANK if size is None else format_value(size, Quantity.FLOW, display)
-        work = [leak.trade, leak.material, "" if leak.minutes is None else f"{leak.minutes:g} min"]
+        minutes = "" if leak.minutes is None else language.number(f"{leak.minutes:g} min")
+        work = [leak.trade, leak.material, minutes]
         words = ", ".join(text for text in (*work, leak.note) if text)
         tone = Tone.OPEN if leak.status is LeakStatus.FOUND else Tone.GOOD
-        rows.append(Row((str(number), leak.place, leak.status, guess, brought), sentence(words) if words else "", tone))
-    heads = ("No.", "Where", "Status", f"Guess at 50 Pa, {flow}", f"Sealing brought, {flow}")
-    return Table("Leaks", heads, tuple(rows), (), "None is listed.", text_columns=3)
+        cells = (str(number), leak_place(leak, language), say(leak.status), guess, brought)
+        rows.append(Row(cells, sentence(words) if words else "", tone))
+    heads = (
+        say("No."), say("Where"), say("Status"), say("Guess at 50 Pa, {unit}", unit=flow),
+        say("Sealing brought, {unit}", unit=flow),
+    )  # fmt: skip
+    return Table(say("Leaks"), heads, tuple(rows), (), say("None is listed."), text_columns=3)
 
 
 def _step_row(step: Step, look: HeldLook, display: Display) -> Row:

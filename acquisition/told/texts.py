@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from analysis.numbertext import format_number
+from acquisition.languages import ENGLISH, Language
+from analysis.numbertext import MINUS, format_number
 from analysis.records import Estimate
 from analysis.units import Display, Quantity, format_estimate, to_display
 
@@ -20,12 +21,12 @@ def plus_minus(estimate: Estimate | None, kind: Quantity, display: Display) -> s
     return f"{text.value} ± {text.plus_minus}" if text.plus_minus else text.value
 
 
-def interval(estimate: Estimate | None, kind: Quantity, display: Display) -> str:
+def interval(estimate: Estimate | None, kind: Quantity, display: Display, language: Language = ENGLISH) -> str:
     """Return the 95 % interval as text, a dash where it has none."""
     if estimate is None:
         return BLANK
     text = format_estimate(estimate, kind, display)
-    return f"{text.low} to {text.high}" if text.low else BLANK
+    return language.say("{low} to {high}", low=text.low, high=text.high) if text.low else BLANK
 
 
 def with_unit(title: str, unit: str) -> str:
@@ -38,9 +39,9 @@ def extrapolated(estimates: Iterable[Estimate | None]) -> str:
     return EXTRAPOLATED if any(item is not None and item.extrapolated for item in estimates) else ""
 
 
-def percent(share: float, decimals: int = 1) -> str:
+def percent(share: float, decimals: int = 1, language: Language = ENGLISH) -> str:
     """Return a share in percent with its sign."""
-    return f"{100 * share:+.{decimals}f} %".replace("-", "\u2212")
+    return language.number(f"{100 * share:+.{decimals}f} %").replace("-", MINUS)
 
 
 def limit_text(value: float, kind: Quantity, display: Display) -> str:

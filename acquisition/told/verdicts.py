@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.told.table import Row, Table, Tone
 from acquisition.told.texts import limit_text
 from analysis.effective import QUANTITIES
@@ -27,12 +28,12 @@ def verdict_table(result: TestResult, display: Display) -> Table:
     return Table("Limits", heads, rows, notes, NO_LIMITS)
 
 
-def limit_title(limit: Limit) -> str:
+def limit_title(limit: Limit, language: Language = ENGLISH) -> str:
     """Return what a limit is called: that of the stage, or the title of the published one."""
     published = published_limit(limit.id)
     if published is not None:
-        return published.title
-    return "Limit of this stage" if limit.id == STAGE else limit.id
+        return language.say(published.title)
+    return language.say("Limit of this stage") if limit.id == STAGE else limit.id
 
 
 def published_limit(limit_id: str) -> PublishedLimit | None:
@@ -40,14 +41,14 @@ def published_limit(limit_id: str) -> PublishedLimit | None:
     return next((item for item in shipped_limits().limits if item.id == limit_id), None)
 
 
-def likelihood(probability: float) -> str:
+def likelihood(probability: float, language: Language = ENGLISH) -> str:
     """Return a probability in percent that never claims to be certain."""
     if math.isnan(probability):
-        return "unknown"
+        return language.say("unknown")
     if probability > CERTAIN:
-        return "over 99 %"
+        return language.say("over 99 %")
     if probability < 1 - CERTAIN:
-        return "under 1 %"
+        return language.say("under 1 %")
     return f"{100 * probability:.0f} %"
 
 

@@ -64,7 +64,7 @@ def changed_since(issue: Issue | None, then: JobDetails | None, now: JobDetails)
     """Return the fields of the job that were edited since it was issued."""
     if issue is None or then is None:
         return ()
-    names = ("name", "site", "client", "tester", "note", "number", "place", "zone")
+    names = ("name", "site", "client", "tester", "note", "number", "place", "zone", "language")
     return tuple(name for name in names if getattr(then, name) != getattr(now, name))
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from acquisition.job import JobDetails, RecordState, TestRecord
 from acquisition.kinds import TestKind
+from acquisition.languages import ENGLISH, languages
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
 
@@ -37,6 +38,11 @@ class ReportPicture:
     can_save: bool
     can_export: bool
     pages: tuple[bytes, ...]
+    languages: tuple[tuple[str, str], ...] = ()
+    """Tags and own names of the languages that the report can be written in; none without a job."""
+    language: str = ""
+    can_choose: bool = False
+    """Whether another language can be chosen: an issued report keeps its own."""
 
 
 def report_picture(
@@ -47,10 +53,11 @@ def report_picture(
     *,
     office: str = "",
     no_test: bool = False,
+    issued_in: str | None = None,
 ) -> ReportPicture:
     """Return the place. `trouble` says why the pages could not be made, `office` is the name of the office.
 
-    With `no_test` it shows the report that none was possible.
+    With `no_test` it shows the report that none was possible; `issued_in` is the language of the issued report on show.
     """
     shown = moment.shown
     why = trouble if no_test else _why(moment, shown) or trouble
@@ -64,7 +71,16 @@ def report_picture(
         can_save=not why,
         can_export=shown is not None and not _recording(moment, shown),
         pages=() if why else pages,
+        languages=() if moment.job is None else tuple((item.tag, item.name) for item in languages()),
+        language=_language(moment, issued_in),
+        can_choose=moment.job is not None and issued_in is None,
     )
+
+
+def _language(moment: Moment, issued_in: str | None) -> str:
+    """Return the tag of the language that the report on show is written in."""
+    own = "" if moment.job is None else moment.job.details.language
+    return (own if issued_in is None else issued_in) or ENGLISH.tag
 
 
 def title_of(record: TestRecord) -> str:

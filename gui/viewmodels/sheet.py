@@ -315,6 +315,8 @@ SHELTERS = (
 )  # fmt: skip
 BUILDING, AIR, TEST, PEOPLE = "Building", "Air by hand", "Test", "Who and where"
 PUBLISHED = "Limits of codes and programmes"
+REPORT = "Report"
+"""What is chosen in the Report place."""
 SEASON = "House and season, for what the result means"
 KIT = "How sure the instruments and measures are (standard uncertainty)"
 GROUPS = (BUILDING, TEST, AIR, PEOPLE, SEASON, KIT)
@@ -369,6 +371,7 @@ FIELDS: tuple[Field, ...] = (
     Field("place", PUBLISHED, "Place of the codes", path="details.place", write=_write_place),
     Field("zone", PUBLISHED, "Climate zone", path="details.zone"),
     Field("published", PUBLISHED, "Limits of codes and programmes", read=_read_published, write=_write_published),
+    Field("language", REPORT, "Language of the report", path="details.language"),
     _number("kit_gauge", KIT, "Pressure gauge", "plan.kit.gauge", Quantity.SHARE, 0, 0.2, optional=False),
     _number("kit_element", KIT, "Flow element", "plan.kit.flow_element", Quantity.SHARE, 0, 0.3, optional=False),
     _number("kit_temperature", KIT, "Temperatures", "plan.kit.temperature_k", Quantity.TEMPERATURE_DIFFERENCE, 0, 10,

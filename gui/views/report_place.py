@@ -156,6 +156,7 @@ class ReportPlace(QWidget):
     """The place."""
 
     test_asked = Signal(int)
+    language_asked = Signal(str)
 
     def __init__(self) -> None:
         """Lay it out."""
@@ -168,6 +169,10 @@ class ReportPlace(QWidget):
         self.tests.setAccessibleName("Test of the report")
         self.tests.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.tests.activated.connect(self._test_chosen)
+        self.language = Choice()
+        self.language.setAccessibleName("Language of the report")
+        self.language.activated.connect(lambda at: self.language_asked.emit(str(self.language.itemData(at))))
+        self._language_name = label("Language", "quiet")
         self.save = button("Save as PDF")
         self.csv = button("CSV", "slim")
         self.json = button("JSON", "slim")
@@ -183,6 +188,9 @@ class ReportPlace(QWidget):
         self.issue = IssuePanel()
         actions = Panel("Report")
         actions.body.addWidget(self.tests)
+        spoken = row(self._language_name, self.language)
+        spoken.setStretch(1, 1)
+        actions.body.addLayout(spoken)
         actions.body.addWidget(self.save)
         actions.body.addLayout(row(self.csv, self.json, self.hpxml))
         side = column(GAP_12)
@@ -209,6 +217,7 @@ class ReportPlace(QWidget):
             return
         self._shown = picture
         self._show_tests(picture)
+        self._show_language(picture)
         self.preview.show_pages(picture.pages)
         self.preview.setVisible(bool(picture.pages))
         making = "" if picture.pages else "The page is being set…"
@@ -231,6 +240,19 @@ class ReportPlace(QWidget):
         if at != self.tests.currentIndex():
             self.tests.setCurrentIndex(at)
         self.tests.setToolTip(self.tests.currentText())
+
+    def _show_language(self, picture: ReportPicture) -> None:
+        for view in (self._language_name, self.language):
+            view.setVisible(bool(picture.languages))
+        shown = tuple((self.language.itemData(at), self.language.itemText(at)) for at in range(self.language.count()))
+        if shown != picture.languages:
+            self.language.clear()
+            for tag, name in picture.languages:
+                self.language.addItem(name, tag)
+        self.language.setCurrentIndex(self.language.findData(picture.language))
+        self.language.setEnabled(picture.can_choose)
+        free = "What the report is written in, whatever the language of the window."
+        self.language.setToolTip(free if picture.can_choose else "An issued report keeps its language.")
 
     def _test_chosen(self, at: int) -> None:
         self.test_asked.emit(int(self.tests.itemData(at)))
