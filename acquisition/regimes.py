@@ -59,9 +59,7 @@ def envelope_factor(points: Sequence[PointView], result: RunResult | None) -> fl
     return result.envelope_flow_m3_h[0] / first
 
 
-def regimes_sentence(
-    found: TwoRegimes, direction: Direction, display: Display, language: Language = ENGLISH
-) -> str:
+def regimes_sentence(found: TwoRegimes, direction: Direction, display: Display, language: Language = ENGLISH) -> str:
     """Return what the two lines say."""
     step = format_estimate(found.step_m3_h, Quantity.FLOW, display)
     sign = "+" if found.step_m3_h.value > 0 else ""

@@ -172,7 +172,6 @@ class ReportPlace(QWidget):
         self.language = Choice()
         self.language.setAccessibleName("Language of the report")
         self.language.activated.connect(lambda at: self.language_asked.emit(str(self.language.itemData(at))))
-        self._language_name = label("Language", "quiet")
         self.save = button("Save as PDF")
         self.csv = button("CSV", "slim")
         self.json = button("JSON", "slim")
@@ -188,10 +187,9 @@ class ReportPlace(QWidget):
         self.issue = IssuePanel()
         actions = Panel("Report")
         actions.body.addWidget(self.tests)
-        spoken = row(self._language_name, self.language)
-        spoken.setStretch(1, 1)
-        actions.body.addLayout(spoken)
-        actions.body.addWidget(self.save)
+        written = row(self.language, self.save)
+        written.setStretch(0, 1)
+        actions.body.addLayout(written)
         actions.body.addLayout(row(self.csv, self.json, self.hpxml))
         side = column(GAP_12)
         side.addWidget(actions)
@@ -242,8 +240,7 @@ class ReportPlace(QWidget):
         self.tests.setToolTip(self.tests.currentText())
 
     def _show_language(self, picture: ReportPicture) -> None:
-        for view in (self._language_name, self.language):
-            view.setVisible(bool(picture.languages))
+        self.language.setVisible(bool(picture.languages))
         shown = tuple((self.language.itemData(at), self.language.itemText(at)) for at in range(self.language.count()))
         if shown != picture.languages:
             self.language.clear()

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import io
 from pathlib import Path
 
+from pypdf import PdfReader
 from PySide6.QtWidgets import QApplication
 
 from acquisition.office import load_office
@@ -131,3 +133,29 @@ def test_the_file_is_named_by_the_pattern_of_the_office(stage: Stage, tested: Pa
     assert dialog is not None
     assert any("Mill-Row-8-test-1" in name for name in dialog.selectedFiles())
     dialog.reject()
+
+
+def test_the_language_is_chosen_kept_undone_and_frozen(stage: Stage, tested: Path, tmp_path: Path) -> None:
+    at_the_report(stage, tested)
+    place, job = stage.program.window.report, stage.program.desk.job
+    assert job is not None
+    assert [place.language.itemText(at) for at in range(place.language.count())] == ["English", "Deutsch", "Français"]
+    assert place.language.currentText() == "English"
+    place.language.activated.emit(1)
+    stage.draw()
+    assert job.details.language == "de"
+    assert place.language.currentText() == "Deutsch"
+    text = PdfReader(io.BytesIO(save(stage, tmp_path / "d.pdf"))).pages[0].extract_text()
+    assert "ENTWURF, NICHT AUSGESTELLT" in text.upper()
+    stage.program.intents.undo()
+    stage.draw()
+    assert job.details.language == ""
+    stage.program.intents.redo()
+    stage.draw()
+    sign(stage, "T. Nobody")
+    place.language.activated.emit(2)
+    stage.draw()
+    assert job.details.language == "fr"
+    assert place.language.currentText() == "Deutsch"
+    assert not place.language.isEnabled()
+    assert [edit.new for edit in job.edits if edit.field == "language"] == ["de", "", "de", "fr"]

@@ -31,7 +31,7 @@ from analysis.sealing.parts import PARTS
 from analysis.verdict import CANNOT_TELL, DOES_NOT_MEET, MEETS, REMEDIES
 
 ROOT = Path(__file__).parents[3]
-SAYING = ("acquisition/report", "acquisition/told", "acquisition/setup", "acquisition/languages", "analysis")
+SAYING = ("acquisition", "analysis")
 PLACE = re.compile(r"\{(\w+)\}")
 
 
