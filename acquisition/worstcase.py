@@ -13,13 +13,21 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
+import numpy as np
+from numpy.typing import NDArray
+
 from acquisition.job.house import Entry, PreparationKind
 from analysis.errors import InvalidInput
 from analysis.exhaust import Borne, borne
+from analysis.noise import LEAST_PRESSURE_U_PA
 from analysis.records import Estimate
+from analysis.statistics import mean_error_and_correlation
 
 ALL_OFF = "everything off"
 LONGEST = 120
+READ_S = 20.0
+"""What a reading is the mean of."""
+LEAST_READINGS = 20
 COVERAGE = 1.96
 """Of a normally distributed number, 95 % (a handbook value, from memory)."""
 STATE = re.compile(r"(-?\d+\.\d+) Pa, u (\d+\.\d+)")
@@ -51,6 +59,14 @@ class WorstCase:
     lowerings: tuple[Lowering, ...]
     worst: Lowering | None
     borne: tuple[Borne, ...]
+
+
+def mean_of(values_pa: NDArray[np.float64]) -> tuple[float, float] | None:
+    """Return the mean of readings (Pa, shape (n,)) and its standard uncertainty, None for too few of them."""
+    if len(values_pa) < LEAST_READINGS:
+        return None
+    error_pa, _ = mean_error_and_correlation(values_pa)
+    return float(values_pa.mean()), max(error_pa, LEAST_PRESSURE_U_PA)
 
 
 def situation_entry(words: str, pressure_pa: float, u_pa: float, utc: datetime, who: str = "") -> Entry:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from datetime import timedelta
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from acquisition.job import Entry, Job
 from acquisition.told.worstcase import NO_FAN, NOTHING_READ, worst_case_tables
-from acquisition.worstcase import ALL_OFF, situation_entry, worst_case
+from acquisition.worstcase import ALL_OFF, mean_of, situation_entry, worst_case
 from analysis.errors import InvalidInput
 from analysis.exhaust import CAUTION
 from analysis.units import Display
@@ -74,3 +75,13 @@ def test_it_stays_in_the_job(tmp_path: Path) -> None:
     assert found.worst is not None
     assert found.worst.situation.words == 'hood, "full" \N{EN DASH} door shut'
     assert found.worst.lowered_pa.value == pytest.approx(2.5)
+
+
+def test_a_reading_is_a_mean_with_its_uncertainty() -> None:
+    # 200 independent numbers of spread 0.5: the mean is known to 0.5 / sqrt(200) = 0.035.
+    dice = np.random.default_rng(5)
+    read = mean_of(dice.normal(-3.0, 0.5, 200))
+    assert read is not None
+    assert read[0] == pytest.approx(-3.0, abs=0.12)
+    assert read[1] == pytest.approx(0.035, rel=0.5)
+    assert mean_of(np.full(19, -3.0)) is None
