@@ -36,6 +36,11 @@ def flue_opened(area_m2: float) -> Action:
     return _open(Facade.ROOF, area_m2)
 
 
+def exhaust_on(flow_m3_h: float) -> Action:
+    """Let a kitchen hood or a bath fan of the house run; a flow of 0 switches it off."""
+    return lambda plant, fraction: setattr(plant.interior, "exhaust_m3_s", flow_m3_h * fraction / 3600.0)
+
+
 def _open(facade: Facade, area_m2: float) -> Action:
     def act(plant: Plant, fraction: float) -> None:
         plant.leaks.open(facade, area_m2 * fraction)

@@ -55,6 +55,11 @@ def _flue(table: FileTable, site: Site) -> Happening:
     return Happening(faults.flue_opened(area_m2), faults.flue_opened(0.0))
 
 
+def _exhaust(table: FileTable, site: Site) -> Happening:
+    flow_m3_h = table.number("flow_m3_h", above=0.0, at_most=5000.0)
+    return Happening(faults.exhaust_on(flow_m3_h), faults.exhaust_on(0.0))
+
+
 def _leaks(table: FileTable, site: Site) -> tuple[str, ...]:
     names = table.texts("leaks", ())
     known = tuple(leak.name for leak in site.house.leaks)
@@ -178,6 +183,7 @@ def _slow(table: FileTable, site: Site) -> LinkHappening:
 HAPPENINGS: dict[str, Reader] = {
     "opening": _opening,
     "flue": _flue,
+    "exhaust": _exhaust,
     "seal-off": _came_off,
     "sealing": _sealing,
     "zone-door": _zone_door,

@@ -51,6 +51,8 @@ class Interior:
         """Flow through the fan, at the density of the air that passes it; backwards is negative."""
         self.second_flow_m3_s: FloatArray = np.zeros(len(houses))
         """Flow through the second fan, if there is one."""
+        self.exhaust_m3_s = 0.0
+        """What a kitchen hood or a bath fan of the house blows out, whatever the pressure."""
         self.fan_density: FloatArray = self.air.indoor_density
         self._unmixed_s = 0.0
         self.breathe()
@@ -97,6 +99,8 @@ class Interior:
         flow_2 = slope_2 = np.zeros_like(density)
         while True:
             outflow, leak_slope = self.leaks.outflow(self.pressure_pa, facade_pa)
+            if self.exhaust_m3_s:
+                outflow = outflow + self.air.indoor_density * self.exhaust_m3_s
             back_pa = fan.direction * (self.pressure_pa - fan.facade_pa)
             flow, fan_slope = fan_flow(fan.speed, back_pa, density, fan.loss)
             flow, fan_slope = flow * fan.open, fan_slope * fan.open

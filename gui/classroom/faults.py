@@ -47,6 +47,7 @@ def faults_of(house: House) -> tuple[Fault, ...]:
             1.0,
         ),
         Fault("The flue is open", {"what": "flue", "area_m2": 0.03}, "The flue was open.", 1.0),
+        Fault("The kitchen hood runs", {"what": "exhaust", "flow_m3_h": 300.0}, "The kitchen hood ran.", 1.0),
         Fault("Outdoor hose slips off", {"what": "hose", "state": "off"}, "The outdoor hose had slipped off."),
         Fault("Outdoor hose kinked", {"what": "hose", "state": "kinked"}, "The outdoor hose was kinked."),
         Fault("Outdoor hose wet", {"what": "hose", "state": "wet"}, "There was water in the outdoor hose."),

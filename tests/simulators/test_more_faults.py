@@ -95,6 +95,20 @@ def test_an_open_flue_is_one_big_hole_of_exponent_one_half() -> None:
     assert added[0] / added[1] == pytest.approx(2.0)
 
 
+def test_an_exhaust_fan_lowers_the_pressure_as_the_power_law_says() -> None:
+    plant = plant_at_speed(0.0, house=one_leak_house(n50_per_h=1.5, exponent=0.65))
+    still_pa = float(plant.pressure_pa[0])
+    happen(plant, faults.exhaust_on(150.0))
+    run(plant, 60.0, 0.0)
+    lowered_pa = still_pa - float(plant.pressure_pa[0])
+    # dp = 50 (Q / Q50)**(1/n) without wind and stack (public guidance on depressurization analysis, basc.pnnl.gov):
+    # 50 (150 / 600)**(1 / 0.65) = 5.92 Pa, worked by hand.
+    assert lowered_pa == pytest.approx(5.92, rel=0.01)
+    happen(plant, faults.exhaust_on(0.0))
+    run(plant, 60.0, 0.0)
+    assert float(plant.pressure_pa[0]) == pytest.approx(still_pa, abs=0.05)
+
+
 def test_a_drive_that_trips_runs_down_and_comes_back_when_told() -> None:
     plant = plant_at_speed()
     happen(plant, faults.fan_tripped(True))

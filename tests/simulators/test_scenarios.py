@@ -91,6 +91,7 @@ def test_a_cable_comes_off_and_is_put_back() -> None:
 EVENTS = {
     "opening": 'facade = "east"\narea_m2 = 0.02',
     "flue": "area_m2 = 0.02",
+    "exhaust": "flow_m3_h = 200",
     "seal-off": "times = 2.0",
     "sealing": "share = 0.1",
     "zone-door": 'zone = "garage"',
