@@ -89,7 +89,8 @@ def pictures(options: argparse.Namespace) -> int:
     from gui.classroom.pictures import save_class_pictures
     from gui.pictures import save_pictures
 
-    for path in (*save_pictures(options.job, options.to, sources(options.seed)), *save_class_pictures(options.to)):
+    places = save_pictures(options.job, options.to, sources(options.seed), options.language)
+    for path in (*places, *save_class_pictures(options.to)):
         print(path)
     return VALID
 

@@ -4,6 +4,7 @@
     python3 run.py demo          the demonstration, also where there is a display
     python3 run.py check         every check, and every test but the long walks
     python3 run.py walks         the long walks: whole jobs and classes through the real windows
+    python3 run.py words         what the window says: collect its messages, compile their translations
     python3 run.py bench NAME    a benchmark of tests/bench
 
 The first start makes `.venv` and installs the exact versions of constraints.txt there; later ones start at once.
@@ -65,9 +66,11 @@ def main(arguments: list[str]) -> int:
             raise CannotGoOn(f"Python {sys.version.split()[0]} is too old: Airseam needs Python 3.11 or later.")
         if command == "bench":
             return bench(options)
-        commands = {"": start, "demo": demonstrate, "check": check, "walks": walks}
+        commands = {"": start, "demo": demonstrate, "check": check, "walks": walks, "words": words}
         if command not in commands or options:
-            raise CannotGoOn(f"'{' '.join(arguments)}' is unknown: give nothing, or demo, check, walks or bench NAME.")
+            raise CannotGoOn(
+                f"'{' '.join(arguments)}' is unknown: give nothing, or demo, check, walks, words or bench NAME."
+            )
         return commands[command]()
     except CannotGoOn as reason:
         print(f"run.py: {reason}", file=sys.stderr)
@@ -145,6 +148,17 @@ def walks() -> int:
     set_up(tests=True, screen=False)
     command = [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile", "-m", "walk"]
     return subprocess.call(command, cwd=ROOT, env=headless())
+
+
+def words() -> int:
+    """Take new messages of the window into its translation files, drop old ones, and compile what is translated."""
+    set_up(tests=False, screen=False)
+    folder = ROOT / "gui" / "translations"
+    sources = [str(path) for path in sorted((ROOT / "gui").rglob("*.py")) if "classroom" not in path.parts]
+    written = [str(path) for path in sorted(folder.glob("*.ts"))]
+    collect = [str(SCRIPTS / "pyside6-lupdate"), *sources, "-tr-function-alias", "tr+=say,tr+=mark"]
+    done = subprocess.call([*collect, "-locations", "none", "-no-obsolete", "-ts", *written])
+    return done or subprocess.call([str(SCRIPTS / "pyside6-lrelease"), *written])
 
 
 def bench(options: list[str]) -> int:

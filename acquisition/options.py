@@ -94,6 +94,9 @@ def parser(houses: tuple[str, ...]) -> argparse.ArgumentParser:
     pictures = command("pictures", "save a picture of each place of the window, in both themes")
     pictures.add_argument("job", type=Path, metavar="JOB")
     pictures.add_argument("--to", type=Path, required=True, metavar="DIR", help="folder for the pictures")
+    pictures.add_argument(
+        "--language", choices=("en", "de", "fr"), default="en", help="language of the window (default: en)"
+    )
     pictures.add_argument("--seed", type=_whole, default=1, metavar="N", help=argparse.SUPPRESS)
     associate = command("associate", "have the system open job files with this program")
     associate.add_argument("--remove", action="store_true", help="take it back")

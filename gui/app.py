@@ -15,7 +15,7 @@ from types import TracebackType
 
 import platformdirs
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QLocale, QObject, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QIcon, QKeyEvent, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
@@ -37,6 +37,7 @@ from gui.desk import Desk
 from gui.errands import Errands, ThreadErrands
 from gui.icons import GRID, program_icon_path
 from gui.intents import Intents
+from gui.languages import decimal_mark, put_on
 from gui.look import Look
 from gui.report_pages import ReportPages
 from gui.screen import Screen
@@ -45,6 +46,7 @@ from gui.single import Doorbell, hand_over, name_of
 from gui.support import keep_log
 from gui.theme import DARK
 from gui.window import Window
+from gui.words import say
 
 SAMPLE = "Sample job"
 ICON_SIZES = (16, 32, 64, 128)
@@ -224,10 +226,11 @@ def build(
     settings: SettingsFile,
 ) -> Program:
     """Join the parts; nothing runs yet."""
+    put_on(app, settings.value.language)
     look = Look(app, settings.value.mode)
     desk = Desk(sources, clock, opener, errands)
     chosen = settings.value
-    screen = Screen(ReportPages(errands), display=display_of(chosen, QLocale.system().decimalPoint()))
+    screen = Screen(ReportPages(errands), display=display_of(chosen, decimal_mark(chosen.language)))
     window = Window(look)
     window.resize(chosen.width, chosen.height)
     actions = Actions(window)
@@ -290,13 +293,19 @@ def open_first_job(program: Program, job_path: Path | None, folder: Path) -> Non
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        program.desk.tell(Severity.ATTENTION, f"The folder for jobs cannot be made ({error.strerror}): {folder}.")
+        program.desk.tell(
+            Severity.ATTENTION,
+            say("The folder for jobs cannot be made ({reason}): {folder}.", reason=error.strerror, folder=folder),
+        )
         return
     source = next(iter(program.desk.connection.sources), None)
     name = source.building.name if source is not None and source.building is not None else SAMPLE
     if program.desk.new_job(sample, name):
         program.intents.remember(sample)
-        program.desk.tell(Severity.NOTE, f"This is a sample job, kept as {sample}. Make one of your own with Ctrl+N.")
+        program.desk.tell(
+            Severity.NOTE,
+            say("This is a sample job, kept as {path}. Make one of your own with Ctrl+N.", path=sample),
+        )
 
 
 def answer_door(program: Program, name: str) -> None:
@@ -321,7 +330,11 @@ def watch_exceptions(program: Program) -> None:
             sys.__excepthook__(kind, error, trace)
             return
         log.error("an error that nobody caught", exc_info=(kind, error, trace))
-        words = f"The program made a mistake ({kind.__name__}: {error}). What was read is kept."
+        words = say(
+            "The program made a mistake ({kind}: {error}). What was read is kept.",
+            kind=kind.__name__,
+            error=error,
+        )
         program.intents.failed(words, "".join(traceback.format_exception(kind, error, trace)))
 
     def caught_in_thread(args: threading.ExceptHookArgs) -> None:

@@ -18,6 +18,7 @@ from xml.sax.saxutils import escape
 
 from acquisition.job.schema import APPLICATION_ID, APPLICATION_ID_AT
 from analysis.errors import InvalidInput
+from gui.words import say
 
 MIME_TYPE = "application/x-airseam"
 WINDOWS_CLASS = "Airseam.Job"
@@ -51,13 +52,13 @@ def associate(machine: Machine) -> str:
     """
     if machine.system == "win32":
         _write_registry(windows_entries(machine.command))
-        return f"A double click on a job file (*{ENDING}) opens it with this program."
+        return say("A double click on a job file (*{ending}) opens it with this program.", ending=ENDING)
     _only_linux(machine)
     for path, content in linux_files(machine).items():
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(content)
     _refresh(machine)
-    return f"A double click on a job file (*{ENDING}) opens it with this program."
+    return say("A double click on a job file (*{ending}) opens it with this program.", ending=ENDING)
 
 
 def dissociate(machine: Machine) -> str:
@@ -69,7 +70,7 @@ def dissociate(machine: Machine) -> str:
         for path in linux_files(machine):
             path.unlink(missing_ok=True)
         _refresh(machine)
-    return "Job files are no longer opened with this program by a double click."
+    return say("Job files are no longer opened with this program by a double click.")
 
 
 def linux_files(machine: Machine) -> Mapping[Path, bytes]:

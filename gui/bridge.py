@@ -40,6 +40,7 @@ from gui.viewmodels.trace import KEPT_S, TracePicture, live_trace, recorded_trac
 from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import TestPicture
 from gui.window import Window
+from gui.words import say
 
 PERIOD_MS = 33
 COLLECT_EVERY = 150
@@ -239,9 +240,9 @@ class Bridge(QObject):
         sheet = self._screen.sheet
         if sheet is None or moment.job is None:
             return
-        saved = moment.job.alarm or "Everything is saved as you type."
+        saved = moment.job.alarm or say("Everything is saved as you type.")
         if moment.busy:
-            saved = "A test is running: what you change here counts from the next test on."
+            saved = say("A test is running: what you change here counts from the next test on.")
         sheet.tested = self._desk.tested_building()
         known = self._desk.sheet()
         if known is not None:

@@ -17,6 +17,7 @@ from drivers.errors import InstrumentError, ProfileError
 from drivers.transport import TransportOpener
 from gui.errands import Errands
 from gui.viewmodels.moment import RigMoment, RigState
+from gui.words import say
 
 log = logging.getLogger(__name__)
 Tell = Callable[[Severity, str], None]
@@ -70,7 +71,7 @@ class Connection:
         """Connect a simulated rig that runs `factor` times faster than real time."""
         source = next((item for item in self.sources if item.id == source_id), None)
         if source is None:
-            self._tell(Severity.ATTENTION, f"There is no simulated house {source_id}.")
+            self._tell(Severity.ATTENTION, say("There is no simulated house {name}.", name=source_id))
             return
         self._connect(lambda: source.open(factor), source)
 
@@ -94,14 +95,14 @@ class Connection:
         def gone(_: None) -> None:
             self.rig, self._state, self._source = None, RigState.NONE, ""
             if rig.stopped_safely is False:
-                text = "The fan did not confirm that it is at rest. Look at it, and pull its plug if it turns."
+                text = say("The fan did not confirm that it is at rest. Look at it, and pull its plug if it turns.")
                 self._tell(Severity.ALARM, text)
             self._parted()
             if then is not None:
                 then()
 
         def failed(error: Exception) -> None:
-            text = f"The rig could not be closed cleanly ({error}). Look whether the fan stands still."
+            text = say("The rig could not be closed cleanly ({error}). Look whether the fan stands still.", error=error)
             self._tell(Severity.ALARM, text)
             gone(None)
 
@@ -126,7 +127,7 @@ class Connection:
         then: Callable[[], None] | None = None,
     ) -> None:
         if self.busy:
-            self._tell(Severity.ATTENTION, "A test is running: end it before another rig is connected.")
+            self._tell(Severity.ATTENTION, say("A test is running: end it before another rig is connected."))
             return
 
         def opened(pair: tuple[OpenRig, Clock]) -> None:
@@ -143,6 +144,6 @@ class Connection:
         def failed(error: Exception) -> None:
             if not isinstance(error, InvalidInput | InstrumentError | ProfileError | ValueError | OSError):
                 log.error("a rig could not be opened", exc_info=error)
-            self._tell(Severity.ATTENTION, f"The rig could not be connected: {error}.")
+            self._tell(Severity.ATTENTION, say("The rig could not be connected: {error}.", error=error))
 
         self.disconnect(then=lambda: self._errands.run(open_it, opened, failed))

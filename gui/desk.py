@@ -34,6 +34,7 @@ from gui.replaying import Replaying
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
+from gui.words import say
 
 log = logging.getLogger(__name__)
 
@@ -179,7 +180,7 @@ class Desk:
         self._told_flags = len(snapshot.flags)
         if engine.fault is not None and engine.fault is not self._told_fault:
             self._told_fault = engine.fault
-            self.tell(Severity.ALARM, snapshot.last_error or "The test ended by a fault of the program.")
+            self.tell(Severity.ALARM, snapshot.last_error or say("The test ended by a fault of the program."))
 
     def _news(self) -> None:
         self.changed += 1
@@ -288,10 +289,10 @@ class Desk:
         if job is None:
             return False
         if state == LEFT and not reason.strip():
-            self.tell(Severity.ATTENTION, "Say in the field below the list why it is left as it is.")
+            self.tell(Severity.ATTENTION, say("Say in the field below the list why it is left as it is."))
             return False
         if subject == SET_UP and not who.strip():
-            self.tell(Severity.ATTENTION, "The name of the second person is needed.")
+            self.tell(Severity.ATTENTION, say("The name of the second person is needed."))
             return False
         by = " ".join(who.split()) or job.details.tester
         job.edit_house().note(Entry(self._clock.utc(), kind, subject, state, by, reason.strip()))
@@ -307,7 +308,10 @@ class Desk:
         except InvalidInput as error:
             self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
         except OSError as error:
-            self.tell(Severity.ATTENTION, f"The picture cannot be read ({error.strerror}): {path}.")
+            self.tell(
+                Severity.ATTENTION,
+                say("The picture cannot be read ({reason}): {path}.", reason=error.strerror, path=path),
+            )
         self.changed += 1
 
     def now(self) -> datetime:
@@ -332,7 +336,7 @@ class Desk:
 
     def _open(self, make: Callable[[], Job]) -> bool:
         if self.busy:
-            self.tell(Severity.ATTENTION, "A test is running: end it before another job is opened.")
+            self.tell(Severity.ATTENTION, say("A test is running: end it before another job is opened."))
             return False
         try:
             job = make()
@@ -367,7 +371,7 @@ class Desk:
                 self.changed += 1
 
         def failed(error: Exception) -> None:
-            self.tell(Severity.ALARM, f"Test {number} could not be read: {error}.")
+            self.tell(Severity.ALARM, say("Test {number} could not be read: {error}.", number=number, error=error))
 
         self.errands.run(lambda: recorded_test(job.load(number)), loaded, failed)
 
@@ -394,10 +398,12 @@ class Desk:
             recorder = job.record(plan, rig.spec)
             engine.begin(plan, recorder)
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, f"The test cannot start: {error}.")
+            self.tell(Severity.ATTENTION, say("The test cannot start: {error}.", error=error))
             return False
         if hold_pa is not None and plan.directions[0] is not direction_of(hold_pa):
-            self.tell(Severity.ATTENTION, "The safety answers do not allow to depressurize: the house is pressurized.")
+            self.tell(
+                Severity.ATTENTION, say("The safety answers do not allow to depressurize: the house is pressurized.")
+            )
         self.follow(recorder.test_id)
         return True
 
@@ -468,7 +474,7 @@ class Desk:
             self.changed += 1
 
         def failed(error: Exception) -> None:
-            self.tell(Severity.ATTENTION, f"The point could not be changed: {error}.")
+            self.tell(Severity.ATTENTION, say("The point could not be changed: {error}.", error=error))
 
         self.errands.run(judged, done, failed)
 

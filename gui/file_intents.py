@@ -27,6 +27,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
 from gui.viewmodels.rig_sheet import sentence
 from gui.window import Window
+from gui.words import say
 
 
 class FileIntents(QObject):
@@ -103,14 +104,14 @@ class FileIntents(QObject):
     def read(self) -> None:
         """Read the folder; beside the window."""
         folder, catalogue = self.folder, self._screen.catalogue
-        self._progress = "Reading the jobs…"
+        self._progress = say("Reading the jobs…")
 
         def done(_: None) -> None:
             self._progress, self._read = "", folder
             self._screen.touch()
 
         def failed(error: Exception) -> None:
-            self._progress = f"The folder cannot be read: {reason(error)}."
+            self._progress = say("The folder cannot be read: {reason}.", reason=reason(error))
             self._screen.touch()
 
         self._desk.errands.run(lambda: catalogue.read(folder), done, failed)
@@ -129,7 +130,7 @@ class FileIntents(QObject):
 
     def choose_folder(self) -> None:
         """Ask for the folder of jobs."""
-        self._files.ask_folder("The folder in which the jobs are kept", self._chosen)
+        self._files.ask_folder(say("The folder in which the jobs are kept"), self._chosen)
 
     def export_table(self) -> None:
         """Ask where, then write the lines on show as CSV."""
@@ -139,7 +140,7 @@ class FileIntents(QObject):
         def write(path: Path) -> None:
             self._write(path, write_table(lines, dialect))
 
-        self._files.ask_save("Export the table", self.folder / "jobs.csv", "CSV (*.csv)", write)
+        self._files.ask_save(say("Export the table"), self.folder / "jobs.csv", say("CSV (*.csv)"), write)
 
     def export_tables(self) -> None:
         """Ask for a folder, then write samples, points and results of every job on show."""
@@ -149,11 +150,18 @@ class FileIntents(QObject):
         def write(folder: Path) -> None:
             self._desk.errands.run(
                 lambda: sum(len(_tables_of(path, folder)) for path in paths),
-                lambda count: self._tell(f"{count} tables of {len(paths)} jobs are saved in {folder}."),
-                lambda error: self._warn(f"The tables could not be saved: {reason(error)}."),
+                lambda count: self._tell(
+                    say(
+                        "{count} tables of {jobs} jobs are saved in {folder}.",
+                        count=count,
+                        jobs=len(paths),
+                        folder=folder,
+                    )
+                ),
+                lambda error: self._warn(say("The tables could not be saved: {reason}.", reason=reason(error))),
             )
 
-        self._files.ask_folder("Export all tables into a folder", write)
+        self._files.ask_folder(say("Export all tables into a folder"), write)
 
     def _chosen(self, folder: Path) -> None:
         self._office.keep("jobs", str(folder))
@@ -169,9 +177,9 @@ class FileIntents(QObject):
     def back_up(self) -> None:
         """Copy the job into the backup folder, or ask for one."""
         if self._desk.job is None:
-            self._warn("Open a job first: it is the one that is copied.")
+            self._warn(say("Open a job first: it is the one that is copied."))
         elif not self._screen.office.backup:
-            self._files.ask_folder("A folder for backup copies", self._backup_chosen)
+            self._files.ask_folder(say("A folder for backup copies"), self._backup_chosen)
         else:
             self.copy_job(self._desk.job, told=True)
 
@@ -183,10 +191,10 @@ class FileIntents(QObject):
         try:
             written = back_up(job, Path(folder))
         except InvalidInput as error:
-            self._warn(f"The job was not copied. {sentence(error)}")
+            self._warn(say("The job was not copied. {sentence}", sentence=sentence(error)))
             return
         if told:
-            self._tell(f"The job is copied as {written}.")
+            self._tell(say("The job is copied as {written}.", written=written))
 
     def _backup_chosen(self, folder: Path) -> None:
         self._office.keep("backup", str(folder))
@@ -197,7 +205,7 @@ class FileIntents(QObject):
     def type_in(self) -> None:
         """Show the page for a hand-written test."""
         if self._desk.job is None:
-            self._warn("Open a job first: the test is kept in it.")
+            self._warn(say("Open a job first: the test is kept in it."))
             return
         self._screen.show_over(Over.TYPED)
         self._window.typed.date.setFocus()
@@ -206,7 +214,7 @@ class FileIntents(QObject):
         """Keep what was typed as a test."""
         job, model, display = self._desk.job, self._screen.typed, self._screen.display
         if job is None or self._desk.busy:
-            self._warn("A test is running: end it before another one is kept.")
+            self._warn(say("A test is running: end it before another one is kept."))
             return
         try:
             runs = model.runs(display)
@@ -218,7 +226,7 @@ class FileIntents(QObject):
         self._window.typed.clear()
         self._screen.go_to(Place.TEST)
         self._desk.choose_test(number)
-        self._tell(f"Kept as test {number}, marked as typed from a hand-written record.")
+        self._tell(say("Kept as test {number}, marked as typed from a hand-written record.", number=number))
 
     def _typed_changed(self) -> None:
         page, model = self._window.typed, self._screen.typed
@@ -233,31 +241,34 @@ class FileIntents(QObject):
         """Copy the points of the shown direction, with tabs between."""
         picture = self._window.test.points.model.picture
         if picture is None or not picture.rows:
-            self._warn("There are no points to copy.")
+            self._warn(say("There are no points to copy."))
             return
         rows = ["\t".join(picture.headings), *("\t".join(row.cells) for row in picture.rows)]
-        self._copy(rows, "points")
+        self._copy(rows, say("The points are in the clipboard, ready for a spreadsheet."))
 
     def copy_results(self) -> None:
         """Copy the results of the shown test, with tabs between."""
         shown = self._desk.shown(self._desk.snapshot())
         if shown is None or shown.result is None:
-            self._warn("There is no result to copy.")
+            self._warn(say("There is no result to copy."))
             return
         table = quantity_table(shown.result, shown.plan.building, self._screen.display, ())
-        self._copy(["\t".join(table.heads), *("\t".join(row.cells) for row in table.rows)], "results")
+        self._copy(
+            ["\t".join(table.heads), *("\t".join(row.cells) for row in table.rows)],
+            say("The results are in the clipboard, ready for a spreadsheet."),
+        )
 
-    def _copy(self, rows: list[str], what: str) -> None:
+    def _copy(self, rows: list[str], told: str) -> None:
         QApplication.clipboard().setText("\n".join(rows))
-        self._tell(f"The {what} are in the clipboard, ready for a spreadsheet.")
+        self._tell(told)
 
     # --- words
 
     def _write(self, path: Path, data: bytes) -> None:
         try:
-            self._tell(f"Written: {write_new(path, data)}.")
+            self._tell(say("Written: {path}.", path=write_new(path, data)))
         except OSError as error:
-            self._warn(f"It could not be written: {reason(error)}.")
+            self._warn(say("It could not be written: {reason}.", reason=reason(error)))
 
     def _tell(self, words: str) -> None:
         self._desk.tell(Severity.NOTE, words)

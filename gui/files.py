@@ -22,6 +22,7 @@ from gui.viewmodels.plot_csv import flow_csv, residual_csv, trace_csv
 from gui.viewmodels.report_place import file_stem
 from gui.views.file_dialog import FileDialog
 from gui.window import Window
+from gui.words import say
 
 Picked = Callable[[Path], None]
 
@@ -65,25 +66,29 @@ class Files(QObject):
         """Ask where, then write the report of the shown test as PDF."""
         number = 0 if self._screen.no_test else self._reportable()
         if number is not None:
-            self.ask_save("Save the report", self._proposal(number, ".pdf"), "PDF (*.pdf)", self._save_report)
+            self.ask_save(say("Save the report"), self._proposal(number, ".pdf"), say("PDF (*.pdf)"), self._save_report)
 
     def export_json(self) -> None:
         """Ask where, then write the shown test as JSON."""
         number = self._reportable()
         if number is not None:
-            self.ask_save("Export the test", self._proposal(number, ".json"), "JSON (*.json)", self._save_json)
+            self.ask_save(
+                say("Export the test"), self._proposal(number, ".json"), say("JSON (*.json)"), self._save_json
+            )
 
     def export_hpxml(self) -> None:
         """Ask where, then write the air infiltration of the shown test as HPXML."""
         number = self._reportable()
         if number is not None:
-            self.ask_save("Export as HPXML", self._proposal(number, ".xml"), "HPXML (*.xml)", self._save_hpxml)
+            self.ask_save(
+                say("Export as HPXML"), self._proposal(number, ".xml"), say("HPXML (*.xml)"), self._save_hpxml
+            )
 
     def export_csv(self) -> None:
         """Ask for a folder, then write the tables of the job into it."""
         if self._reportable() is not None:
             self._ask(
-                FileDialog.to_folder(self._window, "Export the tables into a folder", self.folder), self._save_csv
+                FileDialog.to_folder(self._window, say("Export the tables into a folder"), self.folder), self._save_csv
             )
 
     def save_preparation_sheet(self) -> None:
@@ -91,16 +96,16 @@ class Files(QObject):
         job = self._desk.job
         if job is not None:
             text = preparation_sheet(job.draft(), job.details.name)
-            self._ask_text("Preparation sheet", f"{job.path.stem} preparation", text)
+            self._ask_text(say("Preparation sheet"), f"{job.path.stem} preparation", text)
 
     def _ask_text(self, title: str, stem: str, text: str) -> None:
         def write(path: Path) -> None:
             try:
-                self._told(f"Written: {write_new(path, text.encode())}.")
+                self._told(say("Written: {path}.", path=write_new(path, text.encode())))
             except OSError as error:
-                self._failed(f"It could not be written: {reason(error)}.")
+                self._failed(say("It could not be written: {reason}.", reason=reason(error)))
 
-        self.ask_save(title, self.folder / f"{stem}.txt", "Text (*.txt)", write)
+        self.ask_save(title, self.folder / f"{stem}.txt", say("Text (*.txt)"), write)
 
     def save_plot(self, kind: str) -> None:
         """Ask where, then write the plot that was clicked."""
@@ -115,7 +120,7 @@ class Files(QObject):
         def write(path: Path) -> None:
             self.write_plot(plot, kind, path)
 
-        self.ask_save("Save the plot", proposal, f"{kind.upper()} (*.{kind})", write)
+        self.ask_save(say("Save the plot"), proposal, f"{kind.upper()} (*.{kind})", write)
 
     def write_plot(self, plot: PlotPanel, kind: str, path: Path) -> None:
         """Write a plot as PNG, SVG or CSV under a name that is free."""
@@ -124,17 +129,17 @@ class Files(QObject):
             if kind != "csv":
                 plot.save_picture(str(written), kind)
         except OSError as error:
-            self._failed(f"The plot could not be saved: {reason(error)}.")
+            self._failed(say("The plot could not be saved: {reason}.", reason=reason(error)))
             return
-        self._told(f"The plot is saved as {written}.")
+        self._told(say("The plot is saved as {written}.", written=written))
 
     def _reportable(self) -> int | None:
         number = self._desk.shown_number()
         if self._desk.job is None or number is None:
-            self._failed("There is no test yet to make a report of.")
+            self._failed(say("There is no test yet to make a report of."))
             return None
         if self._desk.busy:
-            self._failed("The test is still running; the report follows when it has ended.")
+            self._failed(say("The test is still running; the report follows when it has ended."))
             return None
         return number
 

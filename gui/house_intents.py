@@ -11,6 +11,7 @@ from gui.files import Files
 from gui.screen import Screen
 from gui.viewmodels.rooms import Part
 from gui.window import Window
+from gui.words import say
 
 
 class HouseIntents(QObject):
@@ -98,8 +99,8 @@ class HouseIntents(QObject):
 
     def ask_photo(self, subject: str) -> None:
         """Ask for a picture of an opening, and put it into the job."""
-        pattern = "Pictures (*.png *.jpg *.jpeg)"
-        self._files.ask_open("A photo of it", pattern, lambda path: self._desk.add_photo(subject, path))
+        pattern = say("Pictures (*.png *.jpg *.jpeg)")
+        self._files.ask_open(say("A photo of it"), pattern, lambda path: self._desk.add_photo(subject, path))
 
     def undo(self) -> None:
         """Take the last edit back."""

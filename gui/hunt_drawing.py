@@ -28,6 +28,7 @@ from gui.viewmodels.prompt import Prompt, running_prompt
 from gui.views.hunt_pages import LookPicture, PhonePicture
 from gui.views.hunt_place import HuntPlacePicture
 from gui.window import Window
+from gui.words import say
 
 
 class HuntDrawing:
@@ -155,7 +156,7 @@ class HuntDrawing:
         if tab is HuntTab.LEAKS and leaks:
             return f"{tab.word} ({leaks})"
         if tab is HuntTab.PHONE and self._desk.phone.link:
-            return f"{tab.word}: on, {self._desk.phone.phones}"
+            return say("{word}: on, {phones}", word=tab.word, phones=self._desk.phone.phones)
         return tab.word
 
     def _age_s(self) -> float | None:
@@ -183,5 +184,5 @@ def timer_words(left_s: float | None) -> str:
     if left_s is None:
         return ""
     if left_s <= 0.0:
-        return "The time is up: stop the fog, look once more."
-    return f"{int(left_s) // 60}:{int(left_s) % 60:02d} left"
+        return say("The time is up: stop the fog, look once more.")
+    return say("{time} left", time=f"{int(left_s) // 60}:{int(left_s) % 60:02d}")

@@ -13,6 +13,7 @@ from drivers.clock import seconds
 from gui.desk import Desk
 from gui.screen import Screen
 from gui.window import Window
+from gui.words import say
 
 READ_S = 10.0
 """Over which a reading of a zone is averaged."""
@@ -96,14 +97,18 @@ class HuntPageIntents(QObject):
         tone.on = not tone.on
         if tone.on and not tone.possible:
             tone.on = False
-            self._desk.tell(Severity.ATTENTION, "This machine has no program that plays a sound (paplay or aplay).")
+            self._desk.tell(
+                Severity.ATTENTION, say("This machine has no program that plays a sound (paplay or aplay).")
+            )
         self._screen.touch()
 
     def _read(self, house: str | None, zone: str, flow: str) -> None:
         """Take the means of the last seconds; what no gauge reads is typed."""
         engine, snapshot, walk = self._desk.engine, self._desk.snapshot(), self._screen.zones
         if engine is None or snapshot is None or snapshot.held is None:
-            self._desk.tell(Severity.ATTENTION, "Hold a pressure first: the house has to stand while a zone is read.")
+            self._desk.tell(
+                Severity.ATTENTION, say("Hold a pressure first: the house has to stand while a zone is read.")
+            )
             self._screen.touch()
             return
         envelope = engine.live.mean(Role.ENVELOPE, READ_S, snapshot.now_ns)
@@ -116,6 +121,6 @@ class HuntPageIntents(QObject):
             # The gauge reads indoors against the zone; the zone against outdoors is what is left of the house.
             walk.read(zone, induced - against)
         elif against is None:
-            self._desk.tell(Severity.NOTE, "No gauge of the rig reads a zone: type what your gauge shows.")
+            self._desk.tell(Severity.NOTE, say("No gauge of the rig reads a zone: type what your gauge shows."))
         walk.read(flow, snapshot.held.flow_m3_h)
         self._screen.touch()

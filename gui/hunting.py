@@ -19,6 +19,7 @@ from analysis.sealing.levelled import USUAL_EXPONENT
 from drivers.clock import Clock, seconds
 from gui.errands import Errands
 from gui.tone import Tone
+from gui.words import say
 
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
 """Between which pressures a held one can be moved: the fan is stopped at 80 Pa."""
@@ -68,7 +69,9 @@ class Hunting:
         """Name of the leak that is being sealed, empty while none is."""
         mark = self.session.sealing if self.session is not None else None
         leak = None if mark is None or mark.leak is None or self._job is None else self._job.leaks.leaks.get(mark.leak)
-        return "" if mark is None else f"Leak {mark.leak}" if leak is None else f"{mark.leak} {leak.place}"
+        return (
+            "" if mark is None else say("Leak {leak}", leak=mark.leak) if leak is None else f"{mark.leak} {leak.place}"
+        )
 
     # --- what goes on by itself
 
@@ -103,7 +106,7 @@ class Hunting:
 
         def failed(error: Exception) -> None:
             self._looking = False
-            self._tell(Severity.ALARM, f"What was held cannot be judged: {error}.")
+            self._tell(Severity.ALARM, say("What was held cannot be judged: {error}.", error=error))
 
         self._errands.run(lambda: session.look(shown), seen, failed)
 
@@ -148,7 +151,7 @@ class Hunting:
     def zero_again(self) -> None:
         """Read the zero-flow pressure again, then hold the pressure on."""
         if self._held_pa() is None or self._engine is None:
-            self._tell(Severity.ATTENTION, "No pressure is held: begin to hold one first (H).")
+            self._tell(Severity.ATTENTION, say("No pressure is held: begin to hold one first (H)."))
         else:
             self._engine.zero_again()
 
@@ -239,7 +242,7 @@ class Hunting:
     def _marked(self, act: Callable[[HoldSession], T]) -> T | None:
         session = self.session
         if session is None:
-            self._tell(Severity.ATTENTION, "No pressure is held: begin to hold one first (H).")
+            self._tell(Severity.ATTENTION, say("No pressure is held: begin to hold one first (H)."))
             return None
         try:
             answer = act(session)

@@ -51,9 +51,10 @@ from gui.views.palette import Palette
 from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import RIG_SUFFIX, Window
+from gui.words import mark, say
 
 MODE_ORDER = tuple(Mode)
-JOB_PATTERN = f"Jobs (*{SUFFIX})"
+JOB_PATTERN = mark("Jobs (*.airseam)")
 
 
 class Intents(QObject):
@@ -189,12 +190,12 @@ class Intents(QObject):
     def new_job(self) -> None:
         """Ask where a new job is to be kept, and make it."""
         self.files.ask_save(
-            "New job: where is it kept?", self.files.folder / f"New job{SUFFIX}", JOB_PATTERN, self._made
+            say("New job: where is it kept?"), self.files.folder / f"New job{SUFFIX}", JOB_PATTERN, self._made
         )
 
     def open_job(self) -> None:
         """Ask for a job, and open it."""
-        self.files.ask_open("Open a job", JOB_PATTERN, self.opened)
+        self.files.ask_open(say("Open a job"), JOB_PATTERN, self.opened)
 
     def opened(self, path: Path) -> None:
         """Open a job."""

@@ -18,8 +18,9 @@ from gui.viewmodels.leak_sheet import PLAN, with_pin
 from gui.viewmodels.moment import Place
 from gui.views.leak_page import dropped_picture
 from gui.window import Window
+from gui.words import mark, say
 
-PATTERN = "Pictures (*.png *.jpg *.jpeg)"
+PATTERN = mark("Pictures (*.png *.jpg *.jpeg)")
 
 
 class LeakIntents(QObject):
@@ -89,17 +90,17 @@ class LeakIntents(QObject):
 
     def ask_photo(self) -> None:
         """Ask for a photo of the leak."""
-        self._files.ask_open("A photo of the leak", PATTERN, lambda path: self._read(path, plan=False))
+        self._files.ask_open(say("A photo of the leak"), PATTERN, lambda path: self._read(path, plan=False))
 
     def ask_plan(self) -> None:
         """Ask for a plan, on which every leak may have its pin."""
-        self._files.ask_open("A plan for the pins", PATTERN, lambda path: self._read(path, plan=True))
+        self._files.ask_open(say("A plan for the pins"), PATTERN, lambda path: self._read(path, plan=True))
 
     def paste_photo(self) -> None:
         """Take the picture that was copied."""
         found = dropped_picture(QApplication.clipboard().mimeData())
         if found is None:
-            self._desk.tell(Severity.ATTENTION, "What was copied is no picture.")
+            self._desk.tell(Severity.ATTENTION, say("What was copied is no picture."))
         else:
             self.take_photo(*found)
         self._screen.touch()
@@ -108,7 +109,7 @@ class LeakIntents(QObject):
         """Put a picture to the chosen leak."""
         number = self._screen.hunt.chosen
         if number is None:
-            self._desk.tell(Severity.ATTENTION, "Choose the leak first that the picture is of.")
+            self._desk.tell(Severity.ATTENTION, say("Choose the leak first that the picture is of."))
         else:
             self._hunting.add_photo(number, f"leak {number}", name, content)
         self._screen.touch()
@@ -127,11 +128,11 @@ class LeakIntents(QObject):
 
     def ask_hand_out(self) -> None:
         """Ask for a folder, then write the leaks of each trade into it."""
-        self._files.ask_folder("Hand-outs: into which folder?", lambda folder: self._write(folder, done=False))
+        self._files.ask_folder(say("Hand-outs: into which folder?"), lambda folder: self._write(folder, done=False))
 
     def ask_done_today(self) -> None:
         """Ask for a folder, then write what was done today into it."""
-        self._files.ask_folder("Done today: into which folder?", lambda folder: self._write(folder, done=True))
+        self._files.ask_folder(say("Done today: into which folder?"), lambda folder: self._write(folder, done=True))
 
     def _write(self, folder: Path, *, done: bool) -> None:
         job, display, now = self._desk.job, self._screen.display, self._desk.now()
@@ -150,7 +151,7 @@ class LeakIntents(QObject):
 
         def told(paths: list[Path]) -> None:
             names = ", ".join(path.name for path in paths)
-            self._desk.tell(Severity.NOTE, f"Saved in {folder}: {names}.")
+            self._desk.tell(Severity.NOTE, say("Saved in {folder}: {names}.", folder=folder, names=names))
 
         def failed(error: Exception) -> None:
             words = reason(error)
@@ -162,7 +163,10 @@ class LeakIntents(QObject):
         try:
             content = path.read_bytes()
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, f"The picture cannot be read ({error.strerror}): {path}.")
+            self._desk.tell(
+                Severity.ATTENTION,
+                say("The picture cannot be read ({reason}): {path}.", reason=error.strerror, path=path),
+            )
             return
         if plan:
             self._hunting.add_photo(None, PLAN, path.name, content)

@@ -6,7 +6,7 @@ import json
 from dataclasses import fields
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QObject
+from PySide6.QtCore import QObject
 
 from acquisition.issuing import Setting, Wish, issue, next_number
 from acquisition.job import JobDetails
@@ -17,6 +17,7 @@ from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
 from gui.desk import Desk
 from gui.files import Files
+from gui.languages import decimal_mark
 from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
 from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
@@ -25,6 +26,7 @@ from gui.viewmodels.over import Over
 from gui.viewmodels.rig_sheet import sentence
 from gui.viewmodels.settings_page import SettingPicture
 from gui.window import Window
+from gui.words import say
 
 
 class OfficeIntents(QObject):
@@ -74,7 +76,7 @@ class OfficeIntents(QObject):
         if chosen != settings.value:
             settings.set(chosen)
             self._window.look.set_mode(chosen.mode)
-            screen.display = display_of(chosen, QLocale.system().decimalPoint())
+            screen.display = display_of(chosen, decimal_mark(chosen.language))
         screen.touch()
 
     def pictures(self) -> tuple[SettingPicture, ...]:
@@ -83,9 +85,9 @@ class OfficeIntents(QObject):
 
     def _pick(self, field: str) -> None:
         if field == "logo":
-            self._files.ask_open("A logo for the reports", "Pictures (*.png *.jpg *.jpeg)", self._logo_picked)
+            self._files.ask_open(say("A logo for the reports"), say("Pictures (*.png *.jpg *.jpeg)"), self._logo_picked)
         else:
-            self._files.ask_folder("Choose a folder", lambda folder: self.keep(field, str(folder)))
+            self._files.ask_folder(say("Choose a folder"), lambda folder: self.keep(field, str(folder)))
 
     def _logo_picked(self, path: Path) -> None:
         try:
@@ -140,12 +142,15 @@ class OfficeIntents(QObject):
             self._screen.version_shown = made.id
             self.open(self.path)
             self._window.report.issue.issued()
-            self._desk.tell(Severity.NOTE, f"Issued: {version_words(made)}. Save it as PDF to hand it over.")
+            self._desk.tell(
+                Severity.NOTE,
+                say("Issued: {version}. Save it as PDF to hand it over.", version=version_words(made)),
+            )
             self._screen.touch()
 
         def failed(error: Exception) -> None:
             words = sentence(error) if isinstance(error, InvalidInput) else f"{error}."
-            self._desk.tell(Severity.ATTENTION, f"The report was not issued. {words}")
+            self._desk.tell(Severity.ATTENTION, say("The report was not issued. {words}", words=words))
 
         self._desk.errands.run(lambda: issue(job, wish, setting, now), done, failed)
 

@@ -11,6 +11,7 @@ from acquisition.snapshot import Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.units import Display
 from drivers.clock import Clock, WallClock
+from gui.words import say
 
 Tell = Callable[[Severity, str], None]
 
@@ -56,7 +57,7 @@ class PhonePage:
         """Show a moment on the phones; return whether something has changed that the window shows."""
         if self._server is not None and self._server.ended:
             self.stop()
-            self._tell(Severity.NOTE, "The page for phones has ended after four hours.")
+            self._tell(Severity.NOTE, say("The page for phones has ended after four hours."))
             return True
         stamp = (0 if shown is None else shown.now_ns, self.phones)
         changed = stamp[1] != self._shown[1]

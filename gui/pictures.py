@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QSize
@@ -20,6 +20,7 @@ from gui.errands import InlineErrands
 from gui.settings import SettingsFile
 from gui.theme import Mode
 from gui.viewmodels.moment import Place
+from gui.words import Language
 
 DEFAULT_SIZE = (1440, 900)
 THEMES = (Mode.DARK, Mode.LIGHT)
@@ -38,12 +39,17 @@ class Shot:
     mode: Mode
 
 
-def save_pictures(job: Path, folder: Path, sources: Sequence[RigSource]) -> tuple[Path, ...]:
+def save_pictures(
+    job: Path, folder: Path, sources: Sequence[RigSource], language: str = Language.ENGLISH
+) -> tuple[Path, ...]:
     """Save pictures of a job in all places and both themes, with the simulated house connected that it was made on.
 
-    Returns the files. Raises `InvalidInput` when the job cannot be opened.
+    `language` is the code of that of the window. Returns the files. Raises `InvalidInput`
+    when the job cannot be opened.
     """
     clock = WallClock()
+    settings = SettingsFile(None)
+    settings.set(replace(settings.value, language=Language(language)))
     Job.open(job, clock, read_only=True).close()
     program = build(
         application(),
@@ -52,7 +58,7 @@ def save_pictures(job: Path, folder: Path, sources: Sequence[RigSource]) -> tupl
         clock,
         errands=InlineErrands(),
         opener=Openers(clock).open,
-        settings=SettingsFile(None),
+        settings=settings,
     )
     desk = program.desk
     try:

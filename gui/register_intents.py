@@ -20,8 +20,9 @@ from gui.viewmodels.register import named
 from gui.viewmodels.rig_sheet import sentence
 from gui.views.rig_place import OWN
 from gui.window import Window
+from gui.words import mark, say
 
-CERTIFICATE_PATTERN = "Certificates (*.pdf *.png *.jpg *.jpeg *.txt);;All files (*)"
+CERTIFICATE_PATTERN = mark("Certificates (*.pdf *.png *.jpg *.jpeg *.txt);;All files (*)")
 
 
 class RegisterIntents(QObject):
@@ -61,7 +62,9 @@ class RegisterIntents(QObject):
             self._desk.tell(Severity.ATTENTION, sentence(error))
             return
         self.edit("certificate", name)
-        self._desk.tell(Severity.NOTE, f"The certificate is kept as {self._path.parent / CERTIFICATES / name}.")
+        self._desk.tell(
+            Severity.NOTE, say("The certificate is kept as {name}.", name=self._path.parent / CERTIFICATES / name)
+        )
 
     def take_into_rig(self) -> None:
         """Put the chosen item on the sheet of the own rig, and show that."""
@@ -83,14 +86,14 @@ class RegisterIntents(QObject):
         if register.add_check(check):
             titles = {item.id: item.title for item in register.register.equipment}
             severity = Severity.NOTE if check.agree else Severity.ATTENTION
-            self._desk.tell(severity, f"Kept in the register. {verdict(named(check, titles))}")
+            self._desk.tell(severity, say("Kept in the register. {verdict}", verdict=verdict(named(check, titles))))
             model.clear()
             register.choose(check.first)
             self._window.rig.show_check(on=False)
         self._screen.touch()
 
     def _ask_certificate(self) -> None:
-        self._files.ask_open("The calibration certificate", CERTIFICATE_PATTERN, self.keep_certificate)
+        self._files.ask_open(say("The calibration certificate"), CERTIFICATE_PATTERN, self.keep_certificate)
 
     def _take_point(self) -> None:
         snapshot = self._desk.snapshot()

@@ -14,6 +14,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.points import STRIKE_REASONS
 from gui.viewmodels.prompt import FIT, RESUME, STRIKE, Prompt, PromptKind, range_prompt, strike_prompt
 from gui.window import Window
+from gui.words import say
 
 
 class RepairIntents(QObject):
@@ -63,13 +64,13 @@ class RepairIntents(QObject):
         return True
 
     def _ask_strike(self, window: int, target: str) -> None:
-        self._screen.strike = strike_prompt(window, target, STRIKE_REASONS)
+        self._screen.strike = strike_prompt(window, target, tuple(say(reason) for reason in STRIKE_REASONS))
         self._screen.touch()
 
     def _ask_range(self) -> None:
         spec = self._desk.rig().spec
         if spec is None or len(spec.ranges) < 2:
-            self._desk.tell(Severity.ATTENTION, "A rig with more than one flow range has to be connected.")
+            self._desk.tell(Severity.ATTENTION, say("A rig with more than one flow range has to be connected."))
             return
         self._screen.strike = range_prompt(spec.fitted, tuple(item.name for item in spec.ranges))
         self._go_to(Place.TEST)

@@ -13,6 +13,7 @@ from acquisition.takeup import cut_short, take_up
 from analysis.errors import InvalidInput
 from gui.connection import Connection
 from gui.viewmodels.shown import ShownTest
+from gui.words import say
 
 
 class MendableDesk(Protocol):
@@ -77,8 +78,19 @@ class Repairs:
         if self._left == (desk.job_opened, number) or not job.runs(number) or tests[-1].plan.hold:
             return ""
         when, taken = f"{tests[-1].started.astimezone():%d.%m. %H:%M}", desk.points_loaded(number)
-        points = "" if taken is None else f" with {taken} point{'' if taken == 1 else 's'} taken"
-        return f"Test {number} of {when} was interrupted{points}; every reading up to then is safe."
+        points = (
+            ""
+            if taken is None
+            else say(" with 1 point taken")
+            if taken == 1
+            else say(" with {count} points taken", count=taken)
+        )
+        return say(
+            "Test {number} of {when} was interrupted{points}; every reading up to then is safe.",
+            number=number,
+            when=when,
+            points=points,
+        )
 
     def leave(self) -> None:
         """Do not go on with the interrupted test."""
@@ -91,13 +103,13 @@ class Repairs:
         desk = self._desk
         engine, rig, job = desk.engine, desk.connection.rig, desk.job
         if engine is None or rig is None or job is None or engine.busy:
-            self._tell("A rig has to be connected, and no test may be running.")
+            self._tell(say("A rig has to be connected, and no test may be running."))
             return False
         try:
             again = take_up(job, rig.spec, desk.now())
             engine.begin(again.plan, job.resume(again.number), again.standing)
         except InvalidInput as error:
-            self._tell(f"The test cannot go on: {error}.")
+            self._tell(say("The test cannot go on: {error}.", error=error))
             return False
         desk.follow(again.number)
         return True
@@ -110,19 +122,21 @@ class Repairs:
         """Take a point once more; without one begin the point anew that is being taken."""
         desk, snapshot = self._desk, self._desk.snapshot()
         if desk.engine is None or not desk.busy or snapshot is None:
-            self._tell("A point can be taken again only while its test runs.")
+            self._tell(say("A point can be taken again only while its test runs."))
             return
         if window is None and snapshot.state is not EngineState.RUNNING:
-            self._tell("Choose in the table which point is to be taken again.")
+            self._tell(say("Choose in the table which point is to be taken again."))
             return
         desk.engine.take_again(window)
         if window is not None:
-            self._tell("The point is taken again next; the old one is left out and stays in the record.", Severity.NOTE)
+            self._tell(
+                say("The point is taken again next; the old one is left out and stays in the record."), Severity.NOTE
+            )
 
     def fit_range(self, name: str) -> None:
         """Fit another flow range: a running fan is stopped for it."""
         if self._desk.engine is None:
-            self._tell("No rig is connected.")
+            self._tell(say("No rig is connected."))
             return
         try:
             self._desk.engine.fit_range(name.strip())

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
-from acquisition.job import SUFFIX, RecordState, TestRecord
+from acquisition.job import RecordState, TestRecord
 from acquisition.snapshot import Severity
 from gui.actions import Actions
 from gui.desk import Desk
@@ -17,8 +17,9 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.report_place import title_of
 from gui.views.rig_place import REPLAY
 from gui.window import Window
+from gui.words import mark, say
 
-PATTERN = f"Jobs (*{SUFFIX})"
+PATTERN = mark("Jobs (*.airseam)")
 
 
 class ReplayIntents(QObject):
@@ -36,7 +37,7 @@ class ReplayIntents(QObject):
         self._played = played
         self._path: Path | None = None
         page = window.rig.replay
-        page.choose_asked.connect(lambda: files.ask_open("Play back a job", PATTERN, self.choose))
+        page.choose_asked.connect(lambda: files.ask_open(say("Play back a job"), PATTERN, self.choose))
         page.asked.connect(self.play)
         window.rig.page_chosen.connect(self._page_chosen)
         actions.replay.triggered.connect(self.show)
@@ -58,10 +59,12 @@ class ReplayIntents(QObject):
             self._path = path
             self._window.rig.replay.show_tests(path, [(item.id, title_of(item)) for item in records])
             if not records:
-                self._desk.tell(Severity.ATTENTION, f"{path.name} holds no test that has ended.")
+                self._desk.tell(Severity.ATTENTION, say("{name} holds no test that has ended.", name=path.name))
 
         def failed(error: Exception) -> None:
-            self._desk.tell(Severity.ATTENTION, f"{path.name} cannot be played back: {error}.")
+            self._desk.tell(
+                Severity.ATTENTION, say("{name} cannot be played back: {error}.", name=path.name, error=error)
+            )
 
         self._desk.errands.run(look, seen, failed)
 

@@ -12,6 +12,7 @@ from acquisition.replay import PlayedRig, play_clock, same_result
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from analysis.errors import InvalidInput
 from drivers.clock import Clock, ScaledClock, ShiftedClock, WallClock, seconds
+from gui.words import say
 
 if TYPE_CHECKING:
     from gui.desk import Desk
@@ -77,7 +78,7 @@ class Replaying:
             recorder = job.record(plan, loaded.record.rig)
             engine.begin(plan, recorder)
         except InvalidInput as error:
-            desk.tell(Severity.ATTENTION, f"The test cannot be played back: {error}.")
+            desk.tell(Severity.ATTENTION, say("The test cannot be played back: {error}.", error=error))
             desk.connection.disconnect()
             return None
         desk.follow(recorder.test_id)
@@ -101,11 +102,11 @@ class Replaying:
             return
         complete = self._desk.tests()[-1].state is RecordState.COMPLETE
         if not complete:
-            self._desk.tell(Severity.NOTE, "The test was not played back to its end.")
+            self._desk.tell(Severity.NOTE, say("The test was not played back to its end."))
         elif same_result(loaded, snapshot.result):
-            self._desk.tell(Severity.NOTE, "Played back: the result is the same to the digit as in the record.")
+            self._desk.tell(Severity.NOTE, say("Played back: the result is the same to the digit as in the record."))
         else:
-            self._desk.tell(Severity.ATTENTION, "Played back: the result is not that of the record.")
+            self._desk.tell(Severity.ATTENTION, say("Played back: the result is not that of the record."))
         self._desk.connection.disconnect()
 
     def parted(self) -> None:

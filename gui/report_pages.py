@@ -19,6 +19,7 @@ from analysis.units import Display
 from gui.errands import Errands
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.report_place import PREVIEW_PPI
+from gui.words import say
 
 Told = Callable[[str], None]
 
@@ -78,7 +79,7 @@ class ReportPages:
 
         def failed(error: Exception) -> None:
             if self._wanted == wanted:
-                self.pages, self.trouble = (), f"The report could not be made: {error}"
+                self.pages, self.trouble = (), say("The report could not be made: {error}", error=error)
                 self.version += 1
 
         self._errands.run(lambda: tuple(pdf_pages(_pdf(job, wanted, now), PREVIEW_PPI)), made, failed)
@@ -95,9 +96,11 @@ class ReportPages:
         def done(written: Path) -> None:
             self._saved = wanted
             self.version += 1
-            told(f"The report is saved as {written}.")
+            told(say("The report is saved as {written}.", written=written))
 
-        self._errands.run(write, done, lambda error: failed(f"The report could not be saved: {reason(error)}."))
+        self._errands.run(
+            write, done, lambda error: failed(say("The report could not be saved: {reason}.", reason=reason(error)))
+        )
 
     def save_json(self, job: Job, number: int, path: Path, told: Told, failed: Told) -> None:
         """Write the test as JSON."""
@@ -108,8 +111,8 @@ class ReportPages:
 
         self._errands.run(
             write,
-            lambda written: told(f"The test is saved as {written}."),
-            lambda error: failed(f"The test could not be saved: {reason(error)}."),
+            lambda written: told(say("The test is saved as {written}.", written=written)),
+            lambda error: failed(say("The test could not be saved: {reason}.", reason=reason(error))),
         )
 
     def save_hpxml(self, job: Job, number: int, path: Path, now: datetime, told: Told, failed: Told) -> None:
@@ -121,16 +124,16 @@ class ReportPages:
 
         self._errands.run(
             write,
-            lambda written: told(f"The fragment is saved as {written}."),
-            lambda error: failed(f"The fragment could not be saved: {reason(error)}."),
+            lambda written: told(say("The fragment is saved as {written}.", written=written)),
+            lambda error: failed(say("The fragment could not be saved: {reason}.", reason=reason(error))),
         )
 
     def save_csv(self, job: Job, folder: Path, told: Told, failed: Told) -> None:
         """Write the tables of the job into a folder."""
         self._errands.run(
             lambda: write_csv(job, folder),
-            lambda written: told(f"{len(written)} tables are saved in {folder}."),
-            lambda error: failed(f"The tables could not be saved: {reason(error)}."),
+            lambda written: told(say("{count} tables are saved in {folder}.", count=len(written), folder=folder)),
+            lambda error: failed(say("The tables could not be saved: {reason}.", reason=reason(error))),
         )
 
 

@@ -28,8 +28,9 @@ from gui.viewmodels.moment import RigState
 from gui.viewmodels.rig_sheet import same, sentence
 from gui.views.rig_place import OWN
 from gui.window import Window
+from gui.words import mark, say
 
-RIG_PATTERN = "Rig files (*.toml)"
+RIG_PATTERN = mark("Rig files (*.toml)")
 
 
 class RigIntents(QObject):
@@ -89,7 +90,7 @@ class RigIntents(QObject):
             self._screen.rig.load(spec)
             self._desk.connection.connect_spec(spec)
             self.joined.emit(" ".join(name.split()))
-            self._desk.tell(Severity.NOTE, f"You have joined the class at {place.strip()}.")
+            self._desk.tell(Severity.NOTE, say("You have joined the class at {place}.", place=place.strip()))
             self._screen.touch()
 
         def failed(error: Exception) -> None:
@@ -115,7 +116,7 @@ class RigIntents(QObject):
     def copy(self, text: str) -> None:
         """Put a command or a rule on the clipboard."""
         QGuiApplication.clipboard().setText(text)
-        self._desk.tell(Severity.NOTE, f"Copied: {text}")
+        self._desk.tell(Severity.NOTE, say("Copied: {text}", text=text))
 
     def look_for_ports(self) -> None:
         """List the ports, beside the window: it can take seconds."""
@@ -125,7 +126,9 @@ class RigIntents(QObject):
             self._window.rig.own.editor.show_ports(ports.ports)
             count = len(ports.ports)
             odd = self._port_changes(ports)
-            words = ports.note or ("No serial port was found." if not count else f"{count} ports found.")
+            words = ports.note or (
+                say("No serial port was found.") if not count else say("{count} ports found.", count=count)
+            )
             severity = Severity.ATTENTION if ports.note or odd or not count else Severity.NOTE
             self._desk.tell(severity, f"{words} {odd}".strip())
 
@@ -153,7 +156,13 @@ class RigIntents(QObject):
             self._window.rig.own.identify.setEnabled(True)
             count = self._screen.rig.take_found(items)
             silent = [item for item in items if not item.profile]
-            words = f"{count} found." if count else "No instrument was found." if items else "There is no serial port."
+            words = (
+                say("{count} found.", count=count)
+                if count
+                else say("No instrument was found.")
+                if items
+                else say("There is no serial port.")
+            )
             said = " ".join(f"{item.port.name}: {item.sentence}" for item in silent)
             self._desk.tell(Severity.NOTE if count else Severity.ATTENTION, f"{words} {said}".strip())
             self._screen.touch()
@@ -179,22 +188,22 @@ class RigIntents(QObject):
         try:
             written = write_new(path, write_rig(self._screen.rig.spec).encode())
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, f"The rig file could not be saved: {reason(error)}.")
+            self._desk.tell(Severity.ATTENTION, say("The rig file could not be saved: {reason}.", reason=reason(error)))
             return
-        self._desk.tell(Severity.NOTE, f"The rig is saved as {written}.")
+        self._desk.tell(Severity.NOTE, say("The rig is saved as {written}.", written=written))
 
     def _ask_load(self) -> None:
-        self._files.ask_open("Load a rig file", RIG_PATTERN, self.load)
+        self._files.ask_open(say("Load a rig file"), RIG_PATTERN, self.load)
 
     def _ask_save(self) -> None:
         problem = self._screen.rig.problem()
         if problem:
             self._desk.tell(Severity.ATTENTION, problem)
             return
-        self._files.ask_save("Save the rig", self._files.folder / "rig.toml", RIG_PATTERN, self.save)
+        self._files.ask_save(say("Save the rig"), self._files.folder / "rig.toml", RIG_PATTERN, self.save)
 
     def _failed(self, error: Exception) -> None:
-        self._desk.tell(Severity.ATTENTION, f"The ports could not be listed: {error}.")
+        self._desk.tell(Severity.ATTENTION, say("The ports could not be listed: {error}.", error=error))
 
     def _connect(self) -> None:
         place, model = self._window.rig, self._screen.rig

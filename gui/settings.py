@@ -11,6 +11,7 @@ from pathlib import Path
 
 from analysis.units import Display, System
 from gui.theme import Mode
+from gui.words import Language, say
 
 RECENT = 10
 SCALES = (100, 125, 150, 175, 200, 250, 300)
@@ -22,7 +23,7 @@ class Settings:
     """The choices of the user.
 
     `units` is the id of a display system, `source` that of the rig last connected. An empty `decimal_mark` is that of
-    the operating system.
+    the language.
     """
 
     mode: Mode = Mode.SYSTEM
@@ -37,6 +38,8 @@ class Settings:
     time_factor: float = 1.0
     width: int = 1280
     height: int = 800
+    language: Language = Language.SYSTEM
+    """Of the window, from the next start."""
 
     def with_recent(self, path: Path) -> Settings:
         """Put a job at the head of the list of recent ones."""
@@ -44,9 +47,9 @@ class Settings:
         return replace(self, recent=(text, *(item for item in self.recent if item != text))[:RECENT])
 
 
-def display_of(settings: Settings, system_mark: str = ".") -> Display:
-    """Return how numbers are shown; `system_mark` is the decimal mark of the operating system."""
-    mark = settings.decimal_mark or system_mark
+def display_of(settings: Settings, usual_mark: str = ".") -> Display:
+    """Return how numbers are shown; `usual_mark` is the decimal mark of the language."""
+    mark = settings.decimal_mark or usual_mark
     system = System.US if settings.units == System.US.value else System.SI
     return Display(system, "," if mark == "," else ".", frozenset(settings.other_units))
 
@@ -63,7 +66,7 @@ class SettingsFile:
             try:
                 self.value = _read(json.loads(path.read_text("utf-8")))
             except (OSError, ValueError) as error:
-                self.notice = f"The settings could not be read, the defaults are used ({error})."
+                self.notice = say("The settings could not be read, the defaults are used ({error}).", error=error)
 
     def set(self, value: Settings) -> None:
         """Take new settings and keep them; a disk that refuses is said once in `notice`."""
@@ -75,7 +78,7 @@ class SettingsFile:
         try:
             _write(self._path, json.dumps(asdict(value), indent=1))
         except OSError as error:
-            self.notice = f"The settings could not be kept ({error.strerror})."
+            self.notice = say("The settings could not be kept ({reason}).", reason=error.strerror)
 
 
 def _read(table: object) -> Settings:
@@ -86,6 +89,7 @@ def _read(table: object) -> Settings:
     width, height, factor = table.get("width"), table.get("height"), table.get("time_factor")
     return Settings(
         mode=Mode(table.get("mode", default.mode)),
+        language=Language(table.get("language", default.language)),
         units=str(table.get("units", default.units)),
         decimal_mark=str(table.get("decimal_mark", "")),
         other_units=tuple(str(item) for item in others) if isinstance(others, list) else (),

@@ -16,6 +16,7 @@ from gui.screen import Screen
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.stages_place import StageCurve, chosen_pair, stage_curve, stages_picture
 from gui.window import Window
+from gui.words import say
 
 Between = tuple[tuple[StageCurve, ...], tuple[Table, ...]]
 Key = tuple[object, ...]
@@ -82,7 +83,9 @@ class Stages(QObject):
             for number in (before, after):
                 loaded = job.load(number)
                 test = loaded.test()
-                curves.append(stage_curve(f"test {number}", test, analyse_record(loaded.record, test), display))
+                curves.append(
+                    stage_curve(say("test {number}", number=number), test, analyse_record(loaded.record, test), display)
+                )
             return tuple(curves), between_tables(job, before, after, display)
 
         def done(between: Between) -> None:
@@ -93,4 +96,4 @@ class Stages(QObject):
         self._desk.errands.run(work, done, self._failed)
 
     def _failed(self, error: Exception) -> None:
-        self._desk.tell(Severity.ATTENTION, f"The two tests cannot be compared: {error}.")
+        self._desk.tell(Severity.ATTENTION, say("The two tests cannot be compared: {error}.", error=error))

@@ -19,8 +19,9 @@ from gui.support import anonymous, bundle, bundle_parts, job_bytes
 from gui.viewmodels.keys import CAUTIONS, KEYS
 from gui.views.trouble_dialog import TroubleDialog
 from gui.window import Window
+from gui.words import mark, say
 
-ON_DEMAND = "What a bundle for support holds stands below. Look at it before you hand it on."
+ON_DEMAND = mark("What a bundle for support holds stands below. Look at it before you hand it on.")
 
 
 class SupportIntents(QObject):
@@ -44,7 +45,10 @@ class SupportIntents(QObject):
         """Ask where, then write the key sheet as PDF."""
         proposal = self._files.folder / "airseam-keys.pdf"
         self._files.ask_save(
-            "Save the key sheet", proposal, "PDF (*.pdf)", lambda path: self._write(path, key_sheet_pdf(KEYS, CAUTIONS))
+            say("Save the key sheet"),
+            proposal,
+            say("PDF (*.pdf)"),
+            lambda path: self._write(path, key_sheet_pdf(KEYS, CAUTIONS)),
         )
 
     def associate(self) -> None:
@@ -52,20 +56,22 @@ class SupportIntents(QObject):
         try:
             told = associate(this_machine())
         except InvalidInput as error:
-            self._desk.tell(Severity.ATTENTION, f"The system cannot be told: {error}.")
+            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {error}.", error=error))
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, f"The system cannot be told: {reason(error)}.")
+            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {reason}.", reason=reason(error)))
         else:
-            self._desk.tell(Severity.NOTE, f"{told} “airseam associate --remove” takes it back.")
+            self._desk.tell(Severity.NOTE, say("{told} “airseam associate --remove” takes it back.", told=told))
 
     def ask_bundle(self) -> None:
         """Show what a bundle would hold."""
-        self._show(ON_DEMAND, "")
+        self._show(say(ON_DEMAND), "")
 
     def show_trouble(self, sentence: str, trace: str) -> None:
         """Show a mistake of the program, once as long as the dialog is open."""
         if self.dialog is None:
-            self._show(f"{sentence} A running test goes on; you may go on too.", anonymous(trace))
+            self._show(
+                say("{sentence} A running test goes on; you may go on too.", sentence=sentence), anonymous(trace)
+            )
 
     def save_bundle(self, with_job: bool) -> None:
         """Ask where, then write the bundle."""
@@ -76,7 +82,9 @@ class SupportIntents(QObject):
                 parts[job.path.name] = job_bytes(job)
             self._write(path, bundle(parts))
 
-        self._files.ask_save("Save the bundle", self._files.folder / "airseam-support.zip", "ZIP (*.zip)", write)
+        self._files.ask_save(
+            say("Save the bundle"), self._files.folder / "airseam-support.zip", say("ZIP (*.zip)"), write
+        )
 
     def _show(self, lead: str, trace: str) -> None:
         self._trace = trace
@@ -100,6 +108,6 @@ class SupportIntents(QObject):
 
     def _write(self, path: Path, data: bytes) -> None:
         try:
-            self._desk.tell(Severity.NOTE, f"Written: {write_new(path, data)}.")
+            self._desk.tell(Severity.NOTE, say("Written: {path}.", path=write_new(path, data)))
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, f"It could not be written: {reason(error)}.")
+            self._desk.tell(Severity.ATTENTION, say("It could not be written: {reason}.", reason=reason(error)))

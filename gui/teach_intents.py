@@ -18,6 +18,7 @@ from gui.files import Files
 from gui.screen import Screen
 from gui.views.rig_place import OWN, TEACH
 from gui.window import Window
+from gui.words import say
 
 FOLDER = "profiles"
 
@@ -62,7 +63,7 @@ class TeachIntents(QObject):
         page, model = self._window.rig.teach, self._screen.teach
         model.port, model.ask = page.port.currentText().strip(), page.ask.text()
         if not model.port:
-            self._desk.tell(Severity.ATTENTION, "Choose the port of the gauge first.")
+            self._desk.tell(Severity.ATTENTION, say("Choose the port of the gauge first."))
             return
         connection = self._desk.connection
         try:
@@ -103,10 +104,12 @@ class TeachIntents(QObject):
         try:
             path = save_profile(text(), self._files.home / FOLDER)
         except ProfileError as error:
-            self._desk.tell(Severity.ATTENTION, f"The profile is not saved: {error}.")
+            self._desk.tell(Severity.ATTENTION, say("The profile is not saved: {error}.", error=error))
             return
         self._screen.rig.take_found((Found(PortInfo(port, ""), str(path)),))
-        self._desk.tell(Severity.NOTE, f"The profile is saved as {path}, and the gauge stands in your own rig.")
+        self._desk.tell(
+            Severity.NOTE, say("The profile is saved as {path}, and the gauge stands in your own rig.", path=path)
+        )
         self._window.rig.choose_page(OWN)
         self._screen.touch()
 

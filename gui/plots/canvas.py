@@ -19,6 +19,7 @@ from gui.plots.items import Item, Plot
 from gui.theme import GAP_4, SMALL, Tone
 from gui.viewmodels.scales import Tick
 from gui.views.parts import Panel, label, row
+from gui.words import say
 
 AXIS_WIDTH, AXIS_HEIGHT = 52, 24
 Range = tuple[float, float]
@@ -163,12 +164,16 @@ class PlotPanel(Panel):
         """Return the menu of the right button."""
         made = QMenu(self)
         made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        for kind, words in (("png", "Save as PNG…"), ("svg", "Save as SVG…"), ("csv", "Save the numbers as CSV…")):
+        for kind, words in (
+            ("png", say("Save as PNG…")),
+            ("svg", say("Save as SVG…")),
+            ("csv", say("Save the numbers as CSV…")),
+        ):
             action = QAction(words, made)
             action.setData(kind)
             made.addAction(action)
         made.addSeparator()
-        everything = QAction("Show all", made)
+        everything = QAction(say("Show all"), made)
         everything.setShortcut("A")
         made.addAction(everything)
         made.triggered.connect(self._chosen)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from gui.look import Look
 from gui.theme import Tone
 from gui.viewmodels.register import CheckMark
+from gui.words import say
 
 HEIGHT, MARGIN, DOT = 108, 8, 4.0
 LEAST_TOP = 1.25
@@ -26,7 +27,7 @@ class CheckHistory(QWidget):
         self._look = look
         self.marks: tuple[CheckMark, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Field checks over time")
+        self.setAccessibleName(say("Field checks over time"))
         look.changed.connect(self.update)
         self.hide()
 
@@ -40,7 +41,10 @@ class CheckHistory(QWidget):
             return
         self.marks = tuple(marks)
         self.setVisible(len(self.marks) > 1)
-        said = (f"{mark.day.isoformat()}: {mark.share:.0%} of what is allowed" for mark in self.marks)
+        said = (
+            say("{day}: {share} of what is allowed", day=mark.day.isoformat(), share=f"{mark.share:.0%}")
+            for mark in self.marks
+        )
         self.setAccessibleDescription("; ".join(said))
         self.setToolTip("\n".join(f"{mark.day.isoformat()}  {mark.share:.0%}" for mark in self.marks))
         self.update()
@@ -59,7 +63,7 @@ class CheckHistory(QWidget):
         painter.setPen(QPen(quiet, 1.0, Qt.PenStyle.DashLine))
         painter.drawLine(QPointF(box.left(), allowed_y), QPointF(box.right(), allowed_y))
         painter.setPen(quiet)
-        painter.drawText(QPointF(box.left(), text_height - 2), "difference as a share of what is allowed (dashed)")
+        painter.drawText(QPointF(box.left(), text_height - 2), say("difference as a share of what is allowed (dashed)"))
         painter.drawText(QPointF(box.left(), self.height() - 3), self.marks[0].day.isoformat())
         last = self.marks[-1].day.isoformat()
         width = painter.fontMetrics().horizontalAdvance(last)

@@ -17,10 +17,11 @@ from gui.plots.items import POINT_PX, Item, Plot, error_bars, line_item, put_dot
 from gui.theme import Tone
 from gui.viewmodels.flow_plot import Curve, FlowPicture
 from gui.viewmodels.scales import Tick, log_ticks
+from gui.words import mark, say
 
 BAND_ALPHA = 46
 SYMBOLS = {Direction.DEPRESSURIZE: "o", Direction.PRESSURIZE: "s"}
-WORDS = {Direction.DEPRESSURIZE: "● depressurize", Direction.PRESSURIZE: "■ pressurize"}
+WORDS = {Direction.DEPRESSURIZE: mark("● depressurize"), Direction.PRESSURIZE: mark("■ pressurize")}
 LIMITS = {
     "xMin": math.log10(0.5),
     "xMax": math.log10(500),
@@ -101,7 +102,7 @@ class FlowPlot(PlotPanel):
         self._curves: dict[Direction, CurveItems] = {}
         self._reference: Item = None
         self._targets: Item = None
-        super().__init__("Flow against envelope pressure", look, LIMITS)
+        super().__init__(say("Flow against envelope pressure"), look, LIMITS)
         self.picture: FlowPicture | None = None
         self._reference = pg.InfiniteLine(math.log10(50.0), angle=90)
         self._reference.setZValue(-15)
@@ -119,9 +120,9 @@ class FlowPlot(PlotPanel):
         for direction, items in self._curves.items():
             items.show_curve(shown.get(direction))
         self.note.setText(picture.note)
-        both = [WORDS[direction] for direction in shown] if len(shown) > 1 else []
+        both = [say(WORDS[direction]) for direction in shown] if len(shown) > 1 else []
         self.foot.setText(picture.hidden or picture.y_label)
-        self.foot_right.setText("   ".join([*both, picture.x_label]))
+        self.foot_right.setText("   ".join([*both, say(picture.x_label)]))
         self.show_empty(picture.empty)
         self.show_ranges(picture.x_range, picture.y_range)
         self._range_changed()

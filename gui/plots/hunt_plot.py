@@ -16,11 +16,12 @@ from gui.plots.items import Item
 from gui.theme import SMALL, Tone
 from gui.viewmodels.hunt_trace import AHEAD_S, SHOWN_S, HuntTrace
 from gui.viewmodels.scales import Tick, linear_ticks, time_ticks
+from gui.words import mark, say
 
 BAND_ALPHA = 36
 MOST_WORDS = 40
 LIMITS = {"xMin": -172_800.0, "xMax": 3600.0, "yMin": -1e6, "yMax": 1e6, "minXRange": 10.0, "minYRange": 0.5}
-FOOT = "thick: level between changes, with its 95 % band"
+FOOT = mark("thick: level between changes, with its 95 % band")
 
 
 class HuntPlot(PlotPanel):
@@ -36,7 +37,7 @@ class HuntPlot(PlotPanel):
         self._said: list[tuple[str, int]] = []
         """Text and colour of each word: setting either lays the text out anew, which is slow."""
         self._bands = QGraphicsPathItem()
-        super().__init__("Last 10 minutes", look, LIMITS)
+        super().__init__(say("Last 10 minutes"), look, LIMITS)
         self.picture: HuntTrace | None = None
         self._bands.setPen(QPen(Qt.PenStyle.NoPen))
         self._bands.setZValue(-10)
@@ -78,7 +79,7 @@ class HuntPlot(PlotPanel):
         for start, end, low, high in picture.bands:
             path.addRect(QRectF(start, low, end - start, high - low))
         self._bands.setPath(path)
-        self.foot.setText(f"leakage flow, {picture.unit} · {FOOT}")
+        self.foot.setText(say("leakage flow, {unit}", unit=picture.unit) + f" · {say(FOOT)}")
         self.show_ranges(picture.x_range, picture.y_range)
         self._put_words()
 

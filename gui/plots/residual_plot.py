@@ -15,6 +15,7 @@ from gui.plots.items import POINT_PX, Item, error_bars, put_bars, scatter_item
 from gui.theme import Tone
 from gui.viewmodels.residuals import ResidualPicture
 from gui.viewmodels.scales import Tick, linear_ticks, log_ticks
+from gui.words import say
 
 Y_LIMITS = {"yMin": -1000.0, "yMax": 1000.0, "minYRange": 0.01, "maxYRange": 2000.0}
 
@@ -28,7 +29,7 @@ class ResidualPlot(PlotPanel):
         self._taken: dict[Direction, tuple[Item, Item]] = {}
         self._struck: Item = None
         self._zero: Item = None
-        super().__init__("How far the points lie off the line", look, {**LIMITS, **Y_LIMITS})
+        super().__init__(say("How far the points lie off the line"), look, {**LIMITS, **Y_LIMITS})
         self.picture: ResidualPicture | None = None
         self._zero = pg.InfiniteLine(0.0, angle=0)
         self._zero.setZValue(-15)
@@ -55,8 +56,8 @@ class ResidualPlot(PlotPanel):
         self._struck.setData(x=np.array([dot.x for dot in struck]), y=np.array([dot.percent for dot in struck]))
         self.note.setText(picture.note)
         both = [WORDS[direction] for direction in shown] if len(shown) > 1 else []
-        self.foot.setText("off the line, %")
-        self.foot_right.setText("   ".join([*both, "envelope pressure, Pa"]))
+        self.foot.setText(say("off the line, %"))
+        self.foot_right.setText("   ".join([*both, say("envelope pressure, Pa")]))
         self.show_empty(picture.empty)
         self.show_ranges(picture.x_range, picture.y_range)
         self._range_changed()

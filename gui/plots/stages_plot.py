@@ -14,6 +14,7 @@ from gui.plots.items import Item, line_item, scatter_item
 from gui.theme import LINE_WIDTH, Tone
 from gui.viewmodels.scales import Tick, log_ticks
 from gui.viewmodels.stages_place import StageCurve
+from gui.words import say
 
 TONES = (Tone.QUIET, Tone.FLOW)
 SYMBOLS = ("o", "d")
@@ -29,7 +30,7 @@ class StagesPlot(PlotPanel):
         self._decimal_mark = "."
         self._lines: list[list[Item]] = []
         self._points: list[Item] = []
-        super().__init__("Leakage curves", look, LIMITS)
+        super().__init__(say("Leakage curves"), look, LIMITS)
         self.curves: tuple[StageCurve, ...] = ()
         self._lines = [[line_item(self.plot) for _ in range(MOST_LINES)] for _ in TONES]
         self._points = [scatter_item(self.plot, symbol) for symbol in SYMBOLS]
@@ -51,9 +52,9 @@ class StagesPlot(PlotPanel):
                 x=curve.points_x if curve is not None else np.zeros(0),
                 y=curve.points_y if curve is not None else np.zeros(0),
             )
-        self.foot.setText(f"leakage flow, {unit}")
+        self.foot.setText(say("leakage flow, {unit}", unit=unit))
         words = [f"{sign} {curve.title}" for sign, curve in zip(("●", "◆"), curves, strict=False)]
-        self.foot_right.setText("   ".join([*words, "envelope pressure, Pa"]) if words else "")
+        self.foot_right.setText("   ".join([*words, say("envelope pressure, Pa")]) if words else "")
         x = np.concatenate([curve.points_x for curve in curves]) if curves else np.array([1.0, 1.8])
         y = np.concatenate([curve.points_y for curve in curves]) if curves else np.array([2.0, 3.0])
         self.show_ranges(_around(x), _around(y))

@@ -14,6 +14,7 @@ from gui.plots.items import Item, Spans
 from gui.theme import Tone
 from gui.viewmodels.scales import Tick, linear_ticks, time_ticks
 from gui.viewmodels.trace import TracePicture
+from gui.words import say
 
 SPAN_ALPHA = 30
 LIMITS = {
@@ -37,7 +38,7 @@ class TracePlot(PlotPanel):
         self.curve: Item = None
         self._targets: Item = None
         self._spans = Spans()
-        super().__init__("Last 3 minutes", look, LIMITS)
+        super().__init__(say("Last 3 minutes"), look, LIMITS)
         self.picture: TracePicture | None = None
         self.box.addItem(self._spans, ignoreBounds=True)
         self._targets = self.plot.plot(connect="finite")
@@ -53,7 +54,7 @@ class TracePlot(PlotPanel):
         """Show a moment; None without any reading to show."""
         self._decimal_mark = decimal_mark
         self.picture = picture
-        self.show_empty("" if picture is not None else "The pressure is drawn here once a rig is connected.")
+        self.show_empty("" if picture is not None else say("The pressure is drawn here once a rig is connected."))
         if picture is None:
             self.curve.setData([], [])
             self._targets.setData([], [])
@@ -65,7 +66,7 @@ class TracePlot(PlotPanel):
         self.curve.setData(picture.x_s, picture.y_pa)
         self._targets.setData(picture.target_x_s, picture.target_y_pa)
         self._spans.show_spans([(span.start_s, span.end_s) for span in picture.spans])
-        self.foot.setText("envelope pressure, Pa")
+        self.foot.setText(say("envelope pressure, Pa"))
         self.foot_right.setText(picture.note)
         if self.box.yInverted() is not picture.inverted:
             self.box.invertY(picture.inverted)

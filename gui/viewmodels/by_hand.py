@@ -12,8 +12,9 @@ from analysis.units import Display, format_value, parse_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.rig_place import QUANTITIES, Newest
 from gui.viewmodels.rig_sheet import ROLE_WORDS, sentence
+from gui.words import mark, say
 
-ANY_TIME = "Type what the gauge shows at any time. A test says when a reading is needed."
+ANY_TIME = mark("Type what the gauge shows at any time. A test says when a reading is needed.")
 OLD_S = 120.0
 """A reading of this age is shown as an old one."""
 
@@ -60,14 +61,14 @@ class ByHandModel:
         """Return the panel, None where nothing is typed."""
         if spec is None or snapshot is None or not spec.by_hand:
             return None
-        task = snapshot.sentence if snapshot.typing else ANY_TIME
+        task = snapshot.sentence if snapshot.typing else say(ANY_TIME)
         roles = [role for role in spec.role_channels() if role in spec.by_hand]
         return ByHandPicture(task, tuple(self._field(role, snapshot, newest, display) for role in roles))
 
     def _field(self, role: Role, snapshot: Snapshot, newest: Newest, display: Display) -> TypedField:
         quantity, decimals = QUANTITIES[role]
         unit = unit_symbol(quantity, display)
-        said, tone = "nothing typed yet", Tone.QUIET
+        said, tone = say("nothing typed yet"), Tone.QUIET
         found = newest(role)
         if role in self._wrong:
             said, tone = self._wrong[role], Tone.BAD
@@ -75,11 +76,15 @@ class ByHandModel:
             value, age_s = found
             said = f"{format_value(value, quantity, display, decimals)} {unit}, {age_words(age_s)}"
             tone = Tone.ATTENTION if age_s > OLD_S and role in snapshot.typing else Tone.QUIET
-        return TypedField(role, ROLE_WORDS[role], unit, role in snapshot.typing, said, tone)
+        return TypedField(role, say(ROLE_WORDS[role]), unit, role in snapshot.typing, said, tone)
 
 
 def age_words(age_s: float) -> str:
     """Return how long ago something was typed."""
     if age_s < 2.0:
-        return "typed just now"
-    return f"typed {age_s:.0f} s ago" if age_s < 100.0 else f"typed {age_s / 60:.0f} min ago"
+        return say("typed just now")
+    return (
+        say("typed {seconds} s ago", seconds=f"{age_s:.0f}")
+        if age_s < 100.0
+        else say("typed {minutes} min ago", minutes=f"{age_s / 60:.0f}")
+    )

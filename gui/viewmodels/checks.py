@@ -11,6 +11,7 @@ from analysis.records import Check
 from analysis.units import Display
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.moment import Moment
+from gui.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,9 +40,11 @@ def check_picture(moment: Moment) -> CheckPicture:
     """Return the list of the test that is shown."""
     shown = moment.shown
     plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
-    title = f"Is this test valid? {method_title(plan.method) if plan is not None else ''}".strip()
+    title = " ".join((say("Is this test valid?"), method_title(plan.method) if plan is not None else "")).strip()
     if shown is None or shown.result is None:
-        return CheckPicture(title, "", Tone.QUIET, (), "The requirements of the method are checked from two points on.")
+        return CheckPicture(
+            title, "", Tone.QUIET, (), say("The requirements of the method are checked from two points on.")
+        )
     over = not (moment.busy and shown.live)
     merged = _by_id([run.checks for run in shown.result.runs])
     rows = [_row(checks, moment.display, over=over) for checks in merged]
@@ -65,8 +68,8 @@ def _row(checks: Sequence[Check], display: Display, *, over: bool) -> CheckRow:
     worst = min(checks, key=lambda check: (check.ok is not False, check.ok is not None))
     unknown = Tone.ATTENTION if over else Tone.QUIET
     tone = {True: Tone.GOOD, False: Tone.BAD, None: unknown}[worst.ok]
-    tip = f"{worst.text}. Clause {worst.clause}, {worst.source}."
-    return CheckRow(SIGNS[tone], tone, worst.text, _values(checks, display), tip)
+    tip = say("{text}. Clause {clause}, {source}.", text=say(worst.text), clause=worst.clause, source=worst.source)
+    return CheckRow(SIGNS[tone], tone, say(worst.text), _values(checks, display), tip)
 
 
 def _values(checks: Sequence[Check], display: Display) -> str:
@@ -80,8 +83,10 @@ def _values(checks: Sequence[Check], display: Display) -> str:
 
 def _count(failed: int, open_items: int, total: int, *, over: bool) -> tuple[str, Tone]:
     if failed:
-        return f"{failed} of {total} not met", Tone.BAD
+        return say("{failed} of {total} not met", failed=failed, total=total), Tone.BAD
     if open_items:
-        words = "could not be checked" if over else "still to come"
-        return f"{open_items} of {total} {words}", Tone.ATTENTION if over else Tone.QUIET
-    return f"all {total} met", Tone.GOOD
+        words = say("could not be checked") if over else say("still to come")
+        return say(
+            "{open_items} of {total} {words}", open_items=open_items, total=total, words=words
+        ), Tone.ATTENTION if over else Tone.QUIET
+    return say("all {total} met", total=total), Tone.GOOD

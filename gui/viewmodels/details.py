@@ -23,9 +23,10 @@ from gui.theme import SIGNS, Tone
 from gui.viewmodels.checks import CheckPicture, check_picture
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import OFFICIAL, ShownTest
+from gui.words import mark, say
 
 WORST_FIRST = {"does not meet": Tone.BAD, "cannot tell": Tone.ATTENTION, "meets": Tone.GOOD}
-NOTHING_YET = "From two points on."
+NOTHING_YET = mark("From two points on.")
 
 
 class Detail(StrEnum):
@@ -40,7 +41,16 @@ class Detail(StrEnum):
     @property
     def word(self) -> str:
         """The name on the tab."""
-        return self.value.capitalize()
+        return say(_TABS[self])
+
+
+_TABS = {
+    Detail.CHECKS: mark("Checks"),
+    Detail.NUMBERS: mark("Quantities"),
+    Detail.LIMITS: mark("Limits"),
+    Detail.BUDGET: mark("Uncertainty"),
+    Detail.MEANING: mark("Meaning"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +92,7 @@ def corrections_picture(moment: Moment) -> tuple[Table, ...]:
     """Return the corrections of the test that is shown, line by line."""
     shown = moment.shown
     if shown is None or shown.test is None or shown.result is None:
-        return (Table("Corrections", ("",), (), (), NOTHING_YET),)
+        return (Table(say("Corrections"), ("",), (), (), say(NOTHING_YET)),)
     return correction_tables(shown.test, shown.result, moment.display)
 
 
@@ -109,7 +119,7 @@ def _expected(moment: Moment, chosen: Detail) -> Table | None:
 def _table(shown: ShownTest | None, chosen: Detail, display: Display) -> Table:
     result = shown.result if shown is not None else None
     if shown is None or result is None:
-        return Table(chosen.word, ("",), (), (), shown.gap if shown is not None and shown.gap else NOTHING_YET)
+        return Table(chosen.word, ("",), (), (), shown.gap if shown is not None and shown.gap else say(NOTHING_YET))
     building = shown.plan.building
     match chosen:
         case Detail.LIMITS:

@@ -20,13 +20,14 @@ from drivers.profile import ChannelSpec, load_profile
 from gui.theme import Tone
 from gui.viewmodels.register import named
 from gui.viewmodels.rig_place import Newest
+from gui.words import mark, say
 
 SAMPLE_S = 5.0
 PRESSURES = (*TAPS, Role.FLOW_ELEMENT)
 USUAL_ACCURACY_PA = 0.5
 """Where a profile states none (common practice, no source)."""
 FIRST, SECOND = 0, 1
-HOW = (
+HOW = mark(
     "Join both gauges to one hose. Take a point with the hose open, then raise the pressure, by the fan or by a "
     "syringe, hold it, and take the next."
 )
@@ -117,7 +118,7 @@ class FieldCheckModel:
             return False
         self._began_ns = None
         if spec is None or first is None or second is None:
-            self._trouble = "The rig is no longer connected."
+            self._trouble = say("The rig is no longer connected.")
             return True
         try:
             point = check_point(
@@ -125,7 +126,7 @@ class FieldCheckModel:
             )
         except InvalidInput as error:
             words = str(error)
-            self._trouble = f"No point: {words}."
+            self._trouble = say("No point: {words}.", words=words)
             return True
         self.points.append(point)
         return True
@@ -143,9 +144,9 @@ class FieldCheckModel:
         missing = self._missing(spec)
         words, tone, keepable = self._verdict(register, day)
         return CheckPicture(
-            how=HOW,
+            how=say(HOW),
             sides=(sides[0], sides[1]),
-            button=f"Reading for {SAMPLE_S:.0f} s…" if self.taking else "Take a point",
+            button=say("Reading for {seconds} s…", seconds=f"{SAMPLE_S:.0f}") if self.taking else say("Take a point"),
             ready=not missing and not self.taking,
             points=self._table(display),
             verdict=missing or self._trouble or words,
@@ -155,19 +156,27 @@ class FieldCheckModel:
 
     def _missing(self, spec: RigSpec | None) -> str:
         if spec is None:
-            return "Connect the rig with both gauges first."
+            return say("Connect the rig with both gauges first.")
         if None in self.roles:
-            return "The rig needs two pressure channels: give the second gauge a role, such as tap 2."
+            return say("The rig needs two pressure channels: give the second gauge a role, such as tap 2.")
         if self.roles[FIRST] is self.roles[SECOND]:
-            return "Choose another channel for the second gauge."
+            return say("Choose another channel for the second gauge.")
         if not all(self.ids) or self.ids[FIRST] == self.ids[SECOND]:
-            return "Register both gauges, and say which is which."
+            return say("Register both gauges, and say which is which.")
         return ""
 
     def _verdict(self, register: Register, day: date) -> tuple[str, Tone, bool]:
         if len(self.points) < LEAST_POINTS:
             left = LEAST_POINTS - len(self.points)
-            return f"{left} more point{'s' if left > 1 else ''}, one of them near zero.", Tone.QUIET, False
+            return (
+                (
+                    say("{count} more points, one of them near zero.", count=left)
+                    if left > 1
+                    else say("1 more point, one of them near zero.")
+                ),
+                Tone.QUIET,
+                False,
+            )
         try:
             check = self.check(day)
         except InvalidInput as error:
@@ -197,8 +206,8 @@ class FieldCheckModel:
             numbers = (point.first_pa, point.second_pa, apart, point.allowed_pa)
             cells = tuple(format_value(number, Quantity.PRESSURE, display, 2) for number in numbers)
             rows.append(Row(cells, "", Said.GOOD if apart <= point.allowed_pa else Said.BAD))
-        heads = tuple(f"{words}, {unit}" for words in ("First", "Second", "Apart", "Allowed"))
-        return Table("Points", heads, tuple(rows), (), "No point is taken yet.", text_columns=0)
+        heads = tuple(f"{words}, {unit}" for words in (say("First"), say("Second"), say("Apart"), say("Allowed")))
+        return Table(say("Points"), heads, tuple(rows), (), say("No point is taken yet."), text_columns=0)
 
 
 def accuracy_of(spec: RigSpec, role: Role) -> Accuracy:

@@ -14,6 +14,7 @@ from analysis.records import Direction, Estimate, RunResult, TestResult
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
+from gui.words import mark, say
 
 LOWEST_PA, HIGHEST_PA = 10.0, 60.0
 """The scale shows at least these pressures."""
@@ -64,7 +65,7 @@ class FlowPicture:
     hidden: str
     empty: str
     y_label: str
-    x_label: str = "envelope pressure, Pa"
+    x_label: str = mark("envelope pressure, Pa")
 
 
 def flow_picture(moment: Moment) -> FlowPicture:
@@ -95,8 +96,8 @@ def flow_picture(moment: Moment) -> FlowPicture:
         targets=tuple(math.log10(target) for target in targets),
         note=_note(result.runs if result is not None else (), display),
         hidden=_hidden_words(hidden) or _regimes_words(curves, shown, display),
-        empty="" if any(_dots(curve) for curve in curves) else "The line grows here, point by point.",
-        y_label=f"flow, {unit_symbol(Quantity.FLOW, display)}",
+        empty="" if any(_dots(curve) for curve in curves) else say("The line grows here, point by point."),
+        y_label=say("flow, {unit}", unit=unit_symbol(Quantity.FLOW, display)),
     )
 
 
@@ -231,7 +232,7 @@ def _targets(moment: Moment) -> tuple[float, ...]:
 def _note(runs: Sequence[RunResult], display: Display) -> str:
     if len(runs) == 1:
         return f"n = {estimate_text(runs[0].n, display)}"
-    return " and ".join(f"n = {format_number(run.n.value, 3, display.decimal_mark)}" for run in runs)
+    return say(" and ").join(f"n = {format_number(run.n.value, 3, display.decimal_mark)}" for run in runs)
 
 
 def estimate_text(estimate: Estimate, display: Display) -> str:
@@ -254,12 +255,19 @@ def _regimes_words(curves: Sequence[Curve], shown: ShownTest | None, display: Di
             ends = (found.step_m3_h.value, found.step_m3_h.half_width)
             step, half = (to_display(item, Quantity.FLOW, display) for item in ends)
             unit = unit_symbol(Quantity.FLOW, display)
-            return f"flow, {unit}; dotted: {step:+.0f} ± {half:.0f} at 50 Pa after point {found.changed_at}"
+            return say(
+                "flow, {unit}; dotted: {step} ± {half} at 50 Pa after point {changed_at}",
+                unit=unit,
+                step=f"{step:+.0f}",
+                half=f"{half:.0f}",
+                changed_at=found.changed_at,
+            )
     return ""
 
 
 def _hidden_words(count: int) -> str:
     if not count:
         return ""
-    points = "1 point is" if count == 1 else f"{count} points are"
-    return f"{points} not shown: pressure or flow is not above 0."
+    if count == 1:
+        return say("1 point is not shown: pressure or flow is not above 0.")
+    return say("{count} points are not shown: pressure or flow is not above 0.", count=count)

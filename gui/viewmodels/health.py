@@ -24,18 +24,19 @@ from drivers.health import (
 from drivers.instrument import LinkState, LinkStatus
 from drivers.profile import ChannelSpec, Profile, load_profile
 from drivers.reading import Quality, Reading
+from gui.words import mark, say
 
 LOOKED_BACK_S = 30.0
 ZEROS = (WindowKind.ZERO_BEFORE, WindowKind.ZERO_AFTER)
 KINDS = ("frozen value", "noise floor", "drop-outs", "rate", "round trip", "zero drift", "battery")
 SHORT = {
-    "frozen value": "stands still",
+    "frozen value": mark("stands still"),
     "noise floor": "noisy",
     "drop-outs": "drop-outs",
     "rate": "slow",
-    "round trip": "answers late",
-    "zero drift": "zero moved",
-    "battery": "battery low",
+    "round trip": mark("answers late"),
+    "zero drift": mark("zero moved"),
+    "battery": mark("battery low"),
 }
 """What the ribbon says of a fact that is not well."""
 Health = Mapping[str, tuple[Fact, ...]]
@@ -119,7 +120,7 @@ def _round_trip(link: LinkStatus) -> Fact | None:
     if not link.round_trip_s:
         return None
     level = Level.WATCH if link.round_trip_s > LATE_S else Level.WELL
-    sentence = f"{link.name} answers after {1000 * link.round_trip_s:.0f} ms."
+    sentence = say("{name} answers after {time} ms.", name=link.name, time=f"{1000 * link.round_trip_s:.0f}")
     return Fact("round trip", level, sentence, link.round_trip_s)
 
 
@@ -134,7 +135,7 @@ def summary(facts: Sequence[Fact]) -> str:
     for kind in KINDS:
         found = [fact for fact in facts if fact.kind == kind]
         if not found and kind in ("frozen value", "drop-outs"):
-            parts.append("nothing stands still" if kind == "frozen value" else "no drop-outs")
+            parts.append(say("nothing stands still") if kind == "frozen value" else say("no drop-outs"))
         elif found and all(fact.level is Level.WELL for fact in found):
             parts += [fact.sentence.rstrip(".") for fact in found]
     return " · ".join(parts)

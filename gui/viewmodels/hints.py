@@ -13,6 +13,7 @@ from analysis.numbertext import format_number
 from analysis.records import Air, Building, TestResult
 from analysis.units import Display, Quantity, format_with_unit
 from gui.viewmodels.sheet import Sheet
+from gui.words import say
 
 ROOM_HEIGHT_M = (2.1, 6.0)
 MOST_SURFACE = 16.0
@@ -39,14 +40,20 @@ def hints(sheet: Sheet, display: Display) -> tuple[Hint, ...]:
 def volume_worth(sheet: Sheet, result: TestResult | None, display: Display) -> str:
     """Say what an error of the volume does to the result."""
     if sheet.plan.building.volume_m3 is None:
-        return "Without a volume the result is a flow and no air change rate."
+        return say("Without a volume the result is a flow and no air change rate.")
     n50 = result.mean.n50_per_h if result is not None else None
     if n50 is None:
-        return "5 % of volume moves the air change rate by 5 %."
+        return say("5 % of volume moves the air change rate by 5 %.")
     less, more = n50.value / (1 + VOLUME_SHARE), n50.value / (1 - VOLUME_SHARE)
     low, middle, high = (format_number(value, 2, display.decimal_mark) for value in (less, n50.value, more))
     step = format_number((more - less) / 2, 2, display.decimal_mark)
-    return f"5 % of volume moves the result by {step}: {middle} would be {low} or {high}."
+    return say(
+        "5 % of volume moves the result by {step}: {middle} would be {low} or {high}.",
+        step=step,
+        middle=middle,
+        low=low,
+        high=high,
+    )
 
 
 def _building(building: Building, display: Display) -> list[Hint]:
@@ -56,35 +63,47 @@ def _building(building: Building, display: Display) -> list[Hint]:
         height = volume / floor
         if not ROOM_HEIGHT_M[0] <= height <= ROOM_HEIGHT_M[1]:
             shown = format_with_unit(height, Quantity.LENGTH, display)
-            found.append(Hint("floor", f"Volume over floor area gives rooms {shown} high. Is one of the two mistyped?"))
+            found.append(
+                Hint(
+                    "floor",
+                    say("Volume over floor area gives rooms {shown} high. Is one of the two mistyped?", shown=shown),
+                )
+            )
     if volume is not None and envelope is not None:
         ball = math.cbrt(36 * math.pi) * volume ** (2 / 3)
         shown = format_with_unit(ball, Quantity.AREA, display, 0)
         if envelope < ball:
-            found.append(Hint("envelope", f"No body of this volume has less than {shown} of surface."))
+            found.append(Hint("envelope", say("No body of this volume has less than {shown} of surface.", shown=shown)))
         elif envelope > MOST_SURFACE * volume ** (2 / 3):
-            found.append(Hint("envelope", "Very much surface for this volume. Is one of the two mistyped?"))
+            found.append(Hint("envelope", say("Very much surface for this volume. Is one of the two mistyped?")))
     if building.height_m is not None and volume is not None and floor is not None:
         storey = volume / floor
         if building.height_m < 0.8 * storey:
             shown = format_with_unit(storey, Quantity.LENGTH, display)
-            found.append(Hint("height", f"Less than the rooms are high ({shown} by volume and floor area)."))
+            found.append(
+                Hint("height", say("Less than the rooms are high ({shown} by volume and floor area).", shown=shown))
+            )
     return found
 
 
 def _air(air: Air, building: Building, display: Display) -> list[Hint]:
     found: list[Hint] = []
     if not INDOOR_C[0] <= air.indoor_c <= INDOOR_C[1]:
-        found.append(Hint("indoor", "Unusual for the inside of a building. A number with °F or °C is read as such."))
+        found.append(
+            Hint("indoor", say("Unusual for the inside of a building. A number with °F or °C is read as such."))
+        )
     elif air.indoor_c < air.outdoor_c - 8:
-        found.append(Hint("outdoor", "Much warmer outside than inside. Are the two swapped?"))
+        found.append(Hint("outdoor", say("Much warmer outside than inside. Are the two swapped?")))
     if air.barometric_pa is not None:
         usual = pressure_at_altitude(building.altitude_m)
         if abs(air.barometric_pa - usual) > BAROMETER_PA:
             shown = format_with_unit(usual, Quantity.BAROMETRIC_PRESSURE, display)
             found.append(
-                Hint("barometer", f"About {shown} is usual at this altitude; not the value brought to sea level?")
+                Hint(
+                    "barometer",
+                    say("About {shown} is usual at this altitude; not the value brought to sea level?", shown=shown),
+                )
             )
     if air.wind_m_s is not None and air.wind_m_s > WINDY_M_S:
-        found.append(Hint("wind", "So much wind makes the interval wide. A calmer hour may be worth waiting for."))
+        found.append(Hint("wind", say("So much wind makes the interval wide. A calmer hour may be worth waiting for.")))
     return found

@@ -18,6 +18,7 @@ from analysis.units import Display, Quantity, format_estimate, format_value, uni
 from gui.theme import Tone
 from gui.viewmodels.hunt_zero import zero_words
 from gui.viewmodels.moment import Moment, RigState
+from gui.words import mark, say
 
 NO_FIGURE = "–"
 MINUS = "\u2212"
@@ -40,16 +41,16 @@ class HuntTab(StrEnum):
     @property
     def word(self) -> str:
         """The word on the tab."""
-        return _TABS[self.value]
+        return say(_TABS[self.value])
 
 
 _TABS = {
-    "trace": "Flow",
-    "leaks": "Leaks",
-    "left": "What is left",
-    "look": "How to look",
-    "zones": "Zones",
-    "phone": "Phone",
+    "trace": mark("Flow"),
+    "leaks": mark("Leaks"),
+    "left": mark("What is left"),
+    "look": mark("How to look"),
+    "zones": mark("Zones"),
+    "phone": mark("Phone"),
 }
 
 
@@ -165,11 +166,11 @@ def hunt_picture(moment: Moment, facts: HuntFacts) -> HuntPicture:
 
 def _idle(moment: Moment) -> str:
     if moment.rig.state is not RigState.CONNECTED or moment.snapshot is None:
-        return "No rig is connected. Connect one in Rig, then hold a pressure here."
+        return say("No rig is connected. Connect one in Rig, then hold a pressure here.")
     if moment.job is None:
-        return "No job is open: marks and leaks need one. Make one with Ctrl+N."
+        return say("No job is open: marks and leaks need one. Make one with Ctrl+N.")
     if moment.state is EngineState.IDLE:
-        return "No pressure is held. Choose one, then go and look for leaks while the fan holds it."
+        return say("No pressure is held. Choose one, then go and look for leaks while the fan holds it.")
     return moment.snapshot.sentence
 
 
@@ -179,16 +180,16 @@ def _pressure(snapshot: Snapshot | None, display: Display) -> tuple[str, Tone]:
     induced = snapshot.envelope_pa - (snapshot.zero_pa or 0.0)
     text = f"{format_value(induced, Quantity.PRESSURE, display)} {unit_symbol(Quantity.PRESSURE, display)}"
     if abs(induced - snapshot.target_pa) <= max(NEAR_SHARE * abs(snapshot.target_pa), NEAR_PA):
-        return f"{text} held", Tone.GOOD
+        return say("{text} held", text=text), Tone.GOOD
     target = f"{snapshot.target_pa:g}".replace("-", MINUS)
-    return f"{text}, wanted {target}", Tone.ATTENTION
+    return say("{text}, wanted {target}", text=text, target=target), Tone.ATTENTION
 
 
 def _flow(now: Estimate | None, reference: str, display: Display) -> Big:
     unit = unit_symbol(Quantity.FLOW, display)
-    caption = f"Leakage flow at {reference} Pa, now"
+    caption = say("Leakage flow at {reference} Pa, now", reference=reference)
     if now is None:
-        return Big(caption, NO_FIGURE, unit, Tone.QUIET, f"{caption}: no figure yet")
+        return Big(caption, NO_FIGURE, unit, Tone.QUIET, say("{caption}: no figure yet", caption=caption))
     value = format_value(now.value, Quantity.FLOW, display)
     return Big(caption, value, unit, Tone.FLOW, f"{caption}: {value} {unit}")
 
@@ -200,17 +201,26 @@ def _rate(moment: Moment, look: HoldLook | None, now: Estimate | None, display: 
     at_50 = at_50_pa(now, look)
     rate = Estimate(at_50.value / volume, at_50.low / volume, at_50.high / volume)
     text = format_estimate(rate, Quantity.AIR_CHANGE, display).value
-    far = f", brought from {look.held_pa:g} Pa" if at_50.extrapolated else ""
-    return f"{text} air changes per hour at 50 Pa{far}"
+    far = say(", brought from {held_pa} Pa", held_pa=f"{look.held_pa:g}") if at_50.extrapolated else ""
+    return say("{text} air changes per hour at 50 Pa{far}", text=text, far=far)
 
 
 def _band(now: Estimate | None, look: HoldLook | None, reference: str, display: Display) -> str:
     if now is None:
         wait = seconds_to_learn(look)
-        return f"The wind at this house is being learnt: {wait} s to go." if wait else "No reading to show."
+        return (
+            say("The wind at this house is being learnt: {wait} s to go.", wait=wait)
+            if wait
+            else say("No reading to show.")
+        )
     half = format_estimate(now, Quantity.FLOW, display).plus_minus
     unit = unit_symbol(Quantity.FLOW, display)
-    return f"± {half} {unit} (95 %) over the last 10 s, each reading brought to {reference} Pa"
+    return say(
+        "± {half} {unit} (95 %) over the last 10 s, each reading brought to {reference} Pa",
+        half=half,
+        unit=unit,
+        reference=reference,
+    )
 
 
 def _way(moment: Moment, look: HoldLook, now: Estimate) -> tuple[float | None, str]:
@@ -218,29 +228,33 @@ def _way(moment: Moment, look: HoldLook, now: Estimate) -> tuple[float | None, s
     target = target_flow_m3_h(plan) if plan is not None else None
     first = look.since.before_m3_h if look.since is not None else None
     if target is None or first is None or plan is None:
-        return None, "No target at 50 Pa is set for the stage." if target is None else ""
+        return None, say("No target at 50 Pa is set for the stage.") if target is None else ""
     start = at_50_pa(Estimate(first, first, first), look).value
     flow = at_50_pa(now, look)
     unit = unit_symbol(Quantity.FLOW, moment.display)
     goal = f"{format_value(target, Quantity.FLOW, moment.display)} {unit}"
     if flow.value <= target:
-        return 1.0, f"At the target of {goal}: only a test by the method counts"
+        return 1.0, say("At the target of {goal}: only a test by the method counts", goal=goal)
     if start <= target:
-        return 0.0, f"Above the target of {goal}"
+        return 0.0, say("Above the target of {goal}", goal=goal)
     share = min(max((start - flow.value) / (start - target), 0.0), 1.0)
     begun = format_value(start, Quantity.FLOW, moment.display)
-    return share, f"{100 * share:.0f} % of the way from {begun} to the target of {goal}"
+    return share, say(
+        "{share} % of the way from {begun} to the target of {goal}", share=f"{100 * share:.0f}", begun=begun, goal=goal
+    )
 
 
 def _since(since: Change | None, counted_from: str, display: Display) -> Big:
-    caption = f"Since the mark at {counted_from}" if counted_from else "Since you started"
+    caption = (
+        say("Since the mark at {counted_from}", counted_from=counted_from) if counted_from else say("Since you started")
+    )
     unit = unit_symbol(Quantity.FLOW, display)
     if since is None:
-        return Big(caption, NO_FIGURE, unit, Tone.QUIET, f"{caption}: no figure yet")
+        return Big(caption, NO_FIGURE, unit, Tone.QUIET, say("{caption}: no figure yet", caption=caption))
     value = signed(since.difference_m3_h, display)
     sure = since.sureness is Sureness.SURE
     tone = Tone.PLAIN if not sure else Tone.GOOD if since.difference_m3_h.value < 0.0 else Tone.BAD
-    return Big(caption, value, unit, tone, f"{caption}: {value} {unit}, {since.sureness}")
+    return Big(caption, value, unit, tone, f"{caption}: {value} {unit}, {say(since.sureness)}")
 
 
 def _detail(since: Change | None, look: HoldLook | None, display: Display) -> str:
@@ -252,7 +266,13 @@ def _detail(since: Change | None, look: HoldLook | None, display: Display) -> st
     area = abs(since.difference_m3_h.value) * factor
     text = format_value(area, Quantity.LEAKAGE_AREA, display)
     unit = unit_symbol(Quantity.LEAKAGE_AREA, display)
-    return f"± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference:g} Pa (Cd 0.611)"
+    return say(
+        "± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)",
+        half=half,
+        text=text,
+        unit=unit,
+        reference=f"{reference:g}",
+    )
 
 
 def _verdict(since: Change | None, look: HoldLook | None) -> tuple[str, Tone]:
@@ -260,11 +280,11 @@ def _verdict(since: Change | None, look: HoldLook | None) -> tuple[str, Tone]:
         return "", Tone.QUIET
     match since.sureness:
         case Sureness.SURE:
-            return "sure", Tone.GOOD if since.difference_m3_h.value < 0.0 else Tone.BAD
+            return say("sure"), Tone.GOOD if since.difference_m3_h.value < 0.0 else Tone.BAD
         case Sureness.NOT_SURE:
-            return "not sure: as small as the wind", Tone.QUIET
+            return say("not sure: as small as the wind"), Tone.QUIET
         case Sureness.TOO_WINDY:
-            return "too windy to tell", Tone.ATTENTION
+            return say("too windy to tell"), Tone.ATTENTION
 
 
 def _least(look: HoldLook | None, display: Display) -> str:
@@ -273,7 +293,12 @@ def _least(look: HoldLook | None, display: Display) -> str:
     text = format_value(look.smallest_m3_h, Quantity.FLOW, display, 1)
     share = 100.0 * look.smallest_m3_h / look.unrest.mean_m3_h
     unit = unit_symbol(Quantity.FLOW, display)
-    least = f"Least change that can be told in 30 s now: {text} {unit} ({share:.1f} %)"
+    least = say(
+        "Least change that can be told in 30 s now: {text} {unit} ({share} %)",
+        text=text,
+        unit=unit,
+        share=f"{share:.1f}",
+    )
     return f"{least.replace('.', display.decimal_mark)} · {zero_words(look)}"
 
 
@@ -288,21 +313,21 @@ def brought(item: SealedLook, look: HoldLook, display: Display) -> tuple[str, To
     if change is None:
         waited = max(look.trace.end_s - item.done_s, 0.0)
         if waited < FEWEST_AFTER_S:
-            return f"{FEWEST_AFTER_S - waited:.0f} s to go", Tone.QUIET
-        return "nothing quiet before it", Tone.QUIET
+            return say("{waited} s to go", waited=f"{FEWEST_AFTER_S - waited:.0f}"), Tone.QUIET
+        return say("nothing quiet before it"), Tone.QUIET
     text = format_estimate(change.difference_m3_h, Quantity.FLOW, display)
     if change.sureness is Sureness.SURE:
         good = change.difference_m3_h.value < 0.0
         return f"{text.value} ± {text.plus_minus}", Tone.GOOD if good else Tone.BAD
     if change.sureness is Sureness.TOO_WINDY:
-        return "too windy to tell", Tone.ATTENTION
-    return f"not told from none (± {text.plus_minus})", Tone.QUIET
+        return say("too windy to tell"), Tone.ATTENTION
+    return say("not told from none (± {plus_minus})", plus_minus=text.plus_minus), Tone.QUIET
 
 
 def leak_name(number: int | None, leaks: Mapping[int, Leak]) -> str:
     """Return what a leak is called."""
     leak = leaks.get(number) if number is not None else None
-    return "Unnamed" if leak is None else f"{number} {leak.place}"
+    return say("Unnamed") if leak is None else f"{number} {leak.place}"
 
 
 def signed(difference: Estimate, display: Display) -> str:
@@ -313,5 +338,5 @@ def signed(difference: Estimate, display: Display) -> str:
 
 def _age(age_s: float | None) -> str:
     if age_s is None:
-        return "no data"
-    return f"data {age_s:.1f} s old" if age_s < 100.0 else "data older than 100 s"
+        return say("no data")
+    return say("data {seconds} s old", seconds=f"{age_s:.1f}") if age_s < 100.0 else say("data older than 100 s")

@@ -15,6 +15,7 @@ from acquisition.sealing.session import COUNTED_FROM
 from analysis.sealing.watch import Step, StepKind
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from drivers.clock import NS_PER_S
+from gui.words import say
 
 Values = NDArray[np.float64]
 SHOWN_S = 600.0
@@ -113,11 +114,11 @@ def _words(mark: SealingMark, leaks: Mapping[int, Leak]) -> str:
     words = {
         SealingMarkKind.STARTS: "",
         SealingMarkKind.DONE: f"{mark.leak} {name}",
-        SealingMarkKind.NOTE: "from here" if mark.text == COUNTED_FROM else mark.text,
-        SealingMarkKind.NEW_LEAK: f"found {mark.leak}",
+        SealingMarkKind.NOTE: say("from here") if mark.text == COUNTED_FROM else mark.text,
+        SealingMarkKind.NEW_LEAK: say("found {leak}", leak=mark.leak),
     }[mark.kind]
     return words if len(words) <= LONGEST_WORDS else f"{words[: LONGEST_WORDS - 1]}…"
 
 
 def _told(step: Step) -> str:
-    return "looks like a seal" if step.kind is StepKind.SEAL else step.kind.value
+    return say("looks like a seal") if step.kind is StepKind.SEAL else step.kind.value

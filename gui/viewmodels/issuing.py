@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from acquisition.job import JobDetails
 from acquisition.job.issues import Issue
 from acquisition.kinds import TestKind
+from gui.words import say
 
 DRAFT = 0
 """Stands for the report as it would be issued now."""
@@ -45,7 +46,7 @@ def issue_picture(
     """
     shown = next((item for item in issues if item.id == chosen), None)
     return IssuePicture(
-        versions=((DRAFT, "As it is now"), *((item.id, version_words(item)) for item in reversed(issues))),
+        versions=((DRAFT, say("As it is now")), *((item.id, version_words(item)) for item in reversed(issues))),
         chosen=DRAFT if shown is None else shown.id,
         note=_issued_note(shown) if shown is not None else _draft_note(issues, number, kind, changed),
         signer=signer,
@@ -56,8 +57,12 @@ def issue_picture(
 
 def version_words(issue: Issue) -> str:
     """Return an issued report in a few words."""
-    number = issue.mark.number or "Without a number"
-    return f"{number}, revision {issue.mark.revision}" if issue.mark.revision else number
+    number = issue.mark.number or say("Without a number")
+    return (
+        say("{number}, revision {revision}", number=number, revision=issue.mark.revision)
+        if issue.mark.revision
+        else number
+    )
 
 
 def changed_since(issue: Issue | None, then: JobDetails | None, now: JobDetails) -> tuple[str, ...]:
@@ -70,14 +75,23 @@ def changed_since(issue: Issue | None, then: JobDetails | None, now: JobDetails)
 
 def _issued_note(issue: Issue) -> str:
     mark = issue.mark
-    reason = f" Issued again: {mark.reason}." if mark.reason else ""
-    return f"Issued {mark.utc.astimezone():%d.%m.%Y %H:%M}, signed by {mark.signed_by}. It never changes.{reason}"
+    reason = say(" Issued again: {reason}.", reason=mark.reason) if mark.reason else ""
+    return say(
+        "Issued {time}, signed by {signed_by}. It never changes.{reason}",
+        time=f"{mark.utc.astimezone():%d.%m.%Y %H:%M}",
+        signed_by=mark.signed_by,
+        reason=reason,
+    )
 
 
 def _draft_note(issues: Sequence[Issue], number: str, kind: TestKind, changed: Sequence[str]) -> str:
     if not issues:
         if not kind.certified:
-            return "A draft. Made to find leaks: it is issued without a number."
-        return f"A draft. It would be issued as {number}."
-    what = f"Edited since the last issue: {', '.join(changed)}." if changed else "As it was issued last."
-    return f"{what} Another issue would be revision {len(issues)}."
+            return say("A draft. Made to find leaks: it is issued without a number.")
+        return say("A draft. It would be issued as {number}.", number=number)
+    what = (
+        say("Edited since the last issue: {changed}.", changed=", ".join(changed))
+        if changed
+        else say("As it was issued last.")
+    )
+    return say("{what} Another issue would be revision {count}.", what=what, count=len(issues))

@@ -15,20 +15,21 @@ from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
 from gui.viewmodels.correction_draft import correction_text, read_corrections
 from gui.viewmodels.typed import day_of, figure
+from gui.words import mark, say
 
 Texts = dict[str, str]
 T = TypeVar("T")
 CURVE_WORDS = {
-    "power": "Power law",
-    "polynomial": "Polynomial of the pressure",
-    "root": "Polynomial of its root",
-    "table": "Table",
+    "power": mark("Power law"),
+    "polynomial": mark("Polynomial of the pressure"),
+    "root": mark("Polynomial of its root"),
+    "table": mark("Table"),
 }
 NUMBERS_WORDS = {
-    "power": "Coefficient in m³/(h·Paⁿ); exponent",
-    "polynomial": "c0; c1; c2 … in m³/h",
-    "root": "c0; c1; c2 … in m³/h",
-    "table": "Pa m³/h; Pa m³/h; …",
+    "power": mark("Coefficient in m³/(h·Paⁿ); exponent"),
+    "polynomial": mark("c0; c1; c2 … in m³/h"),
+    "root": mark("c0; c1; c2 … in m³/h"),
+    "table": mark("Pa m³/h; Pa m³/h; …"),
 }
 CALIBRATION_FIELDS = ("calibrated", "due", "months", "certificate", "laboratory", "schemes")
 RANGE_FIELDS = ("name", "curve", "numbers", "min_pa", "max_pa", "density", *CALIBRATION_FIELDS)
@@ -132,7 +133,9 @@ class _Reader:
         months = self.read(f"{stem}months", self._months)
         schemes = self.read(f"{stem}schemes", self._schemes)
         if calibrated is not None and due is not None and due < calibrated:
-            self.wrong[f"{stem}due"] = f"Due date is {due.isoformat()}: a day after the calibration is needed."
+            self.wrong[f"{stem}due"] = say(
+                "Due date is {due}: a day after the calibration is needed.", due=due.isoformat()
+            )
         if calibrated is None or months is None or len(self.wrong) > wrong_before:
             return None
         laboratory = " ".join(given["laboratory"].split())
@@ -167,14 +170,16 @@ class _Reader:
         curve = self.read(range_key(at, "numbers"), lambda text: self._curve(self.texts[range_key(at, "curve")], text))
         calibration = self.calibration(f"range.{at}.")
         if low is not None and high is not None and high <= low:
-            self.wrong[range_key(at, "max_pa")] = f"Upper end is {high:g} Pa: more than {low:g} Pa is needed."
+            self.wrong[range_key(at, "max_pa")] = say(
+                "Upper end is {high} Pa: more than {low} Pa is needed.", high=f"{high:g}", low=f"{low:g}"
+            )
         if name is None or low is None or high is None or density is None or curve is None or len(self.wrong) > before:
             return None
         try:
             check_curve(curve, low, high, "curve")
         except InvalidInput as error:
             words = error.allowed
-            self.wrong[range_key(at, "numbers")] = f"These numbers are no calibration: {words}."
+            self.wrong[range_key(at, "numbers")] = say("These numbers are no calibration: {words}.", words=words)
             return None
         return RangeEntry(name, curve, low, high, density, calibration)
 

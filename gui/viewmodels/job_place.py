@@ -13,7 +13,8 @@ from analysis.units import Display
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
 from gui.viewmodels.published import PublishedPicture, published_picture
-from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of, remembering
+from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of, hose_words, remembering
+from gui.words import say, within
 
 MEASURED = {"indoor": Role.INDOOR, "outdoor": Role.OUTDOOR, "barometer": Role.BAROMETER}
 
@@ -86,7 +87,7 @@ class JobSheetModel:
         self._wrong.pop(field_id, None)
         if changed == self.sheet:
             return False
-        self._history.note(field.label.lower(), self.sheet, changed)
+        self._history.note(within(say(field.label)), self.sheet, changed)
         self.sheet = changed
         return True
 
@@ -159,20 +160,22 @@ class JobSheetModel:
 
     def _choices(self, field: Field) -> tuple[tuple[str, str], ...]:
         if field.id == "stage":
-            return tuple((name, name) for name in stage_names(self.sheet.stages))
+            return tuple((say(name), say(name)) for name in stage_names(self.sheet.stages))
+        if field.id == "hose_check":
+            return tuple((words, words) for words in hose_words())
         if field.id != "preparation":
             return field.choices
-        return (("", "Not said"), *method_of(self.sheet.plan.method).preparations.items())
+        return (("", say("Not said")), *method_of(self.sheet.plan.method).preparations.items())
 
     def _note(self, field_id: str, measured: set[Role], result: TestResult | None, display: Display) -> str:
         if field_id == "volume":
             return volume_worth(self.sheet, result, display)
         if MEASURED.get(field_id) in measured:
-            return "The rig measures this; the value here counts where it does not read."
+            return say("The rig measures this; the value here counts where it does not read.")
         if field_id == "kind" and not self.sheet.plan.kind.certified:
-            return "Its report carries no certificate number; leaks come first."
+            return say("Its report carries no certificate number; leaks come first.")
         if field_id == "stage" and any(item.stage == self.sheet.plan.stage for item in self.sheet.stages):
-            return "Kind, limits and state of the building are remembered for each stage."
+            return say("Kind, limits and state of the building are remembered for each stage.")
         if field_id == "targets":
-            return "Highest first: it shows a loose seal at once."
+            return say("Highest first: it shows a loose seal at once.")
         return ""

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from acquisition.office.catalogue import JobLine
 from acquisition.told.jobs import jobs_table
+from gui.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,14 @@ def jobs_picture(
 
 def _status(found: tuple[JobLine, ...], known: int, words: str) -> str:
     if not known:
-        return "There is no job in this folder yet. Choose the folder in which your jobs are kept."
-    lines = f"{len(found)} of {known} lines" if words.strip() else f"{known} lines, newest first"
-    return f"{lines}, one for each test." if found else f"No job has these words; {known} lines were looked at."
+        return say("There is no job in this folder yet. Choose the folder in which your jobs are kept.")
+    lines = (
+        say("{count} of {known} lines", count=len(found), known=known)
+        if words.strip()
+        else say("{known} lines, newest first", known=known)
+    )
+    return (
+        say("{lines}, one for each test.", lines=lines)
+        if found
+        else say("No job has these words; {known} lines were looked at.", known=known)
+    )

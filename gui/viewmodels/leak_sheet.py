@@ -17,6 +17,7 @@ from analysis.sealing.parts import PARTS
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.sheet import Kind
+from gui.words import mark, say
 
 Choices = tuple[tuple[str, str], ...]
 PLAN = "plan"
@@ -25,18 +26,18 @@ STATUSES = (LeakStatus.FOUND, LeakStatus.SEALED, LeakStatus.VERIFIED, LeakStatus
 SIZE, MINUTES, COST = "size_guess_m3_h", "minutes", "cost"
 NUMBERS = (SIZE, MINUTES, COST)
 FIELDS: tuple[tuple[str, Kind, str, Choices], ...] = (
-    ("part", Kind.CHOICE, "Part of the building", tuple((part.id, part.title) for part in PARTS)),
-    ("storey", Kind.TEXT, "Storey", ()),
-    ("room", Kind.TEXT, "Room", ()),
-    ("side", Kind.TEXT, "Side", ()),
-    ("status", Kind.CHOICE, "Status", tuple((item.value, item.value) for item in STATUSES)),
-    ("found_by", Kind.CHOICE, "Found by", tuple((item.value, item.value) for item in HowFound)),
-    ("trade", Kind.TEXT, "Trade", ()),
-    (SIZE, Kind.NUMBER, "Guess at 50 Pa", ()),
-    ("material", Kind.TEXT, "Material", ()),
-    (MINUTES, Kind.NUMBER, "Work", ()),
-    (COST, Kind.NUMBER, "Cost", ()),
-    ("note", Kind.TEXT, "Note", ()),
+    ("part", Kind.CHOICE, mark("Part of the building"), tuple((part.id, part.title) for part in PARTS)),
+    ("storey", Kind.TEXT, mark("Storey"), ()),
+    ("room", Kind.TEXT, mark("Room"), ()),
+    ("side", Kind.TEXT, mark("Side"), ()),
+    ("status", Kind.CHOICE, mark("Status"), tuple((item.value, item.value) for item in STATUSES)),
+    ("found_by", Kind.CHOICE, mark("Found by"), tuple((item.value, item.value) for item in HowFound)),
+    ("trade", Kind.TEXT, mark("Trade"), ()),
+    (SIZE, Kind.NUMBER, mark("Guess at 50 Pa"), ()),
+    ("material", Kind.TEXT, mark("Material"), ()),
+    (MINUTES, Kind.NUMBER, mark("Work"), ()),
+    (COST, Kind.NUMBER, mark("Cost"), ()),
+    ("note", Kind.TEXT, mark("Note"), ()),
 )
 
 
@@ -179,9 +180,22 @@ def drop_words(drop: Drop, display: Display, exponent: float, volume_m3: float |
     area = unit_symbol(Quantity.LEAKAGE_AREA, display)
     flow = f"{plus_minus(drop.difference_m3_h, Quantity.FLOW, display)} {unit_symbol(Quantity.FLOW, display)}"
     parts = [
-        f"Sealing brought {flow} at {drop.reference_pa:g} Pa, {said(drop.sureness)}",
-        f"ELA4 {plus_minus(sizes.ela4_cm2, Quantity.LEAKAGE_AREA, display)} {area} (4 Pa, Cd 1, extrapolated)",
-        f"EqLA10 {plus_minus(sizes.eqla10_cm2, Quantity.LEAKAGE_AREA, display)} {area} (10 Pa, Cd 0.611, extrapolated)",
+        say(
+            "Sealing brought {flow} at {reference_pa} Pa, {said}",
+            flow=flow,
+            reference_pa=f"{drop.reference_pa:g}",
+            said=said(drop.sureness),
+        ),
+        say(
+            "ELA4 {plus_minus} {area} (4 Pa, Cd 1, extrapolated)",
+            plus_minus=plus_minus(sizes.ela4_cm2, Quantity.LEAKAGE_AREA, display),
+            area=area,
+        ),
+        say(
+            "EqLA10 {plus_minus} {area} (10 Pa, Cd 0.611, extrapolated)",
+            plus_minus=plus_minus(sizes.eqla10_cm2, Quantity.LEAKAGE_AREA, display),
+            area=area,
+        ),
     ]
     if sizes.n50_per_h is not None:
         parts.append(f"n50 {plus_minus(sizes.n50_per_h, Quantity.AIR_CHANGE, display)} 1/h")
@@ -190,7 +204,7 @@ def drop_words(drop: Drop, display: Display, exponent: float, volume_m3: float |
 
 def said(sureness: Sureness) -> str:
     """Return how sure a drop is, as people say it."""
-    return "not told from none" if sureness is Sureness.NOT_SURE else sureness.value
+    return say("not told from none") if sureness is Sureness.NOT_SURE else sureness.value
 
 
 def _row(number: int, leak: Leak, drop: Drop | None, display: Display) -> LeakRow:

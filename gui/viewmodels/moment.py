@@ -14,6 +14,7 @@ from analysis.records import Direction
 from analysis.units import Display
 from drivers.health import Fact
 from gui.viewmodels.shown import ShownTest
+from gui.words import mark, say
 
 
 class Place(StrEnum):
@@ -30,7 +31,18 @@ class Place(StrEnum):
     @property
     def word(self) -> str:
         """The name on the rail."""
-        return "Set-up" if self is Place.SETUP else self.value.capitalize()
+        return say(_PLACES[self])
+
+
+_PLACES = {
+    Place.JOB: mark("Job"),
+    Place.SETUP: mark("Set-up"),
+    Place.RIG: mark("Rig"),
+    Place.TEST: mark("Test"),
+    Place.HUNT: mark("Hunt"),
+    Place.STAGES: mark("Stages"),
+    Place.REPORT: mark("Report"),
+}
 
 
 class RigState(StrEnum):
@@ -105,4 +117,4 @@ class Moment:
 
 def directions_words(directions: tuple[Direction, ...]) -> str:
     """Return the directions of a test in words."""
-    return " and ".join(direction.value for direction in directions)
+    return say(" and ").join(say(direction.value) for direction in directions)

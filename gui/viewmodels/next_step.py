@@ -9,6 +9,8 @@ from acquisition.job import RecordState
 from acquisition.snapshot import EngineState, Snapshot
 from drivers.instrument import LinkState
 from gui.viewmodels.moment import JobMoment, Moment, Place, RigState, directions_words
+from gui.viewmodels.retold import retold
+from gui.words import mark, say
 
 
 class Verb(StrEnum):
@@ -52,21 +54,23 @@ def next_step(moment: Moment) -> NextStep:
     """Return what is happening, or what to do now."""
     snapshot = moment.snapshot
     if moment.closing or moment.rig.state is RigState.CLOSING:
-        return NextStep("Stopping: the fan is brought to its safe state.", "Please wait", Verb.NOTHING)
+        return NextStep(say("Stopping: the fan is brought to its safe state."), say("Please wait"), Verb.NOTHING)
     if snapshot is not None and snapshot.state is not EngineState.IDLE:
         return _during(snapshot, moment)
     if moment.job is None:
-        return NextStep("Open a job (Ctrl+O) or make a new one: it keeps every reading.", "New job", Verb.NEW_JOB)
+        return NextStep(
+            say("Open a job (Ctrl+O) or make a new one: it keeps every reading."), say("New job"), Verb.NEW_JOB
+        )
     if moment.place is Place.REPORT and moment.shown is not None and moment.shown.result is not None:
         if not moment.report_saved:
             return NextStep(
-                "This is the report as it will be saved. Look at what is missing, then save it.",
-                "Save the report",
+                say("This is the report as it will be saved. Look at what is missing, then save it."),
+                say("Save the report"),
                 Verb.SAVE_REPORT,
             )
     elif moment.job.fresh and moment.shown is not None:
-        sentence = snapshot.sentence if snapshot is not None else "The test has ended."
-        return NextStep(sentence, "Open the report", Verb.OPEN_REPORT)
+        sentence = retold(snapshot.sentence) if snapshot is not None else say("The test has ended.")
+        return NextStep(sentence, say("Open the report"), Verb.OPEN_REPORT)
     return _before(moment, moment.job)
 
 
@@ -74,30 +78,36 @@ def _during(snapshot: Snapshot, moment: Moment) -> NextStep:
     ask, place = snapshot.ask, moment.place
     if snapshot.state is EngineState.ASKING and ask is not None:
         if place not in (Place.TEST, Place.HUNT):  # nobody answers a question that is not on the screen
-            return NextStep("The test asks something and waits for you.", "Go to the test", Verb.GO_TO_TEST, ask.id)
-        return NextStep(_IN_SHORT.get(ask.id, ask.text), ask.choices[0], Verb.ANSWER, ask.id)
+            return NextStep(
+                say("The test asks something and waits for you."), say("Go to the test"), Verb.GO_TO_TEST, ask.id
+            )
+        return NextStep(retold(_IN_SHORT.get(ask.id, ask.text)), retold(ask.choices[0]), Verb.ANSWER, ask.id)
     if snapshot.state is EngineState.PAUSED:
-        return NextStep(snapshot.paused_reason, "Go on", Verb.GO_ON)
+        return NextStep(retold(snapshot.paused_reason), say("Go on"), Verb.GO_ON)
     if snapshot.held is not None:
-        held = f"Holding {snapshot.target_pa or 0.0:.0f} Pa".replace("-", "−")
+        held = say("Holding {target} Pa", target=f"{snapshot.target_pa or 0.0:.0f}").replace("-", "−")
         if place is not Place.HUNT:
-            return NextStep(f"{held}: marks, leaks and figures are in Hunt.", "End the hold", Verb.END_HOLD)
+            return NextStep(
+                say("{held}: marks, leaks and figures are in Hunt.", held=held), say("End the hold"), Verb.END_HOLD
+            )
         if moment.sealing:
             return NextStep(
-                f"{held}. {moment.sealing} is being sealed: press D when it is done.",
-                "Seal is done (D)",
+                say("{held}. {sealing} is being sealed: press D when it is done.", held=held, sealing=moment.sealing),
+                say("Seal is done (D)"),
                 Verb.SEAL_DONE,
             )
         return NextStep(
-            f"{held}. Press S when sealing starts, D when it is done.", "Mark sealing (S)", Verb.SEAL_STARTS
+            say("{held}. Press S when sealing starts, D when it is done.", held=held),
+            say("Mark sealing (S)"),
+            Verb.SEAL_STARTS,
         )
-    return NextStep(snapshot.sentence, "Pause test", Verb.PAUSE)
+    return NextStep(retold(snapshot.sentence), say("Pause test"), Verb.PAUSE)
 
 
 _IN_SHORT = {
-    "safety": "Read the list in the panel. Go on only when all of it is so.",
-    "outlook": "The wind speaks against a test today. Read why in the panel.",
-    "zeros-between": "Will somebody cover the fan between the points? The panel says why it pays.",
+    "safety": mark("Read the list in the panel. Go on only when all of it is so."),
+    "outlook": mark("The wind speaks against a test today. Read why in the panel."),
+    "zeros-between": mark("Will somebody cover the fan between the points? The panel says why it pays."),
 }
 """For questions too long for one line; the panel in the place has them in full."""
 
@@ -108,32 +118,34 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
     if snapshot is None:
         lead = f"{job.interrupted} " if job.interrupted else ""
         if moment.rig.first_source:
-            text = f"{lead}No rig is connected. Connect the simulated one, or choose instruments in Rig."
-            return NextStep(text, "Connect the simulated rig", Verb.CONNECT)
-        return NextStep(f"{lead}No rig is connected. Choose its instruments in Rig.", "Open Rig", Verb.GO_TO_RIG)
+            text = say("{lead}No rig is connected. Connect the simulated one, or choose instruments in Rig.", lead=lead)
+            return NextStep(text, say("Connect the simulated rig"), Verb.CONNECT)
+        return NextStep(
+            say("{lead}No rig is connected. Choose its instruments in Rig.", lead=lead), say("Open Rig"), Verb.GO_TO_RIG
+        )
     waiting = [link for link in snapshot.links if link.state is not LinkState.LINKED]
     if waiting:
         trouble = next((link.sentence for link in waiting if link.sentence), "")
-        text = trouble or f"Waiting for {waiting[0].name} on {waiting[0].port} to answer."
-        return NextStep(text, "Look at the rig", Verb.GO_TO_RIG)
+        text = trouble or say("Waiting for {name} on {port} to answer.", name=waiting[0].name, port=waiting[0].port)
+        return NextStep(text, say("Look at the rig"), Verb.GO_TO_RIG)
     if job.interrupted and moment.place is not Place.HUNT:
-        return NextStep(job.interrupted, "Go on with the test", Verb.RESUME)
+        return NextStep(job.interrupted, say("Go on with the test"), Verb.RESUME)
     if job.plan.building.volume_m3 is None and moment.place is not Place.JOB:
-        text = "The building's volume is missing: without it there is no air change rate."
-        return NextStep(text, "Enter the volume", Verb.GO_TO_VOLUME)
+        text = say("The building's volume is missing: without it there is no air change rate.")
+        return NextStep(text, say("Enter the volume"), Verb.GO_TO_VOLUME)
     if moment.place is Place.HUNT:
-        text = "Close windows and outside doors, open inside doors, then hold a pressure and look for leaks."
-        return NextStep(text, "Hold the pressure", Verb.HOLD)
-    return NextStep(_ready(moment, job), "Start the test", Verb.START)
+        text = say("Close windows and outside doors, open inside doors, then hold a pressure and look for leaks.")
+        return NextStep(text, say("Hold the pressure"), Verb.HOLD)
+    return NextStep(_ready(moment, job), say("Start the test"), Verb.START)
 
 
 def _ready(moment: Moment, job: JobMoment) -> str:
     if moment.snapshot is not None and moment.snapshot.last_error:
-        return moment.snapshot.last_error
+        return retold(moment.snapshot.last_error)
     ways = directions_words(job.plan.directions)
     if job.plan.building.volume_m3 is None:
-        return f"Ready to {ways}. Without a volume the result is a flow and no air change rate."
+        return say("Ready to {ways}. Without a volume the result is a flow and no air change rate.", ways=ways)
     stopped = moment.shown is not None and moment.shown.live and moment.shown.state is not RecordState.COMPLETE
     if stopped and moment.snapshot is not None:
-        return moment.snapshot.sentence
-    return f"Ready to {ways}: close windows and outside doors, open inside doors, then start."
+        return retold(moment.snapshot.sentence)
+    return say("Ready to {ways}: close windows and outside doors, open inside doors, then start.", ways=ways)

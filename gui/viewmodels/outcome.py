@@ -17,12 +17,13 @@ from analysis.units import Display, Quantity, format_estimate, format_value, to_
 from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
+from gui.words import mark, say
 
 NAMES = {
-    "n50_per_h": "air changes per hour at 50\u00a0Pa",
-    "q50_m3_h": "at 50\u00a0Pa",
-    "qe50_m3_h_m2": "at 50 Pa, of envelope",
-    "qf50_m3_h_m2": "at 50 Pa, of floor",
+    "n50_per_h": mark("air changes per hour at 50\u00a0Pa"),
+    "q50_m3_h": mark("at 50\u00a0Pa"),
+    "qe50_m3_h_m2": mark("at 50 Pa, of envelope"),
+    "qf50_m3_h_m2": mark("at 50 Pa, of floor"),
 }
 
 
@@ -64,7 +65,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     if moment.snapshot is not None and moment.snapshot.held is not None and shown is not None and shown.live:
         return _held(moment.snapshot, moment.snapshot.held, limit, display)
     if result is None:
-        why = shown.gap if shown is not None and shown.gap else "Nothing has been read yet."
+        why = shown.gap if shown is not None and shown.gap else say("Nothing has been read yet.")
         return _foretold(moment, _nothing(why, limit, display))
     quantity, official = headline(result.mean, limit)
     estimate = total_of(result, quantity) or official
@@ -77,7 +78,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
         title=_title(moment),
         figure=text.value,
         unit=unit,
-        interval=f"± {text.plus_minus} (95 %)" if sure else "no interval yet",
+        interval=f"± {text.plus_minus} (95 %)" if sure else say("no interval yet"),
         why=_why(estimate, verdict),
         limit=_limit_words(limit, display),
         verdict=words,
@@ -85,7 +86,13 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
         bar=_bar(estimate, limit, KINDS[quantity], display),
         others=_others(result.mean, quantity, display),
         scatter=_scatter(official, estimate, quantity, display),
-        spoken=f"{text.value} {unit}, plus or minus {text.plus_minus}. {words}",
+        spoken=say(
+            "{value} {unit}, plus or minus {plus_minus}. {words}",
+            value=text.value,
+            unit=unit,
+            plus_minus=text.plus_minus,
+            words=words,
+        ),
     )
 
 
@@ -97,7 +104,7 @@ def _foretold(moment: Moment, picture: OutcomePicture) -> OutcomePicture:
     outlook = snapshot.outlook
     return replace(
         picture,
-        interval=f"± {percent(outlook.chosen.with_kit)} expected",
+        interval=say("± {share} expected", share=percent(outlook.chosen.with_kit)),
         why=f"{outlook.sentence} {outlook.advice}".strip(),
         spoken=outlook.sentence,
     )
@@ -105,13 +112,13 @@ def _foretold(moment: Moment, picture: OutcomePicture) -> OutcomePicture:
 
 def _held(snapshot: Snapshot, held: HeldView, limit: Limit | None, display: Display) -> OutcomePicture:
     """Return what leaks at the pressure that is held, and by how much that has changed."""
-    empty = _nothing("It takes a few seconds until the flow is known.", limit, display)
-    title = f"What leaks at {snapshot.target_pa or 0.0:.0f} Pa".replace("-", "−")
+    empty = _nothing(say("It takes a few seconds until the flow is known."), limit, display)
+    title = say("What leaks at {target} Pa", target=f"{snapshot.target_pa or 0.0:.0f}").replace("-", "−")
     if held.flow_m3_h is None:
         return replace(empty, title=title, unit=unit_symbol(Quantity.FLOW, display))
-    change = "" if held.change is None else f"{100 * held.change:+.1f} % since the beginning"
+    change = "" if held.change is None else say("{change} % since the beginning", change=f"{100 * held.change:+.1f}")
     figure = format_value(held.flow_m3_h, Quantity.FLOW, display)
-    minutes = f"Held for {held.seconds / 60:.0f} min."
+    minutes = say("Held for {minutes} min.", minutes=f"{held.seconds / 60:.0f}")
     words = change.replace("-", "−").replace(".", display.decimal_mark)
     unit = unit_symbol(Quantity.FLOW, display)
     return replace(
@@ -122,8 +129,8 @@ def _held(snapshot: Snapshot, held: HeldView, limit: Limit | None, display: Disp
 def unit_words(quantity: str, display: Display) -> str:
     """Return what a quantity is counted in, in words."""
     if quantity == "n50_per_h":
-        return NAMES[quantity]
-    return f"{unit_symbol(KINDS[quantity], display)} {NAMES[quantity]}"
+        return say(NAMES[quantity])
+    return f"{unit_symbol(KINDS[quantity], display)} {say(NAMES[quantity])}"
 
 
 def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
@@ -133,33 +140,37 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
     likely = likelihood(verdict.probability)
     match verdict.verdict:
         case "meets":
-            return f"{likely} likely to meet it", Tone.GOOD
+            return say("{likely} likely to meet it", likely=likely), Tone.GOOD
         case "does not meet":
-            return f"does not meet: {likely} likely", Tone.BAD
+            return say("does not meet: {likely} likely", likely=likely), Tone.BAD
         case _:
-            return f"cannot tell today: {likely} likely", Tone.ATTENTION
+            return say("cannot tell today: {likely} likely", likely=likely), Tone.ATTENTION
 
 
 def _scatter(official: Estimate, shown: Estimate, quantity: str, display: Display) -> str:
     if official is shown or not math.isfinite(official.half_width):
         return ""
     text = format_estimate(official, KINDS[quantity], display)
-    return f"{text.value} ± {text.plus_minus} by the scatter of the line alone"
+    return say("{value} ± {plus_minus} by the scatter of the line alone", value=text.value, plus_minus=text.plus_minus)
 
 
 def _title(moment: Moment) -> str:
     shown = moment.shown
     if moment.busy and shown is not None and shown.live:
-        return "Result so far"
+        return say("Result so far")
     if shown is None or shown.result is None or shown.seen.own:
-        return "Result"
+        return say("Result")
     result = shown.result
-    return f"By {method_title(result.method)}, {fit_title(result.fit)}: not as this test was planned"
+    return say(
+        "By {method}, {fit}: not as this test was planned",
+        method=method_title(result.method),
+        fit=fit_title(result.fit),
+    )
 
 
 def _why(estimate: Estimate, verdict: Verdict | None) -> str:
     if estimate.extrapolated:
-        return "Extrapolated: 50 Pa lies outside the pressures that were measured."
+        return say("Extrapolated: 50 Pa lies outside the pressures that were measured.")
     if verdict is not None and verdict.settling is not None:
         return settling_words(verdict.settling)
     return ""
@@ -168,7 +179,7 @@ def _why(estimate: Estimate, verdict: Verdict | None) -> str:
 def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
     quantity = limit.quantity if limit is not None else "n50_per_h"
     return OutcomePicture(
-        title="Result so far",
+        title=say("Result so far"),
         figure="–",
         unit=unit_words(quantity, display),
         interval="",
@@ -178,15 +189,15 @@ def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
         tone=Tone.QUIET,
         bar=None,
         others="",
-        spoken=f"No result. {why}",
+        spoken=say("No result. {why}", why=why),
     )
 
 
 def _limit_words(limit: Limit | None, display: Display) -> str:
     if limit is None:
-        return "No limit set for this stage"
+        return say("No limit set for this stage")
     unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
-    title = "Stage limit" if limit.id == STAGE else limit_title(limit)
+    title = say("Stage limit") if limit.id == STAGE else limit_title(limit)
     return f"{title} {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
 
 

@@ -9,14 +9,15 @@ from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
+from gui.words import mark, say
 
 BLANK = "–"
 STRIKE_REASONS = (
-    "A door or window was opened",
-    "A gust of wind",
-    "A seal came off",
-    "The hose was moved",
-    "The wrong flow range was entered",
+    mark("A door or window was opened"),
+    mark("A gust of wind"),
+    mark("A seal came off"),
+    mark("The hose was moved"),
+    mark("The wrong flow range was entered"),
 )
 """Offered when a point is struck; any other text will do."""
 
@@ -60,7 +61,7 @@ def table_picture(moment: Moment, wanted: Direction | None) -> TablePicture:
         chosen = wanted if wanted in directions else directions[0]
         targets = plan.targets_pa if plan is not None else ()
         points = tuple(PointView(chosen.sign * target, PointState.PENDING) for target in targets)
-        footer = "Planned; nothing has been read yet." if points else ""
+        footer = say("Planned; nothing has been read yet.") if points else ""
     else:
         directions = tuple(dict.fromkeys(run.direction for run in shown.runs))
         chosen = wanted if wanted in directions else shown.runs[-1].direction
@@ -71,11 +72,11 @@ def table_picture(moment: Moment, wanted: Direction | None) -> TablePicture:
     return TablePicture(
         headings=(
             "",
-            "Target Pa",
-            "Mean Pa",
-            f"Flow {unit_symbol(Quantity.FLOW, display)}",
-            "Std. error",
-            "Time",
+            say("Target Pa"),
+            say("Mean Pa"),
+            say("Flow {unit}", unit=unit_symbol(Quantity.FLOW, display)),
+            say("Std. error"),
+            say("Time"),
         ),
         rows=rows,
         directions=directions,
@@ -101,7 +102,7 @@ def point_row(point: PointView, display: Display) -> PointRow:
         _error(point, display),
         "" if point.seconds is None else f"{point.seconds:.0f} s",
     )
-    tip = f"Struck: {point.struck_reason}" if point.struck_reason else ""
+    tip = say("Struck: {reason}", reason=point.struck_reason) if point.struck_reason else ""
     return PointRow(sign, tone, point.state, cells, point.window, tip)
 
 
@@ -120,4 +121,4 @@ def _zero_words(before_pa: float | None, after_pa: float | None, display: Displa
     def value(zero_pa: float | None) -> str:
         return BLANK if zero_pa is None else f"{format_value(zero_pa, Quantity.PRESSURE, display)} Pa"
 
-    return f"Zero-flow pressure before {value(before_pa)}, after {value(after_pa)}"
+    return say("Zero-flow pressure before {before}, after {after}", before=value(before_pa), after=value(after_pa))

@@ -8,6 +8,7 @@ from enum import StrEnum
 from acquisition.snapshot import EngineState
 from drivers.instrument import LinkState
 from gui.viewmodels.moment import Moment
+from gui.words import mark, say
 
 
 class PromptKind(StrEnum):
@@ -23,12 +24,13 @@ class PromptKind(StrEnum):
     ZERO = "zero"
 
 
-ACCEPT, END_TEST = "Go on with this instrument", "End the test here"
-STRIKE, LEAVE = "Strike the point", "Leave it"
-PUT_BACK, CLOSE_ANYWAY = "Put it back first", "Close all the same"
-RESUME, NOT_RESUME = "Go on with it", "Leave it as it is"
-FIT, NOT_FIT = "Fit this range", "Leave the range"
-CLOSE, STAY = "Stop the fan and close", "Stay"
+GO_ON = mark("Go on")
+ACCEPT, END_TEST = mark("Go on with this instrument"), mark("End the test here")
+STRIKE, LEAVE = mark("Strike the point"), mark("Leave it")
+PUT_BACK, CLOSE_ANYWAY = mark("Put it back first"), mark("Close all the same")
+RESUME, NOT_RESUME = mark("Go on with it"), mark("Leave it as it is")
+FIT, NOT_FIT = mark("Fit this range"), mark("Leave the range")
+CLOSE, STAY = mark("Stop the fan and close"), mark("Stay")
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,15 +59,15 @@ def running_prompt(moment: Moment) -> Prompt | None:
     if snapshot.state is not EngineState.PAUSED:
         return None
     stranger = next((link for link in snapshot.links if link.state is LinkState.WRONG_INSTRUMENT), None)
-    choices = ("Go on", END_TEST) if stranger is None else ("Go on", ACCEPT, END_TEST)
+    choices = (GO_ON, END_TEST) if stranger is None else (GO_ON, ACCEPT, END_TEST)
     lost = [link.sentence for link in snapshot.links if link.state is not LinkState.LINKED and link.sentence]
     return Prompt(
         PromptKind.PAUSED,
         f"paused {snapshot.paused_reason}",
-        "The test is paused",
+        say("The test is paused"),
         snapshot.paused_reason,
         choices,
-        " ".join(lost) or "Nothing is lost: the test goes on from the beginning of the interrupted step.",
+        " ".join(lost) or say("Nothing is lost: the test goes on from the beginning of the interrupted step."),
     )
 
 
@@ -74,8 +76,8 @@ def strike_prompt(window: int, target: str, reasons: tuple[str, ...]) -> Prompt:
     return Prompt(
         PromptKind.STRIKE,
         str(window),
-        f"Strike the point at {target} Pa",
-        "Why is it left out of the result? It stays in the record and can be restored.",
+        say("Strike the point at {target} Pa", target=target),
+        say("Why is it left out of the result? It stays in the record and can be restored."),
         (STRIKE, LEAVE),
         reasons=reasons,
     )
@@ -86,10 +88,13 @@ def resume_prompt(interrupted: str) -> Prompt:
     return Prompt(
         PromptKind.RESUME,
         "resume",
-        "A test was interrupted",
-        f"{interrupted} It can go on with the points that are still missing; the record says for how long it stood.",
+        say("A test was interrupted"),
+        say(
+            "{interrupted} It can go on with the points that are still missing; the record says for how long it stood.",
+            interrupted=interrupted,
+        ),
         (RESUME, NOT_RESUME),
-        "You will be asked to look at the set-up, and at the safety questions where their answers are too old.",
+        say("You will be asked to look at the set-up, and at the safety questions where their answers are too old."),
     )
 
 
@@ -98,9 +103,12 @@ def range_prompt(fitted: str, names: tuple[str, ...]) -> Prompt:
     return Prompt(
         PromptKind.RANGE,
         "range",
-        "Another flow range",
-        f"Range {fitted} is fitted now. Which one comes in its place? A running fan is stopped first, and the point is "
-        "begun again; each reading keeps the range that was fitted when it was made.",
+        say("Another flow range"),
+        say(
+            "Range {fitted} is fitted now. Which one comes in its place? A running fan is stopped first, and "
+            "the point is begun again; each reading keeps the range that was fitted when it was made.",
+            fitted=fitted,
+        ),
         (FIT, NOT_FIT),
         reasons=tuple(name for name in names if name != fitted),
     )
@@ -111,35 +119,35 @@ def close_prompt() -> Prompt:
     return Prompt(
         PromptKind.CLOSE,
         "close",
-        "A test is running",
-        "Closing stops the fan and ends the test; what was read so far is kept.",
+        say("A test is running"),
+        say("Closing stops the fan and ends the test; what was read so far is kept."),
         (CLOSE, STAY),
     )
 
 
 def owed_prompt(owed: tuple[str, ...]) -> Prompt:
     """Return the question before the window closes while something is not put back."""
-    named = "; ".join(owed[:4]) + ("; and more" if len(owed) > 4 else "")
+    named = "; ".join(owed[:4]) + (say("; and more") if len(owed) > 4 else "")
     return Prompt(
         PromptKind.OWED,
         "owed",
-        f"{len(owed)} things are not put back",
+        say("{count} things are not put back", count=len(owed)),
         f"{named}.",
         (PUT_BACK, CLOSE_ANYWAY),
-        "A water heater left off or an alarm left isolated harms the people who live here. The job stays open.",
+        say("A water heater left off or an alarm left isolated harms the people who live here. The job stays open."),
     )
 
 
 def _title(ask_id: str) -> str:
     return {
-        "safety": "Safety",
-        "cover-fan": "Cover the fan",
-        "uncover-fan": "Open the fan",
-        "turn-fan": "The other direction",
-        "outlook": "Is today the day?",
-        "zeros-between": "Zero-flow records between the points",
-        "fit-range": "Another flow range",
-        "which-range": "Which flow range is fitted?",
-        "set-up-again": "Look at the set-up again",
-        "lasting-step": "Something came off or closed",
-    }.get(ask_id, "A question")
+        "safety": say("Safety"),
+        "cover-fan": say("Cover the fan"),
+        "uncover-fan": say("Open the fan"),
+        "turn-fan": say("The other direction"),
+        "outlook": say("Is today the day?"),
+        "zeros-between": say("Zero-flow records between the points"),
+        "fit-range": say("Another flow range"),
+        "which-range": say("Which flow range is fitted?"),
+        "set-up-again": say("Look at the set-up again"),
+        "lasting-step": say("Something came off or closed"),
+    }.get(ask_id, say("A question"))

@@ -9,6 +9,7 @@ from acquisition.told.limits import limit_source, limit_words
 from analysis.limits import PublishedLimit, shipped_limits
 from analysis.limits.entry import ANYWHERE
 from analysis.units import Display
+from gui.words import say
 
 ALL_ZONES = ""
 
@@ -42,7 +43,10 @@ def published_picture(ticked: tuple[str, ...], details: JobDetails, display: Dis
     here = catalogue.at(place.id, details.zone if details.zone in place.zones else None)
     chosen = [item for item in catalogue.limits if item.id in ticked]
     others = [item for item in here if item.id not in ticked]
-    zones = [(ALL_ZONES, f"{place.zone_title}: all"), *((zone, f"Zone {zone}") for zone in place.zones)]
+    zones = [
+        (ALL_ZONES, say("{place}: all", place=place.zone_title)),
+        *((zone, say("Zone {zone}", zone=zone)) for zone in place.zones),
+    ]
     return PublishedPicture(
         places=tuple((item.id, item.title) for item in catalogue.places),
         place=place.id,

@@ -8,6 +8,7 @@ from acquisition.snapshot import EngineState
 from drivers.instrument import LinkState
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment, Place, RigState
+from gui.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,17 +41,17 @@ def _missing(place: Place, moment: Moment) -> tuple[str, Tone, str]:
             return _to_put_back(moment)
         case Place.RIG:
             if moment.rig.state is not RigState.CONNECTED or moment.snapshot is None:
-                return "!", Tone.ATTENTION, "No rig is connected."
+                return "!", Tone.ATTENTION, say("No rig is connected.")
             if any(link.state is not LinkState.LINKED for link in moment.snapshot.links):
-                return "✗", Tone.BAD, "An instrument does not answer."
+                return "✗", Tone.BAD, say("An instrument does not answer.")
         case Place.TEST:
             if moment.state in (EngineState.ASKING, EngineState.PAUSED):
-                return "!", Tone.ATTENTION, "The test waits for you."
+                return "!", Tone.ATTENTION, say("The test waits for you.")
             if moment.state is EngineState.RUNNING:
-                return "●", Tone.BAD, "A test is running."
+                return "●", Tone.BAD, say("A test is running.")
         case Place.REPORT:
             if moment.job is not None and moment.job.fresh:
-                return "●", Tone.GOOD, "There is a new result."
+                return "●", Tone.GOOD, say("There is a new result.")
     return "", Tone.QUIET, ""
 
 
@@ -59,13 +60,13 @@ def _to_put_back(moment: Moment) -> tuple[str, Tone, str]:
     if job is not None and job.forbidden:
         return "✗", Tone.BAD, job.forbidden
     if job is not None and job.owed:
-        return "!", Tone.ATTENTION, f"{len(job.owed)} to be put back."
+        return "!", Tone.ATTENTION, say("{count} to be put back.", count=len(job.owed))
     return "", Tone.QUIET, ""
 
 
 def _to_enter(moment: Moment) -> tuple[str, Tone, str]:
     if moment.job is None:
-        return "!", Tone.ATTENTION, "No job is open."
+        return "!", Tone.ATTENTION, say("No job is open.")
     if moment.job.plan.building.volume_m3 is None:
-        return "!", Tone.ATTENTION, "The volume of the building is missing."
+        return "!", Tone.ATTENTION, say("The volume of the building is missing.")
     return "", Tone.QUIET, ""

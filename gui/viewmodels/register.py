@@ -27,6 +27,7 @@ from gui.viewmodels.item_draft import (
     with_range,
     without_range,
 )
+from gui.words import mark, say
 
 Keep = Callable[[Register], None]
 """Writes the register; raises `InvalidInput` where it cannot."""
@@ -36,8 +37,8 @@ DUE_TONES = {
     DueState.OVERDUE: Tone.BAD,
     DueState.UNKNOWN: Tone.ATTENTION,
 }
-EMPTY = "Nothing is registered yet. Add your gauges and fans with the dates on their calibration certificates."
-NEEDED = "still to be typed"
+EMPTY = mark("Nothing is registered yet. Add your gauges and fans with the dates on their calibration certificates.")
+NEEDED = mark("still to be typed")
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,6 +107,7 @@ class RegisterModel:
         self.register = Register()
         self.chosen = ""
         self.trouble = ""
+        self.unusable = False
         self._keep: Keep = lambda _: None
         self._history: History[Register] = History()
         self._texts: Texts = {}
@@ -115,9 +117,10 @@ class RegisterModel:
         """Take the register of the user; one that cannot be read is left alone, and nothing is written over it."""
         self._keep = keep
         try:
-            self.register, self.trouble = read(), ""
+            self.register, self.trouble, self.unusable = read(), "", False
         except InvalidInput as error:
-            self.trouble = f"The register cannot be used, and is left as it is: {error}."
+            self.unusable = True
+            self.trouble = say("The register cannot be used, and is left as it is: {error}.", error=error)
         self.choose(self.register.equipment[0].id if self.register.equipment else "")
 
     @property
@@ -148,32 +151,36 @@ class RegisterModel:
         ids = {item.id for item in self.register.equipment}
         id_ = next(name for at in range(1, 10_000) if (name := f"{kind}-{at}") not in ids)
         title = re.sub("-", " ", id_).capitalize()
-        if self._set(f"{kind} added", self.register.with_item(Equipment(id_, kind, title))):
+        if self._set(say("{kind} added", kind=say(kind)), self.register.with_item(Equipment(id_, kind, title))):
             self.choose(id_)
 
     def remove(self) -> None:
         """Remove the chosen item; its field checks stay."""
-        if self.chosen and self._set("equipment removed", self.register.without(self.chosen)):
+        if self.chosen and self._set(say("equipment removed"), self.register.without(self.chosen)):
             self.choose("")
 
     def edit(self, key: str, text: str, mark: str) -> None:
         """Take what was typed into a field; the item is kept as soon as all its fields can be used."""
         if key in self._texts and self._texts[key] != text:
-            self._take({**self._texts, key: text}, f"equipment {key.rpartition('.')[2].replace('_', ' ')}", mark)
+            self._take(
+                {**self._texts, key: text},
+                say("equipment changed"),
+                mark,
+            )
 
     def add_range(self) -> None:
         """Add a flow range; it is kept once its calibration is typed."""
         names = {text for key, text in self._texts.items() if key.endswith(".name")}
         name = next(name for at in range(1, 99) if (name := f"range {at}") not in names)
-        self._take(with_range(self._texts, name), "flow range added", ".")
+        self._take(with_range(self._texts, name), say("flow range added"), ".")
 
     def remove_range(self, at: int) -> None:
         """Take a flow range away."""
-        self._take(without_range(self._texts, at), "flow range removed", ".")
+        self._take(without_range(self._texts, at), say("flow range removed"), ".")
 
     def add_check(self, check: FieldCheck) -> bool:
         """Keep a field check; return whether that went well."""
-        return self._set("field check", self.register.with_check(check))
+        return self._set(say("field check"), self.register.with_check(check))
 
     def item(self) -> Equipment | None:
         """Return the chosen item as it is kept."""
@@ -182,18 +189,24 @@ class RegisterModel:
     def picture(self, today: date, mark: str) -> RegisterPicture:
         """Return the page."""
         cards = tuple(self._card(item, today) for item in self.register.equipment)
-        return RegisterPicture(cards, "" if cards else EMPTY, self.trouble, self._item(today, mark))
+        return RegisterPicture(cards, "" if cards else say(EMPTY), self.trouble, self._item(today, mark))
 
     def _card(self, item: Equipment, today: date) -> ItemCard:
         state = all_due(item, today)[0]
-        parts = [item.kind.capitalize()]
-        parts += [f"serial {item.serial}"] if item.serial else []
+        parts = [say(item.kind.capitalize())]
+        parts += [say("serial {serial}", serial=item.serial)] if item.serial else []
         if item.calibration is not None:
             calibration = item.calibration
-            parts.append(f"calibrated {calibration.calibrated.isoformat()}, good until {calibration.due_date}")
+            parts.append(
+                say(
+                    "calibrated {calibrated}, good until {due_date}",
+                    calibrated=calibration.calibrated.isoformat(),
+                    due_date=calibration.due_date,
+                )
+            )
         count = len(item.ranges)
-        parts += [f"{count} flow range{'s' if count > 1 else ''}"] if count else []
-        parts += ["certificate kept"] if item.calibration is not None and item.calibration.certificate else []
+        parts += [say("1 flow range") if count == 1 else say("{count} flow ranges", count=count)] if count else []
+        parts += [say("certificate kept")] if item.calibration is not None and item.calibration.certificate else []
         chosen = item.id == self.chosen
         return ItemCard(item.id, item.title, due_words(state), DUE_TONES[state.state], " · ".join(parts), chosen)
 
@@ -210,7 +223,7 @@ class RegisterModel:
             note = notes.get(texts["name"], "") if not any(errors.values()) else ""
             ranges.append(RangePicture(texts, errors, note))
         own = {key: text for key, text in self._texts.items() if not key.startswith("range.")}
-        unkept = "Not kept yet: some fields cannot be used as they stand." if self._wrong else ""
+        unkept = say("Not kept yet: some fields cannot be used as they stand.") if self._wrong else ""
         return ItemPicture(
             id=item.id,
             title=item.title,
@@ -242,7 +255,7 @@ class RegisterModel:
     def _set(self, label: str, register: Register) -> bool:
         if register == self.register:
             return True
-        if self.trouble.startswith("The register cannot be used"):
+        if self.unusable:
             return False
         if not self._write(register):
             return False
@@ -254,9 +267,10 @@ class RegisterModel:
         try:
             self._keep(register)
         except InvalidInput as error:
-            self.trouble = f"Not kept: {error}."
+            self.trouble = say("Not kept: {error}.", error=error)
             return False
         self.trouble = ""
+        self.unusable = False
         return True
 
     def _restore(self, register: Register | None) -> None:
@@ -273,10 +287,10 @@ def due_words(status: DueStatus) -> str:
     """Return how a calibration stands, in two or three words."""
     days = status.days_left
     if days is None:
-        return "no calibration" if "no calibration" in status.sentence else "dated in the future"
+        return say("no calibration") if "no calibration" in status.sentence else say("dated in the future")
     if days < 0:
-        return f"ran out {_days(-days)} ago"
-    return f"due in {_days(days)}" if status.state is DueState.SOON else "in date"
+        return say("ran out {time} ago", time=_days(-days))
+    return say("due in {time}", time=_days(days)) if status.state is DueState.SOON else say("in date")
 
 
 def checks_table(register: Register, id_: str, mark: str) -> Table:
@@ -295,8 +309,8 @@ def checks_table(register: Register, id_: str, mark: str) -> Table:
     together = [[check for check in checks if {check.first, check.second} == pair] for pair in pairs]
     notes = [words for found in together if (words := history(found))]
     notes += [verdict(named(checks[-1], titles))] if checks else []
-    heads = ("Day", "Against", "Apart, Pa", "Allowed, Pa")
-    return Table("Field checks", heads, tuple(rows), tuple(notes), "None yet.", text_columns=2)
+    heads = (say("Day"), say("Against"), say("Apart, Pa"), say("Allowed, Pa"))
+    return Table(say("Field checks"), heads, tuple(rows), tuple(notes), say("None yet."), text_columns=2)
 
 
 def named(check: FieldCheck, titles: dict[str, str]) -> FieldCheck:
@@ -308,8 +322,11 @@ def named(check: FieldCheck, titles: dict[str, str]) -> FieldCheck:
 def _power_law_note(worst: float, mark: str) -> str:
     if worst < 5e-5:
         return ""
-    return f"A rig uses the power law nearest to it, at worst {format_number(100 * worst, 1, mark)} % of the flow off."
+    return say(
+        "A rig uses the power law nearest to it, at worst {share} % of the flow off.",
+        share=format_number(100 * worst, 1, mark),
+    )
 
 
 def _days(count: int) -> str:
-    return "1 day" if count == 1 else f"{count} days"
+    return say("1 day") if count == 1 else say("{count} days", count=count)

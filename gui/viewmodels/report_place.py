@@ -11,6 +11,7 @@ from acquisition.kinds import TestKind
 from acquisition.languages import ENGLISH, languages
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.shown import ShownTest
+from gui.words import say
 
 PREVIEW_PPI = 144.0
 OF_OFFICE = "office "
@@ -64,7 +65,7 @@ def report_picture(
     forbidden = moment.job is not None and bool(moment.job.forbidden)
     listed = [(record.id, title_of(record)) for record in tests]
     return ReportPicture(
-        tests=(*listed, *([(NO_TEST, "No test possible")] if forbidden else [])),
+        tests=(*listed, *([(NO_TEST, say("No test possible"))] if forbidden else [])),
         chosen=NO_TEST if no_test else shown.number if shown is not None else None,
         missing=_missing_of(moment, shown, office, no_test=no_test),
         why=why,
@@ -88,8 +89,14 @@ def title_of(record: TestRecord) -> str:
     stage = f", {record.plan.stage}" if record.plan.stage else ""
     state = "" if record.state is RecordState.COMPLETE else f", {record.state}"
     if record.rig.typed:
-        state += ", typed"
-    return f"Test {record.id}, {record.started.astimezone():%d.%m.%Y %H:%M}{stage}{state}"
+        state += say(", typed")
+    return say(
+        "Test {number}, {started}{stage}{state}",
+        number=record.id,
+        started=f"{record.started.astimezone():%d.%m.%Y %H:%M}",
+        stage=stage,
+        state=state,
+    )
 
 
 def _missing_of(moment: Moment, shown: ShownTest | None, office: str, *, no_test: bool) -> tuple[Missing, ...]:
@@ -97,17 +104,17 @@ def _missing_of(moment: Moment, shown: ShownTest | None, office: str, *, no_test
         return ()
     details = moment.job.details
     found = tuple(_unnamed(details)) if no_test or shown is None else missing(shown, details)
-    nameless = Missing("The office has no name to stand on the report.", f"{OF_OFFICE}name")
+    nameless = Missing(say("The office has no name to stand on the report."), f"{OF_OFFICE}name")
     return found if office.strip() else (*found, nameless)
 
 
 def _unnamed(details: JobDetails) -> list[Missing]:
     return [
-        Missing(f"The {name} is not named.", field)
+        Missing(say("The {name} is not named.", name=name), field)
         for field, name, value in (
-            ("tester", "tester", details.tester),
-            ("client", "client", details.client),
-            ("site", "site", details.site),
+            ("tester", say("tester"), details.tester),
+            ("client", say("client"), details.client),
+            ("site", say("site"), details.site),
         )
         if not value.strip()
     ]
@@ -118,21 +125,23 @@ def missing(shown: ShownTest, details: JobDetails) -> tuple[Missing, ...]:
     items = _unnamed(details)
     building, plan = shown.plan.building, shown.plan
     items += [
-        Missing(f"This test has no {name}; entered now, it counts from the next test on.", field)
+        Missing(say("This test has no {name}; entered now, it counts from the next test on.", name=name), field)
         for field, name, value in (
-            ("volume", "volume", building.volume_m3),
-            ("envelope", "envelope area", building.envelope_area_m2),
-            ("floor", "floor area", building.floor_area_m2),
-            ("height", "height", building.height_m),
-            ("wind", "wind", plan.air.wind_m_s),
-            ("limit", "limit", plan.limit),
+            ("volume", say("volume"), building.volume_m3),
+            ("envelope", say("envelope area"), building.envelope_area_m2),
+            ("floor", say("floor area"), building.floor_area_m2),
+            ("height", say("height"), building.height_m),
+            ("wind", say("wind"), plan.air.wind_m_s),
+            ("limit", say("limit"), plan.limit),
         )
         if value is None and (field != "limit" or plan.kind is TestKind.CODE)
     ]
     if shown.state not in (RecordState.COMPLETE, RecordState.RECORDING):
-        items.append(Missing(f"The test was {shown.state} before its end."))
+        items.append(Missing(say("The test was {state} before its end.", state=say(shown.state))))
     items += [
-        Missing(f"{run.direction.value.capitalize()}: no zero-flow pressure after the points.")
+        Missing(
+            say("{direction}: no zero-flow pressure after the points.", direction=say(run.direction.value.capitalize()))
+        )
         for run in shown.runs
         if run.zero_after_pa is None
     ]
@@ -151,12 +160,12 @@ def _recording(moment: Moment, shown: ShownTest) -> bool:
 
 def _why(moment: Moment, shown: ShownTest | None) -> str:
     if moment.job is None:
-        return "Open a job: the report is made from it."
+        return say("Open a job: the report is made from it.")
     if shown is None:
-        return "There is no test yet. The report is made from the first one."
+        return say("There is no test yet. The report is made from the first one.")
     if _recording(moment, shown):
-        return "The test is still running. The report follows when it has ended."
+        return say("The test is still running. The report follows when it has ended.")
     if shown.result is None:
-        reason = shown.gap or "Nothing has been read yet."
-        return f"This test has no result: {reason}"
+        reason = shown.gap or say("Nothing has been read yet.")
+        return say("This test has no result: {reason}", reason=reason)
     return ""

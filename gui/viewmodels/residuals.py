@@ -16,6 +16,7 @@ from gui.viewmodels.flow_plot import (
     runs_by_direction,
 )
 from gui.viewmodels.moment import Moment
+from gui.words import say
 
 SMALLEST_PCT = 1.0
 """The scale never shows less than this on either side."""
@@ -79,10 +80,10 @@ def residual_picture(moment: Moment) -> ResidualPicture:
         x_range=x_range,
         y_range=(-half, half),
         note=_note(curves),
-        empty="" if curves else "There is no line yet to be off.",
+        empty="" if curves else say("There is no line yet to be off."),
     )
 
 
 def _note(curves: list[OffsetCurve]) -> str:
     offsets = [abs(dot.percent) for curve in curves for dot in curve.taken]
-    return f"farthest off the line: {max(offsets):.1f} %" if offsets else ""
+    return say("farthest off the line: {share} %", share=f"{max(offsets):.1f}") if offsets else ""

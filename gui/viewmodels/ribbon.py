@@ -13,6 +13,7 @@ from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
 from gui.viewmodels.health import SHORT, unwell
 from gui.viewmodels.moment import Moment, RigState
+from gui.words import say
 
 NO_FIGURE = "–"
 MOST_LINKS = 4
@@ -53,7 +54,7 @@ def ribbon(moment: Moment) -> RibbonPicture:
     """Return the ribbon of a moment."""
     snapshot = moment.snapshot
     return RibbonPicture(
-        title=moment.job.details.name if moment.job is not None else "No job",
+        title=moment.job.details.name if moment.job is not None else say("No job"),
         subtitle=_subtitle(moment),
         figures=_figures(snapshot, moment.display),
         links=_links(moment, snapshot),
@@ -73,7 +74,7 @@ def _subtitle(moment: Moment) -> str:
     if moment.job is not None:
         parts.append(moment.job.plan.stage or moment.job.details.site)
     if moment.rig.simulated:
-        parts.append("simulated house, invented data")
+        parts.append(say("simulated house, invented data"))
     return " · ".join(part for part in parts if part)
 
 
@@ -82,9 +83,9 @@ def _figures(snapshot: Snapshot | None, display: Display) -> tuple[Figure, Figur
     flow = snapshot.flow_m3_h if snapshot is not None else None
     speed = snapshot.fan_fraction if snapshot is not None else None
     return (
-        _figure("Envelope", envelope, Quantity.PRESSURE, display),
-        _figure("Fan flow", flow, Quantity.FLOW, display),
-        _spoken("Fan speed", NO_FIGURE if speed is None else f"{100 * speed:.0f}", "%"),
+        _figure(say("Envelope"), envelope, Quantity.PRESSURE, display),
+        _figure(say("Fan flow"), flow, Quantity.FLOW, display),
+        _spoken(say("Fan speed"), NO_FIGURE if speed is None else f"{100 * speed:.0f}", "%"),
     )
 
 
@@ -94,14 +95,14 @@ def _figure(caption: str, value: float | None, quantity: Quantity, display: Disp
 
 
 def _spoken(caption: str, value: str, unit: str) -> Figure:
-    said = "no reading" if value == NO_FIGURE else f"{value} {unit}"
+    said = say("no reading") if value == NO_FIGURE else f"{value} {unit}"
     return Figure(caption, value, unit, f"{caption}: {said}")
 
 
 def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
     if snapshot is None:
-        words = "closing" if moment.rig.state is RigState.CLOSING else "no rig"
-        return (Lamp(Tone.QUIET, words, "Connect a rig in Rig (2)."),)
+        words = say("closing") if moment.rig.state is RigState.CLOSING else say("no rig")
+        return (Lamp(Tone.QUIET, words, say("Connect a rig in Rig (3).")),)
     fans = moment.rig.spec.fans if moment.rig.spec is not None else ()
     lamps = tuple(
         link_lamp(link, drive=link.name in fans, facts=moment.health.get(link.name, ())) for link in snapshot.links
@@ -110,42 +111,55 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
         return lamps
     rest = lamps[MOST_LINKS - 1 :]
     worst = next((lamp.tone for lamp in rest if lamp.tone is not Tone.GOOD), Tone.GOOD)
-    return (*lamps[: MOST_LINKS - 1], Lamp(worst, f"{len(rest)} more", "\n".join(lamp.words for lamp in rest)))
+    return (
+        *lamps[: MOST_LINKS - 1],
+        Lamp(worst, say("{count} more", count=len(rest)), "\n".join(lamp.words for lamp in rest)),
+    )
 
 
 def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = ()) -> Lamp:
     """Return the lamp of one link; with facts about its health also what is not well, in words."""
-    tip = link.sentence or f"{link.name} on {link.port}: {link.identity or 'no identity'}"
+    tip = link.sentence or say(
+        "{name} on {port}: {identity}", name=link.name, port=link.port, identity=link.identity or say("no identity")
+    )
     match link.state:
         case LinkState.LINKED:
             if link.port.startswith(HAND):
-                return Lamp(Tone.GOOD, f"{link.name} typed", f"{link.name}: a person types what it shows.")
+                return Lamp(
+                    Tone.GOOD,
+                    say("{name} typed", name=link.name),
+                    say("{name}: a person types what it shows.", name=link.name),
+                )
             rate = f" {link.rate_hz:.0f} Hz" if link.rate_hz >= 0.5 and not drive else ""
             trouble = unwell(facts)
             if trouble:
                 tone = Tone.BAD if trouble[0].level is Level.BAD else Tone.ATTENTION
-                words = SHORT.get(trouble[0].kind, trouble[0].kind)
+                words = say(SHORT.get(trouble[0].kind, trouble[0].kind))
                 return Lamp(tone, f"{link.name} {words}", " ".join(fact.sentence for fact in trouble))
-            return Lamp(Tone.GOOD, f"{link.name}{rate or ' linked'}", tip)
+            return Lamp(Tone.GOOD, f"{link.name}{rate}" if rate else say("{name} linked", name=link.name), tip)
         case LinkState.OPENING | LinkState.IDENTIFYING:
-            return Lamp(Tone.ATTENTION, f"{link.name} {link.state}", tip)
+            return Lamp(Tone.ATTENTION, f"{link.name} {say(link.state)}", tip)
         case LinkState.CLOSED:
-            return Lamp(Tone.QUIET, f"{link.name} closed", tip)
+            return Lamp(Tone.QUIET, say("{name} closed", name=link.name), tip)
         case _:
-            return Lamp(Tone.BAD, f"{link.name} {link.state}", tip)
+            return Lamp(Tone.BAD, f"{link.name} {say(link.state)}", tip)
 
 
 def _record(snapshot: Snapshot | None, moment: Moment) -> Lamp | None:
     recording = snapshot.recording if snapshot is not None else None
     if moment.job is not None and moment.job.alarm:
-        return Lamp(Tone.BAD, "not saved", moment.job.alarm)
+        return Lamp(Tone.BAD, say("not saved"), moment.job.alarm)
     if recording is None:
         if snapshot is not None and snapshot.state is not EngineState.IDLE:
-            return Lamp(Tone.QUIET, "between runs", "Readings between the runs are not kept.")
+            return Lamp(Tone.QUIET, say("between runs"), say("Readings between the runs are not kept."))
         return None
     if recording.alarm:
-        return Lamp(Tone.BAD, "not saved", recording.alarm)
-    return Lamp(Tone.BAD, f"rec {clock_text(recording.elapsed_s)}", "Every reading goes into the job file.")
+        return Lamp(Tone.BAD, say("not saved"), recording.alarm)
+    return Lamp(
+        Tone.BAD,
+        say("rec {time}", time=clock_text(recording.elapsed_s)),
+        say("Every reading goes into the job file."),
+    )
 
 
 def _record_detail(snapshot: Snapshot | None) -> str:
@@ -155,5 +169,5 @@ def _record_detail(snapshot: Snapshot | None) -> str:
 
 def _saved(recording: RecordingView) -> str:
     if recording.saved_utc is None:
-        return "not saved yet"
-    return f"saved {recording.saved_utc.astimezone():%H:%M:%S}"
+        return say("not saved yet")
+    return say("saved {time}", time=f"{recording.saved_utc.astimezone():%H:%M:%S}")

@@ -23,6 +23,7 @@ from gui.viewmodels.moment import Moment, RigState
 from gui.viewmodels.register import DUE_TONES
 from gui.viewmodels.ribbon import link_lamp
 from gui.viewmodels.rig_sheet import role_words, same
+from gui.words import say
 
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
@@ -120,7 +121,7 @@ def rig_picture(
     own = spec is not None and not rig.source and same(spec, draft)
     links = snapshot.links if snapshot is not None else ()
     return RigPicture(
-        title=spec.name if spec is not None else "No rig is connected",
+        title=spec.name if spec is not None else say("No rig is connected"),
         links=tuple(
             replace(link_row(link, spec, moment.health.get(link.name, ())), remedies=remedies(link, ports))
             for link in links
@@ -131,10 +132,10 @@ def rig_picture(
             for item in sources
         ),
         fitted=_fitted_words(spec, moment.display) if spec is not None else "",
-        empty="" if spec is not None else "Choose a simulated house, or put your own instruments together.",
-        simulated_button="Disconnect" if same_source else "Connect",
+        empty="" if spec is not None else say("Choose a simulated house, or put your own instruments together."),
+        simulated_button=say("Disconnect") if same_source else say("Connect"),
         disconnects=same_source,
-        own_button="Disconnect" if own else "Connect",
+        own_button=say("Disconnect") if own else say("Connect"),
         enabled=not moment.busy and not closing,
         problem="" if own else problem,
         due=calibration_words(spec, today) if spec is not None else (),
@@ -145,7 +146,15 @@ def calibration_words(spec: RigSpec, today: date) -> tuple[tuple[Tone, str], ...
     """Return what is not in order about the calibrations of what is in use, and which pressures are corrected."""
     found = [(DUE_TONES[status.state], status.sentence) for status in due_of_rig(in_use(spec), today)]
     found += [
-        (Tone.QUIET, f"{item.channel}: corrected by the certificate of {item.calibrated.isoformat()}, {item.words}.")
+        (
+            Tone.QUIET,
+            say(
+                "{channel}: corrected by the certificate of {calibrated}, {words}.",
+                channel=item.channel,
+                calibrated=item.calibrated.isoformat(),
+                words=item.words,
+            ),
+        )
         for item in spec.corrections
     ]
     return tuple(found)
@@ -165,16 +174,16 @@ def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ())
     warnings = tuple((Tone.BAD if fact.level is Level.BAD else Tone.ATTENTION, fact.sentence) for fact in unwell(facts))
     match link.state:
         case LinkState.LINKED:
-            state, words = "linked", _linked_words(link, drive=spec is not None and link.name in spec.fans)
-            state = "linked, not well" if warnings else state
+            state, words = say("linked"), _linked_words(link, drive=spec is not None and link.name in spec.fans)
+            state = say("linked, not well") if warnings else state
         case LinkState.OPENING:
-            state, words = "opening the port", link.sentence or f"Port {link.port}"
+            state, words = say("opening the port"), link.sentence or say("Port {port}", port=link.port)
         case LinkState.IDENTIFYING:
-            state, words = "asking who answers", link.sentence or f"Port {link.port}"
+            state, words = say("asking who answers"), link.sentence or say("Port {port}", port=link.port)
         case LinkState.LOST:
-            state, words = "lost, trying again", link.sentence or f"Port {link.port}"
+            state, words = say("lost, trying again"), link.sentence or say("Port {port}", port=link.port)
         case LinkState.WRONG_INSTRUMENT:
-            state, words = "another instrument answers", link.sentence
+            state, words = say("another instrument answers"), link.sentence
         case _:
             state, words = "closed", link.sentence
     acceptable = link.state is LinkState.WRONG_INSTRUMENT
@@ -183,29 +192,38 @@ def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ())
 
 def remedies(link: LinkStatus, ports: Sequence[PortInfo]) -> tuple[Remedy, ...]:
     """Return what can be copied where a sentence names a command, and the rule for the adapter that was refused."""
-    found = [Remedy(f"The command: {command}", command) for command in re.findall("`([^`]+)`", link.sentence)]
+    found = [
+        Remedy(say("The command: {command}", command=command), command)
+        for command in re.findall("`([^`]+)`", link.sentence)
+    ]
     usb_id = next((port.usb_id for port in ports if port.name == link.port), "")
     if found and usb_id and "usermod" in link.sentence:
         rule = access_rule(usb_id)
-        found.append(Remedy(f"Or for this adapter alone, as a line of {RULE_FILE}: {rule}", rule))
+        found.append(
+            Remedy(say("Or for this adapter alone, as a line of {file}: {rule}", file=RULE_FILE, rule=rule), rule)
+        )
     return tuple(found)
 
 
 def _linked_words(link: LinkStatus, *, drive: bool) -> str:
     if link.port.startswith(HAND):
-        return "A person reads this gauge and types what it shows, in the Test place."
+        return say("A person reads this gauge and types what it shows, in the Test place.")
     parts = [link.identity] if link.identity else []
     if link.rate_hz >= 0.5:
-        parts.append(f"{link.rate_hz:.0f} {'commands' if drive else 'readings'} a second")
+        parts.append(
+            say("{count} commands a second", count=f"{link.rate_hz:.0f}")
+            if drive
+            else say("{count} readings a second", count=f"{link.rate_hz:.0f}")
+        )
     if link.round_trip_s is not None:
-        parts.append(f"answers in {1000 * link.round_trip_s:.0f} ms")
+        parts.append(say("answers in {time} ms", time=f"{1000 * link.round_trip_s:.0f}"))
     if link.bad_frames:
-        parts.append(f"{link.bad_frames} garbled")
+        parts.append(say("{count} garbled", count=link.bad_frames))
     if link.no_replies:
-        parts.append(f"{link.no_replies} without answer")
+        parts.append(say("{count} without answer", count=link.no_replies))
     if link.reconnects:
-        parts.append(f"linked again {link.reconnects}×")
-    return " · ".join([f"Port {link.port}", *parts])
+        parts.append(say("linked again {count}×", count=link.reconnects))
+    return " · ".join([say("Port {port}", port=link.port), *parts])
 
 
 def _channels(spec: RigSpec, newest: Newest, display: Display) -> tuple[ChannelRow, ...]:
@@ -224,9 +242,14 @@ def _fitted_words(spec: RigSpec, display: Display) -> str:
     coefficient = format_value(item.coefficient_m3_h_pa_n, Quantity.FLOW_COEFFICIENT, display)
     unit = unit_symbol(Quantity.FLOW_COEFFICIENT, display)
     exponent = f"{item.exponent:g}".replace(".", display.decimal_mark)
-    return (
-        f"Fitted range {item.name}: {coefficient} {unit}, exponent {exponent}, "
-        f"calibrated from {item.min_pa:g} to {item.max_pa:g} Pa"
+    return say(
+        "Fitted range {name}: {coefficient} {unit}, exponent {exponent}, calibrated from {min_pa} to {max_pa} Pa",
+        name=item.name,
+        coefficient=coefficient,
+        unit=unit,
+        exponent=exponent,
+        min_pa=f"{item.min_pa:g}",
+        max_pa=f"{item.max_pa:g}",
     )
 
 

@@ -17,35 +17,36 @@ from drivers.errors import ProfileError
 from drivers.finding import Found
 from drivers.profile import ChannelSpec, Profile, load_profile, shipped_profiles
 from gui.viewmodels.history import History
+from gui.words import mark, say
 
 BAROMETRIC_PA = 40_000.0
 """A pressure channel that reaches this far is a barometer."""
 ROLE_WORDS = {
-    Role.ENVELOPE: "Envelope pressure",
-    Role.ENVELOPE_2: "Envelope pressure, tap 2",
-    Role.ENVELOPE_3: "Envelope pressure, tap 3",
-    Role.ENVELOPE_4: "Envelope pressure, tap 4",
-    Role.FLOW_ELEMENT: "Flow element pressure",
-    Role.FLOW_ELEMENT_2: "Flow element pressure, fan 2",
-    Role.FLOW: "Flow",
-    Role.FLOW_2: "Flow, fan 2",
-    Role.ZONE_1: "Indoors against zone 1",
-    Role.ZONE_2: "Indoors against zone 2",
-    Role.ZONE_3: "Indoors against zone 3",
-    Role.ZONE_4: "Indoors against zone 4",
-    Role.INDOOR: "Indoor temperature",
-    Role.INDOOR_2: "Indoor temperature, place 2",
-    Role.INDOOR_3: "Indoor temperature, place 3",
-    Role.OUTDOOR: "Outdoor temperature",
-    Role.OUTDOOR_2: "Outdoor temperature, place 2",
-    Role.BAROMETER: "Barometric pressure",
+    Role.ENVELOPE: mark("Envelope pressure"),
+    Role.ENVELOPE_2: mark("Envelope pressure, tap 2"),
+    Role.ENVELOPE_3: mark("Envelope pressure, tap 3"),
+    Role.ENVELOPE_4: mark("Envelope pressure, tap 4"),
+    Role.FLOW_ELEMENT: mark("Flow element pressure"),
+    Role.FLOW_ELEMENT_2: mark("Flow element pressure, fan 2"),
+    Role.FLOW: mark("Flow"),
+    Role.FLOW_2: mark("Flow, fan 2"),
+    Role.ZONE_1: mark("Indoors against zone 1"),
+    Role.ZONE_2: mark("Indoors against zone 2"),
+    Role.ZONE_3: mark("Indoors against zone 3"),
+    Role.ZONE_4: mark("Indoors against zone 4"),
+    Role.INDOOR: mark("Indoor temperature"),
+    Role.INDOOR_2: mark("Indoor temperature, place 2"),
+    Role.INDOOR_3: mark("Indoor temperature, place 3"),
+    Role.OUTDOOR: mark("Outdoor temperature"),
+    Role.OUTDOOR_2: mark("Outdoor temperature, place 2"),
+    Role.BAROMETER: mark("Barometric pressure"),
 }
 RANGE_FIELDS = {
-    "coefficient_m3_h_pa_n": ("Coefficient", "m³/(h·Paⁿ)"),
-    "exponent": ("Exponent", ""),
-    "min_pa": ("Calibrated from", "Pa"),
-    "max_pa": ("Calibrated to", "Pa"),
-    "reference_density_kg_m3": ("At air density", "kg/m³"),
+    "coefficient_m3_h_pa_n": (mark("Coefficient"), "m³/(h·Paⁿ)"),
+    "exponent": (mark("Exponent"), ""),
+    "min_pa": (mark("Calibrated from"), "Pa"),
+    "max_pa": (mark("Calibrated to"), "Pa"),
+    "reference_density_kg_m3": (mark("At air density"), "kg/m³"),
 }
 NOT_KNOWN = math.nan
 EMPTY = RigSpec(name="My rig", instruments=(), fan="", ranges=(), fitted="")
@@ -107,14 +108,14 @@ class RigSheetModel:
 
     def load(self, spec: RigSpec) -> None:
         """Take a rig out of a file."""
-        self._set("rig file", spec)
+        self._set(say("rig file"), spec)
 
     def problem(self) -> str:
         """Return what keeps the rig from being connected, empty when nothing does."""
         if self._wrong:
             return next(iter(self._wrong.values()))[1]
         if not self.spec.instruments:
-            return "Add the instruments of the rig, or load a rig file."
+            return say("Add the instruments of the rig, or load a rig file.")
         try:
             for instrument in self.spec.instruments:
                 if not instrument.port.strip():
@@ -138,7 +139,7 @@ class RigSheetModel:
 
     def set_name(self, name: str) -> None:
         """Name the rig."""
-        self._set("rig name", replace(self.spec, name=" ".join(name.split()) or self.spec.name))
+        self._set(say("rig name"), replace(self.spec, name=" ".join(name.split()) or self.spec.name))
 
     def take_found(self, found: Sequence[Found]) -> int:
         """Add the instruments that were found at ports; one that is there already gets its port. Return how many."""
@@ -157,7 +158,7 @@ class RigSheetModel:
             roles = self._suggested(choice, tuple(instruments))
             instruments.append(InstrumentSpec(name, item.profile, item.port.name, roles, item.serial))
         if tuple(instruments) != self.spec.instruments:
-            self._set_instruments("instruments found", tuple(instruments))
+            self._set_instruments(say("instruments found"), tuple(instruments))
         return count
 
     def take_equipment(self, item: Equipment) -> str:
@@ -169,21 +170,23 @@ class RigSheetModel:
             name = self._free_name("fan" if choice.kind == "drive" else "gauge", [i.name for i in instruments])
             roles = self._suggested(choice, tuple(instruments))
             instruments.append(InstrumentSpec(name, item.profile, "", roles, item.serial))
-            came.append(f"{name}, whose port is still to be chosen")
+            came.append(say("{name}, whose port is still to be chosen", name=name))
         ranges = ranges_of(item)
         if ranges:
             names = {entry.name for entry in ranges}
             kept = tuple(entry for entry in self.spec.ranges if entry.name not in names)
-            came.append(f"{len(ranges)} flow range{'s' if len(ranges) > 1 else ''}")
+            came.append(say("1 flow range") if len(ranges) == 1 else say("{count} flow ranges", count=len(ranges)))
             ranges = (*kept, *ranges)
         drives = [i.name for i in instruments if is_drive(i)]
         spec = self._with_ranges(ranges) if ranges else self.spec
-        self._set("equipment taken", replace(spec, instruments=tuple(instruments), fan=drives[0] if drives else ""))
+        self._set(
+            say("equipment taken"), replace(spec, instruments=tuple(instruments), fan=drives[0] if drives else "")
+        )
         if came:
-            return f"Taken into your own rig from {item.title}: {' and '.join(came)}."
+            return say("Taken into your own rig from {title}: {came}.", title=item.title, came=say(" and ").join(came))
         if known:
-            return f"{item.title} is in your own rig already."
-        return f"{item.title} has neither a profile nor flow ranges: choose its profile first."
+            return say("{title} is in your own rig already.", title=item.title)
+        return say("{title} has neither a profile nor flow ranges: choose its profile first.", title=item.title)
 
     def add_instrument(self, profile_id: str) -> None:
         """Add an instrument with a profile; channels get the roles that are still free."""
@@ -193,12 +196,12 @@ class RigSheetModel:
         name = self._free_name("fan" if choice.kind == "drive" else "gauge", [i.name for i in self.spec.instruments])
         port = f"{HAND}{name}" if choice.by_hand else ""
         made = InstrumentSpec(name, profile_id, port, self._suggested(choice, self.spec.instruments))
-        self._set_instruments("instrument added", (*self.spec.instruments, made))
+        self._set_instruments(say("instrument added"), (*self.spec.instruments, made))
 
     def remove_instrument(self, at: int) -> None:
         """Take an instrument away."""
         kept = tuple(item for index, item in enumerate(self.spec.instruments) if index != at)
-        self._set_instruments("instrument removed", kept)
+        self._set_instruments(say("instrument removed"), kept)
 
     def set_instrument(self, at: int, field: str, text: str) -> None:
         """Set `name`, `port`, `serial` or `profile` of an instrument."""
@@ -217,7 +220,7 @@ class RigSheetModel:
                 new = replace(new, port="")
         items = list(self.spec.instruments)
         items[at] = new
-        self._set_instruments(f"instrument {field}", tuple(items))
+        self._set_instruments(say("an instrument"), tuple(items))
 
     def set_role(self, at: int, channel: str, role: Role | None) -> None:
         """Give a channel a role; the same role is taken from any other channel."""
@@ -227,20 +230,20 @@ class RigSheetModel:
             if index == at and role is not None:
                 kept.append((channel, role))
             items.append(replace(item, channels=tuple(sorted(kept))))
-        self._set_instruments("channel role", tuple(items))
+        self._set_instruments(say("channel role"), tuple(items))
 
     def add_range(self) -> None:
         """Add a flow range whose calibration is still to be typed."""
         taken = [item.name for item in self.spec.ranges]
         name = next(name for name in (f"range {at}" for at in range(1, 99)) if name not in taken)
         made = FlowRange(name, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN)
-        self._set("range added", self._with_ranges((*self.spec.ranges, made)))
+        self._set(say("range added"), self._with_ranges((*self.spec.ranges, made)))
 
     def remove_range(self, at: int) -> None:
         """Take a flow range away."""
         self._wrong = {key: value for key, value in self._wrong.items() if not key.startswith("range.")}
         kept = tuple(item for index, item in enumerate(self.spec.ranges) if index != at)
-        self._set("range removed", self._with_ranges(kept))
+        self._set(say("range removed"), self._with_ranges(kept))
 
     def set_range(self, at: int, field: str, text: str) -> None:
         """Set the name or a number of a flow range; what cannot be used stays, with its error."""
@@ -250,7 +253,7 @@ class RigSheetModel:
         if field == "name":
             new = replace(old, name=text.strip() or old.name)
         else:
-            label = f"{RANGE_FIELDS[field][0]} of “{old.name}”"
+            label = say("{field} of “{name}”", field=say(RANGE_FIELDS[field][0]), name=old.name)
             try:
                 number = parse_number(text, label)
                 if number <= 0 or (field == "exponent" and number > 1):
@@ -263,22 +266,22 @@ class RigSheetModel:
         items = list(self.spec.ranges)
         items[at] = new
         fitted = new.name if self.spec.fitted == old.name else self.spec.fitted
-        self._set("flow range", replace(self._with_ranges(tuple(items)), fitted=fitted))
+        self._set(say("flow range"), replace(self._with_ranges(tuple(items)), fitted=fitted))
 
     def set_fitted(self, name: str) -> None:
         """Choose the flow range in use."""
-        self._set("fitted range", replace(self.spec, fitted=name))
+        self._set(say("fitted range"), replace(self.spec, fitted=name))
 
     def set_fitted_on(self, drive: str, name: str) -> None:
         """Choose the flow range in use on a further fan."""
         further = tuple(replace(fan, fitted=name) if fan.drive == drive else fan for fan in self.spec.further)
-        self._set(f"range fitted on {drive}", replace(self.spec, further=further))
+        self._set(say("range fitted on {drive}", drive=drive), replace(self.spec, further=further))
 
     def set_zone(self, role: Role, name: str) -> None:
         """Name a zone; no name is none."""
         names = dict(self.spec.zone_names) | {role: " ".join(name.split())}
         kept = tuple((zone, names[zone]) for zone in ZONES if names.get(zone))
-        self._set("zone name", replace(self.spec, zone_names=kept))
+        self._set(say("zone name"), replace(self.spec, zone_names=kept))
 
     def set_shutter(self, shutter: bool) -> None:
         """Say whether the fan closes by itself at rest."""
@@ -343,7 +346,7 @@ def same(one: RigSpec, other: RigSpec) -> bool:
 def role_words(spec: RigSpec, role: Role) -> str:
     """Return what a role is called in a rig: a zone by its name."""
     name = spec.zone_name(role)
-    return f"Indoors against {name}" if name else ROLE_WORDS[role]
+    return say("Indoors against {name}", name=name) if name else say(ROLE_WORDS[role])
 
 
 def number_text(value: float) -> str:

@@ -14,6 +14,7 @@ from analysis.records import Building
 from analysis.units import Display, Quantity, format_with_unit, unit_symbol
 from gui.viewmodels.history import History
 from gui.viewmodels.sheet import plain_number
+from gui.words import mark, say, within
 
 MOST_ODDITIES = 6
 
@@ -29,14 +30,14 @@ ROOM_COLUMNS = ("included", "name", "floor_area_m2", "height_m", "volume_m3", "r
 SURFACE_COLUMNS = ("included", "name", "area_m2", "adjoins", "reason")
 COLUMNS = {Part.ROOM: ROOM_COLUMNS, Part.SURFACE: SURFACE_COLUMNS}
 WORDS = {
-    "included": "In",
-    "name": "Name",
-    "floor_area_m2": "Floor area",
-    "height_m": "Mean height",
-    "volume_m3": "Volume",
-    "area_m2": "Area",
-    "adjoins": "Adjoins",
-    "reason": "Why it is out",
+    "included": mark("In"),
+    "name": mark("Name"),
+    "floor_area_m2": mark("Floor area"),
+    "height_m": mark("Mean height"),
+    "volume_m3": mark("Volume"),
+    "area_m2": mark("Area"),
+    "adjoins": mark("Adjoins"),
+    "reason": mark("Why it is out"),
 }
 SIZES = {
     "floor_area_m2": Quantity.AREA,
@@ -107,7 +108,7 @@ class RoomsModel:
         try:
             value: object = " ".join(text.split())
             if name in SIZES:
-                value = size(text, SIZES[name], display, f"{items[at].name}, {WORDS[name].lower()}")
+                value = size(text, SIZES[name], display, f"{items[at].name}, {within(say(WORDS[name]))}")
             elif name == "adjoins":
                 value = _adjoins(text)
             elif name == "name" and not value:
@@ -125,15 +126,21 @@ class RoomsModel:
         """Add an empty room or surface."""
         names = {item.name for item in self._items(part)}
         number = next(at for at in range(len(names) + 1, 10_000) if f"{part.capitalize()} {at}" not in names)
-        made = Room(f"Room {number}") if part is Part.ROOM else Surface(f"Surface {number}")
-        return self._replace(f"a new {part}", part, (*self._items(part), made))
+        made = (
+            Room(say("Room {number}", number=number))
+            if part is Part.ROOM
+            else Surface(say("Surface {number}", number=number))
+        )
+        return self._replace(
+            say("a new room") if part is Part.ROOM else say("a new surface"), part, (*self._items(part), made)
+        )
 
     def remove(self, part: Part, at: int) -> bool:
         """Take a room or surface away."""
         items = self._items(part)
         if not 0 <= at < len(items):
             return False
-        return self._replace(f"{items[at].name} taken away", part, (*items[:at], *items[at + 1 :]))
+        return self._replace(say("{name} taken away", name=items[at].name), part, (*items[:at], *items[at + 1 :]))
 
     def paste(self, part: Part, text: str, display: Display) -> bool:
         """Add what was copied out of a spreadsheet; all of it or, with an `error`, nothing."""
@@ -142,13 +149,13 @@ class RoomsModel:
                 rooms_from(text, display) if part is Part.ROOM else surfaces_from(text, display)
             )
         except InvalidInput as error:
-            self.error = f"Nothing was pasted: {error}."
+            self.error = say("Nothing was pasted: {error}.", error=error)
             return False
-        return self._replace(f"{len(made)} pasted {part}s", part, (*self._items(part), *made))
+        return self._replace(say("{count} pasted rows", count=len(made)), part, (*self._items(part), *made))
 
     def say_how(self, how: str) -> bool:
         """Say how it was measured."""
-        return self._change("how it was measured", replace(self.geometry, how=how if how in HOW else ""))
+        return self._change(say("how it was measured"), replace(self.geometry, how=how if how in HOW else ""))
 
     def undo(self) -> bool:
         """Go back one edit; return whether the geometry changed."""
@@ -171,7 +178,7 @@ class RoomsModel:
             how=self.geometry.how,
             sums=_sums(self.geometry, display),
             worth=worth,
-            odd=(*odd[:MOST_ODDITIES], *([f"And {more} more."] if more > 0 else [])),
+            odd=(*odd[:MOST_ODDITIES], *([say("And {more} more.", more=more)] if more > 0 else [])),
             error=self.error,
             versions=tuple(f"{item.utc.astimezone():%d.%m.%Y %H:%M}  {item.name}: {item.reason}" for item in versions),
             undo=self.undo_label,
@@ -187,7 +194,9 @@ class RoomsModel:
             return False
         changed = replace(items[at], **{name: value})  # type: ignore[arg-type]  # the name is one of COLUMNS
         return self._replace(
-            f"{WORDS[name].lower()} of {items[at].name}", part, (*items[:at], changed, *items[at + 1 :])
+            say("{field} of {name}", field=within(say(WORDS[name])), name=items[at].name),
+            part,
+            (*items[:at], changed, *items[at + 1 :]),
         )
 
     def _replace(self, label: str, part: Part, items: Sequence[Room | Surface]) -> bool:
@@ -215,7 +224,8 @@ class RoomsModel:
     def _table(self, part: Part, display: Display) -> TablePicture:
         columns = COLUMNS[part]
         head = [
-            f"{WORDS[name]}, {unit_symbol(SIZES[name], display)}" if name in SIZES else WORDS[name] for name in columns
+            f"{say(WORDS[name])}, {unit_symbol(SIZES[name], display)}" if name in SIZES else say(WORDS[name])
+            for name in columns
         ]
         return TablePicture(tuple(head), tuple(_row(item, columns[1:], display) for item in self._items(part)))
 
@@ -244,13 +254,16 @@ def _adjoins(text: str) -> Adjoins:
 def _sums(geometry: Geometry, display: Display) -> tuple[tuple[str, str], ...]:
     found = totals(geometry)
     named = (
-        ("Volume", Quantity.VOLUME, found.volume_m3),
-        ("Floor area", Quantity.AREA, found.floor_area_m2),
-        ("Envelope area", Quantity.AREA, found.envelope_area_m2),
+        (say("Volume"), Quantity.VOLUME, found.volume_m3),
+        (say("Floor area"), Quantity.AREA, found.floor_area_m2),
+        (say("Envelope area"), Quantity.AREA, found.envelope_area_m2),
     )
     rows = [(name, "–" if value is None else format_with_unit(value, kind, display)) for name, kind, value in named]
-    rows += [(f"to {kind}", format_with_unit(area, Quantity.AREA, display)) for kind, area in found.adjoining_m2]
-    return (*rows, ("Left out", ", ".join(found.left_out) or "nothing"))
+    rows += [
+        (say("to {kind}", kind=kind), format_with_unit(area, Quantity.AREA, display))
+        for kind, area in found.adjoining_m2
+    ]
+    return (*rows, (say("Left out"), ", ".join(found.left_out) or "nothing"))
 
 
 def _beside(geometry: Geometry, building: Building, display: Display) -> list[str]:
@@ -258,11 +271,15 @@ def _beside(geometry: Geometry, building: Building, display: Display) -> list[st
     found = totals(geometry)
     pairs = (
         ("volume", Quantity.VOLUME, found.volume_m3, building.volume_m3),
-        ("floor area", Quantity.AREA, found.floor_area_m2, building.floor_area_m2),
-        ("envelope area", Quantity.AREA, found.envelope_area_m2, building.envelope_area_m2),
+        (say("floor area"), Quantity.AREA, found.floor_area_m2, building.floor_area_m2),
+        (say("envelope area"), Quantity.AREA, found.envelope_area_m2, building.envelope_area_m2),
     )
     return [
-        f"The job sheet has another {name} ({format_with_unit(sheet, kind, display)}), and that one counts."
+        say(
+            "The job sheet has another {name} ({shown}), and that one counts.",
+            name=name,
+            shown=format_with_unit(sheet, kind, display),
+        )
         for name, kind, value, sheet in pairs
         if value is not None and sheet is not None and abs(value - sheet) > 1e-9 * max(value, sheet)
     ]

@@ -15,15 +15,16 @@ from drivers.spec import LinkSettings
 from drivers.teaching.channels import Meaning
 from drivers.teaching.registers import Candidate, RegisterLesson, RegisterScan, Scan, candidates, teach_registers
 from gui.viewmodels.teach import LETTERS, PickPicture, profile_id, value_text
+from gui.words import mark, say
 
 SPEEDS = (1200, 2400, 4800, 9600, 19_200, 38_400, 57_600, 115_200)
 PARITIES = ("none", "even", "odd")
-WIRES = {Wire.RTU: "Serial line (RTU)", Wire.TCP: "Network (TCP)"}
+WIRES = {Wire.RTU: mark("Serial line (RTU)"), Wire.TCP: mark("Network (TCP)")}
 MOST_SHOWN = 40
 HIGHEST_UNIT, MOST_COUNT, HIGHEST_REGISTER = 247, 1024, 65_535
-NOT_SCANNED = "Choose the port, the unit's number and the settings on its plate, and read its registers."
-SHOW = "Type what its display shows now, and choose the reading that fits."
-POINT = "Choose the reading that fits its display."
+NOT_SCANNED = mark("Choose the port, the unit's number and the settings on its plate, and read its registers.")
+SHOW = mark("Type what its display shows now, and choose the reading that fits.")
+POINT = mark("Choose the reading that fits its display.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,7 @@ class ScanModel:
     def __init__(self) -> None:
         """Begin with nothing read."""
         self.fields = ScanFields()
-        self.title = "My Modbus gauge"
+        self.title = say("My Modbus gauge")
         self.shown = ""
         self._errors: dict[str, str] = {}
         self._scan: RegisterScan | None = None
@@ -83,7 +84,7 @@ class ScanModel:
         first = self._whole("first", fields.first, 0, HIGHEST_REGISTER)
         count = self._whole("count", fields.count, 1, MOST_COUNT)
         if not fields.port:
-            self._errors["port"] = "The port of the instrument is needed."
+            self._errors["port"] = say("The port of the instrument is needed.")
         if unit is None or first is None or count is None or self._errors:
             return None
         link = LinkSettings(baud=int(fields.baud), parity=fields.parity)
@@ -166,20 +167,25 @@ class ScanModel:
             empty="" if self._offered or not done else self._none(),
             picks=tuple(_pick_picture(pick, meaning) for pick, meaning in self._picks.items()),
             title=self.title,
-            verdict=verdict or ("" if self._picks or not self._offered else POINT if self.shown else SHOW),
+            verdict=verdict or ("" if self._picks or not self._offered else say(POINT) if self.shown else say(SHOW)),
             ready=ready,
         )
 
     def _sentence(self) -> str:
         if self._seen is None:
-            return NOT_SCANNED
-        return self._seen.sentence if self._seen.done else f"{self._seen.share:.0%} is read. {self._seen.sentence}"
+            return say(NOT_SCANNED)
+        return (
+            self._seen.sentence
+            if self._seen.done
+            else say("{share} is read. {sentence}", share=f"{self._seen.share:.0%}", sentence=self._seen.sentence)
+        )
 
     def _none(self) -> str:
         if self._seen is None or not any(self._seen.registers.values()):
             return ""
-        return (
-            f"No register reads {self.shown} in any usual way. Look at the display again, or read the registers anew."
+        return say(
+            "No register reads {shown} in any usual way. Look at the display again, or read the registers anew.",
+            shown=self.shown,
         )
 
     def _offer(self) -> None:
@@ -198,7 +204,7 @@ class ScanModel:
         except InvalidInput:
             number = math.nan
         if not low <= number <= high or number != int(number):
-            self._errors[field] = f"A whole number of {low} to {high} is needed."
+            self._errors[field] = say("A whole number of {low} to {high} is needed.", low=low, high=high)
             return None
         return int(number)
 
@@ -209,10 +215,18 @@ class ScanModel:
 
 
 def _words(item: Candidate) -> str:
-    order = ", low word first" if item.low_first else ""
+    order = say(", low word first") if item.low_first else ""
     scale = f" × {item.scale:g}" if item.scale != 1.0 else ""
     value = f"{item.value:.6g}".replace("-", "\u2212")
-    return f"{value}   {item.space} register {item.register}, {item.words}{order}{scale}"
+    return say(
+        "{value}   {space} register {register}, {words}{order}{scale}",
+        value=value,
+        space=item.space,
+        register=item.register,
+        words=item.words,
+        order=order,
+        scale=scale,
+    )
 
 
 def _pick_picture(pick: Candidate, meaning: Meaning) -> PickPicture:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 
@@ -13,30 +13,42 @@ from analysis.units import Quantity, System
 from gui.settings import SCALES, Settings
 from gui.theme import Mode
 from gui.viewmodels.sheet import Kind
+from gui.words import Language, mark, say
 
 OFFICE, NUMBERS, FOLDERS, VIEW, UNITS = (
-    "Office, as it stands on reports",
-    "Numbers and names",
-    "Folders",
-    "View",
-    "Units",
+    mark("Office, as it stands on reports"),
+    mark("Numbers and names"),
+    mark("Folders"),
+    mark("View"),
+    mark("Units"),
 )
 GROUPS = (OFFICE, NUMBERS, FOLDERS, VIEW, UNITS)
 UNIT_PREFIX = "unit "
 QUANTITIES = {
-    Quantity.FLOW: "Flow",
-    Quantity.VOLUME: "Volume",
-    Quantity.AREA: "Area",
-    Quantity.LENGTH: "Length",
-    Quantity.TEMPERATURE: "Temperature",
-    Quantity.BAROMETRIC_PRESSURE: "Barometric pressure",
-    Quantity.SPEED: "Wind speed",
-    Quantity.LEAKAGE_AREA: "Leakage area",
-    Quantity.FLOW_PER_AREA: "Flow per area",
-    Quantity.FLOW_COEFFICIENT: "Leakage coefficient",
+    Quantity.FLOW: mark("Flow"),
+    Quantity.VOLUME: mark("Volume"),
+    Quantity.AREA: mark("Area"),
+    Quantity.LENGTH: mark("Length"),
+    Quantity.TEMPERATURE: mark("Temperature"),
+    Quantity.BAROMETRIC_PRESSURE: mark("Barometric pressure"),
+    Quantity.SPEED: mark("Wind speed"),
+    Quantity.LEAKAGE_AREA: mark("Leakage area"),
+    Quantity.FLOW_PER_AREA: mark("Flow per area"),
+    Quantity.FLOW_COEFFICIENT: mark("Leakage coefficient"),
 }
-MODES = {Mode.SYSTEM: "As the system", Mode.DARK: "Dark", Mode.LIGHT: "Light", Mode.SUNLIGHT: "Sunlight"}
-MARKS = {"": "As the system", ".": "Point", ",": "Comma"}
+MODES = {
+    Mode.SYSTEM: mark("As the system"),
+    Mode.DARK: mark("Dark"),
+    Mode.LIGHT: mark("Light"),
+    Mode.SUNLIGHT: mark("Sunlight"),
+}
+LANGUAGES = {
+    Language.SYSTEM: mark("As the system"),
+    Language.ENGLISH: "English",
+    Language.GERMAN: "Deutsch",
+    Language.FRENCH: "Français",
+}
+MARKS = {"": mark("As the language"), ".": mark("Point"), ",": mark("Comma")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,18 +105,23 @@ class SettingsModel:
 def _note(field: str, office: Office, now: datetime) -> str:
     if field == "number_pattern":
         number = certificate_number(office.number_pattern, office.next_number, now, "J-1")
-        return f"The next certificate is {number}. Names: {{year}} {{month}} {{day}} {{count}} {{job}}."
+        return say(
+            "The next certificate is {number}. Names: {{year}} {{month}} {{day}} {{count}} {{job}}.", number=number
+        )
     if field == "name_pattern":
         values = {**dict.fromkeys(NAME_FIELDS, ""), "name": "Mill Row 8", "test": "1", "job": "J-1"}
         names = " ".join(f"{{{name}}}" for name in NAME_FIELDS)
-        return f"Such as {file_name(office.name_pattern, values)}.pdf. Names: {names}."
+        return say(
+            "Such as {example}.pdf. Names: {names}.", example=file_name(office.name_pattern, values), names=names
+        )
     return {
-        "logo": "PNG or JPEG; a copy is kept with the settings.",
-        "opening": "Stands in front of the certificate.",
-        "closing": "Stands at the foot of the certificate.",
-        "jobs": "Where “Find a job” looks. Empty: beside the open job.",
-        "backup": "Every job is copied here when it is closed. Empty: no copies.",
-        "scale": "Counts from the next start.",
+        "logo": say("PNG or JPEG; a copy is kept with the settings."),
+        "opening": say("Stands in front of the certificate."),
+        "closing": say("Stands at the foot of the certificate."),
+        "jobs": say("Where “Find a job” looks. Empty: beside the open job."),
+        "backup": say("Every job is copied here when it is closed. Empty: no copies."),
+        "scale": say("Counts from the next start."),
+        "language": say("Counts from the next start. Reports have a language of their own."),
     }.get(field, "")
 
 
@@ -113,6 +130,8 @@ def _typed(field: str, text: str, office: Office, settings: Settings) -> tuple[O
         return office, _with_unit(field.removeprefix(UNIT_PREFIX), text, settings)
     if field == "mode":
         return office, replace(settings, mode=Mode(text))
+    if field == "language":
+        return office, replace(settings, language=Language(text))
     if field == "decimal_mark":
         return office, replace(settings, decimal_mark=text)
     if field == "scale":
@@ -150,28 +169,43 @@ def _unit(quantity: Quantity) -> Callable[[Office, Settings], str]:
     return read
 
 
-def _pairs(words: dict[Mode, str] | dict[str, str]) -> tuple[tuple[str, str], ...]:
+def _pairs(words: Mapping[Mode, str] | Mapping[Language, str] | Mapping[str, str]) -> tuple[tuple[str, str], ...]:
     return tuple((str(value), text) for value, text in words.items())
 
 
 ITEMS: tuple[_Item, ...] = (
-    _Item("name", OFFICE, "Name of the office", Kind.TEXT, _office("name")),
-    _Item("signer", OFFICE, "Usual signer", Kind.TEXT, _office("signer")),
-    _Item("address", OFFICE, "Address, at most five lines", Kind.LONG, _office("address")),
-    _Item("logo", OFFICE, "Logo", Kind.TEXT, _office("logo")),
-    _Item("opening", OFFICE, "Opening text", Kind.LONG, _office("opening")),
-    _Item("closing", OFFICE, "Closing text", Kind.LONG, _office("closing")),
-    _Item("number_pattern", NUMBERS, "Pattern of certificate numbers", Kind.TEXT, _office("number_pattern")),
-    _Item("next_number", NUMBERS, "Next count", Kind.TEXT, _office("next_number")),
-    _Item("name_pattern", NUMBERS, "Pattern of file names", Kind.TEXT, _office("name_pattern")),
-    _Item("jobs", FOLDERS, "Folder of jobs", Kind.TEXT, _office("jobs")),
-    _Item("backup", FOLDERS, "Backup folder", Kind.TEXT, _office("backup")),
-    _Item("mode", VIEW, "Theme", Kind.CHOICE, lambda _, settings: settings.mode.value, _pairs(MODES)),
-    _Item("decimal_mark", VIEW, "Decimal mark", Kind.CHOICE, lambda _, settings: settings.decimal_mark, _pairs(MARKS)),
+    _Item("name", OFFICE, mark("Name of the office"), Kind.TEXT, _office("name")),
+    _Item("signer", OFFICE, mark("Usual signer"), Kind.TEXT, _office("signer")),
+    _Item("address", OFFICE, mark("Address, at most five lines"), Kind.LONG, _office("address")),
+    _Item("logo", OFFICE, mark("Logo"), Kind.TEXT, _office("logo")),
+    _Item("opening", OFFICE, mark("Opening text"), Kind.LONG, _office("opening")),
+    _Item("closing", OFFICE, mark("Closing text"), Kind.LONG, _office("closing")),
+    _Item("number_pattern", NUMBERS, mark("Pattern of certificate numbers"), Kind.TEXT, _office("number_pattern")),
+    _Item("next_number", NUMBERS, mark("Next count"), Kind.TEXT, _office("next_number")),
+    _Item("name_pattern", NUMBERS, mark("Pattern of file names"), Kind.TEXT, _office("name_pattern")),
+    _Item("jobs", FOLDERS, mark("Folder of jobs"), Kind.TEXT, _office("jobs")),
+    _Item("backup", FOLDERS, mark("Backup folder"), Kind.TEXT, _office("backup")),
+    _Item("mode", VIEW, mark("Theme"), Kind.CHOICE, lambda _, settings: settings.mode.value, _pairs(MODES)),
+    _Item(
+        "language",
+        VIEW,
+        mark("Language of the window"),
+        Kind.CHOICE,
+        lambda _, settings: settings.language.value,
+        _pairs(LANGUAGES),
+    ),
+    _Item(
+        "decimal_mark",
+        VIEW,
+        mark("Decimal mark"),
+        Kind.CHOICE,
+        lambda _, settings: settings.decimal_mark,
+        _pairs(MARKS),
+    ),
     _Item(
         "scale",
         VIEW,
-        "Size of everything",
+        mark("Size of everything"),
         Kind.CHOICE,
         lambda _, settings: str(settings.scale),
         tuple((str(scale), f"{scale} %") for scale in SCALES),

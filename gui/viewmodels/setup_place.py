@@ -12,11 +12,13 @@ from acquisition.setup import Answer, Board, Gate, OpeningState, board_of, gate_
 from acquisition.setup.board import DONE, LEFT, OFF, ON
 from acquisition.setup.openings import RULES
 from gui.theme import Tone
+from gui.viewmodels.retold import retold
+from gui.words import mark, say
 
-CAUTION = "Local codes and licensed practice decide who may test and how; this list does not replace them."
+CAUTION = mark("Local codes and licensed practice decide who may test and how; this list does not replace them.")
 
-SEAL_STATES = ((ON, "On"), (OFF, "Taken off"))
-RESTORE_STATES = ((DONE, "Done"), (LEFT, "Leave it"))
+SEAL_STATES = ((ON, mark("On")), (OFF, mark("Taken off")))
+RESTORE_STATES = ((DONE, mark("Done")), (LEFT, mark("Leave it")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,18 +54,18 @@ def setup_picture(plan: TestPlan, entries: Sequence[Entry], photos: Sequence[Pho
     """Return the place at a time."""
     gate, board = gate_of(entries, now), board_of(plan, entries, photos)
     return SetupPicture(
-        verdict=gate.sentence,
+        verdict=retold(gate.sentence),
         tone=_tone(gate),
         forbidden=gate.forbids,
         safety=tuple(_safety(gate)),
-        rule=f"As the method wants it: {RULES[rule_for(plan)]}. {_left(board)}",
+        rule=say("As the method wants it: {rule}. {left}", rule=say(RULES[rule_for(plan)]), left=_left(board)),
         openings=tuple(_openings(board)),
         seals=tuple(
             StateRow(name, name, "", SEAL_STATES, *((ON, Tone.ATTENTION) if on else (OFF, Tone.GOOD)))
             for name, on in board.seals
         ),
         restore=tuple(
-            StateRow(line.id, line.name, line.note, RESTORE_STATES, line.state, _restored(line.state))
+            StateRow(line.id, say(line.name), line.note, RESTORE_STATES, line.state, _restored(line.state))
             for line in board.restore
         ),
         owed=_owed(board),
@@ -79,15 +81,19 @@ def _tone(gate: Gate) -> Tone:
 
 
 def _safety(gate: Gate) -> Sequence[StateRow]:
-    choices = ((Answer.YES.value, "Yes"), (Answer.NO.value, "No"), (Answer.ABSENT.value, "Not present"))
+    choices = (
+        (Answer.YES.value, mark("Yes")),
+        (Answer.NO.value, mark("No")),
+        (Answer.ABSENT.value, mark("Not present")),
+    )
     rows = []
     for question, entry in gate.answers:
         state = "" if entry is None or question in gate.stale else entry.state
-        leads = {"stop": "No: do not test.", "pressurize": "No: pressurize only."}
-        note = leads.get(question.no, f"No: at most {question.cap_pa or 0:g} Pa.")
+        leads = {"stop": say("No: do not test."), "pressurize": say("No: pressurize only.")}
+        note = leads.get(question.no, say("No: at most {cap} Pa.", cap=f"{question.cap_pa or 0:g}"))
         tone = {Answer.NO.value: Tone.BAD, "": Tone.PLAIN}.get(state, Tone.GOOD)
-        when = "" if entry is None else f" Answered {entry.utc.astimezone():%d.%m. %H:%M}."
-        rows.append(StateRow(question.id, question.text, note + when, choices, state, tone))
+        when = "" if entry is None else say(" Answered {time}.", time=f"{entry.utc.astimezone():%d.%m. %H:%M}")
+        rows.append(StateRow(question.id, say(question.text), note + when, choices, state, tone))
     return rows
 
 
@@ -97,14 +103,18 @@ def _openings(board: Board) -> Sequence[StateRow]:
         states = dict.fromkeys((line.wanted, OpeningState.SEALED, OpeningState.AS_IS, OpeningState.ABSENT))
         choices = tuple((state.value, state.value.capitalize()) for state in states)
         tone = Tone.PLAIN if line.found is None else Tone.GOOD if line.settled else Tone.ATTENTION
-        note = f"Wanted: {line.wanted}."
-        rows.append(StateRow(line.id, line.name, note, choices, line.found or "", tone, line.photos))
+        note = say("Wanted: {wanted}.", wanted=say(line.wanted.capitalize()).lower())
+        rows.append(StateRow(line.id, say(line.name), note, choices, line.found or "", tone, line.photos))
     return rows
 
 
 def _left(board: Board) -> str:
     left = len(board.unsettled)
-    return "Everything is as wanted." if not left else f"{left} of {len(board.lines)} to look at."
+    return (
+        say("Everything is as wanted.")
+        if not left
+        else say("{left} of {count} to look at.", left=left, count=len(board.lines))
+    )
 
 
 def _restored(state: str) -> Tone:
@@ -113,10 +123,14 @@ def _restored(state: str) -> Tone:
 
 def _owed(board: Board) -> str:
     if not board.begun:
-        return "Nothing was touched yet."
-    return f"{len(board.owed)} still to be put back." if board.owed else "Everything is put back."
+        return say("Nothing was touched yet.")
+    return say("{count} still to be put back.", count=len(board.owed)) if board.owed else say("Everything is put back.")
 
 
 def _checked(board: Board) -> str:
     entry = board.checked
-    return "" if entry is None else f"Looked over by {entry.who}, {entry.utc.astimezone():%d.%m.%Y %H:%M}."
+    return (
+        ""
+        if entry is None
+        else say("Looked over by {who}, {time}.", who=entry.who, time=f"{entry.utc.astimezone():%d.%m.%Y %H:%M}")
+    )

@@ -18,14 +18,11 @@ from analysis.methods import method_ids, method_of
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction, Limit
 from analysis.units import Display, Quantity, parse_value, to_display, unit_symbol, usual_decimals
+from gui.words import mark, say
 
 PREPARATIONS = tuple(dict.fromkeys(item for method in method_ids() for item in method_of(method).preparations.items()))
-HOSES_CHECKED, HOSES_LEFT_OUT = "before the points", "left out: "
-HOSE_WORDS = (
-    HOSES_CHECKED,
-    f"{HOSES_LEFT_OUT}looked over by hand",
-    f"{HOSES_LEFT_OUT}checked in the test before",
-)
+HOSES_CHECKED, HOSES_LEFT_OUT = mark("before the points"), mark("left out: {reason}")
+HOSE_REASONS = (mark("looked over by hand"), mark("checked in the test before"))
 DEFAULT_LIMIT = "n50_per_h"
 LOWEST_TARGET_PA, HIGHEST_TARGET_PA = 5.0, 75.0
 """The watchdog stops the fan at 80 Pa."""
@@ -224,16 +221,23 @@ def _write_method(sheet: Sheet, text: str, _: Display) -> Sheet:
 
 def _read_hoses(sheet: Sheet, _: Display) -> str:
     plan = sheet.plan
-    return HOSES_CHECKED if plan.hose_check else f"{HOSES_LEFT_OUT}{plan.hose_check_reason or 'no reason given'}"
+    if plan.hose_check:
+        return say(HOSES_CHECKED)
+    return say(HOSES_LEFT_OUT, reason=plan.hose_check_reason or say("no reason given"))
+
+
+def hose_words() -> tuple[str, ...]:
+    """Return what can be chosen about the check of the hoses."""
+    return (say(HOSES_CHECKED), *(say(HOSES_LEFT_OUT, reason=say(reason)) for reason in HOSE_REASONS))
 
 
 def _write_hoses(sheet: Sheet, text: str, _: Display) -> Sheet:
     words = " ".join(text.split())
-    if words in ("", HOSES_CHECKED):
+    if words in ("", say(HOSES_CHECKED)):
         return replace(sheet, plan=replace(sheet.plan, hose_check=True, hose_check_reason=""))
-    reason = words.removeprefix(HOSES_LEFT_OUT.strip()).strip(" :.")
+    reason = words.removeprefix(say(HOSES_LEFT_OUT, reason="").strip()).strip(" :.")
     if not reason:
-        raise InvalidInput("check of the hoses", text, f"“{HOSES_CHECKED}”, or why it is left out, is needed")
+        raise InvalidInput("check of the hoses", text, f"“{say(HOSES_CHECKED)}”, or why it is left out, is needed")
     return replace(sheet, plan=replace(sheet.plan, hose_check=False, hose_check_reason=reason))
 
 
@@ -310,92 +314,101 @@ def _write_shelter(sheet: Sheet, text: str, _: Display) -> Sheet:
 
 BY_HEIGHT = "by height"
 SHELTERS = (
-    "Open, no obstructions", "Isolated house", "Buildings across the street", "Urban, larger lots",
-    "Adjacent buildings",
+    mark("Open, no obstructions"), mark("Isolated house"), mark("Buildings across the street"),
+    mark("Urban, larger lots"), mark("Adjacent buildings"),
 )  # fmt: skip
-BUILDING, AIR, TEST, PEOPLE = "Building", "Air by hand", "Test", "Who and where"
-PUBLISHED = "Limits of codes and programmes"
-REPORT = "Report"
+BUILDING, AIR, TEST, PEOPLE = mark("Building"), mark("Air by hand"), mark("Test"), mark("Who and where")
+PUBLISHED = mark("Limits of codes and programmes")
+SEASON = mark("House and season, for what the result means")
+KIT = mark("How sure the instruments and measures are (standard uncertainty)")
+REPORT = mark("Report")
 """What is chosen in the Report place."""
-SEASON = "House and season, for what the result means"
-KIT = "How sure the instruments and measures are (standard uncertainty)"
 GROUPS = (BUILDING, TEST, AIR, PEOPLE, SEASON, KIT)
 
 FIELDS: tuple[Field, ...] = (
-    Field("name", BUILDING, "Name of the building", path="details.name", optional=False, write=_write_name),
-    _number("volume", BUILDING, "Internal volume", "plan.building.volume_m3", Quantity.VOLUME, 0, 1e7, above_low=True),
-    _number("envelope", BUILDING, "Envelope area", "plan.building.envelope_area_m2", Quantity.AREA, 0, 1e6,
+    Field("name", BUILDING, mark("Name of the building"), path="details.name", optional=False, write=_write_name),
+    _number("volume", BUILDING, mark("Internal volume"), "plan.building.volume_m3", Quantity.VOLUME, 0, 1e7,
             above_low=True),
-    _number("floor", BUILDING, "Floor area", "plan.building.floor_area_m2", Quantity.AREA, 0, 1e6, above_low=True),
-    _number("height", BUILDING, "Height", "plan.building.height_m", Quantity.LENGTH, 0, 500, above_low=True),
-    _number("altitude", BUILDING, "Altitude above the sea", "plan.building.altitude_m", Quantity.LENGTH, -500, 6000,
-            optional=False),
-    Field("kind", TEST, "Kind of test", Kind.CHOICE, "plan.kind", write=_write_kind,
+    _number("envelope", BUILDING, mark("Envelope area"), "plan.building.envelope_area_m2", Quantity.AREA, 0, 1e6,
+            above_low=True),
+    _number("floor", BUILDING, mark("Floor area"), "plan.building.floor_area_m2", Quantity.AREA, 0, 1e6,
+            above_low=True),
+    _number("height", BUILDING, mark("Height"), "plan.building.height_m", Quantity.LENGTH, 0, 500, above_low=True),
+    _number("altitude", BUILDING, mark("Altitude above the sea"), "plan.building.altitude_m", Quantity.LENGTH, -500,
+            6000, optional=False),
+    Field("kind", TEST, mark("Kind of test"), Kind.CHOICE, "plan.kind", write=_write_kind,
           choices=tuple((kind.value, kind.words) for kind in TestKind)),
-    Field("stage", TEST, "Stage", Kind.PROPOSED, "plan.stage", write=_write_stage,
-          hint="How far the building is, in a few words"),
-    Field("method", TEST, "Method", Kind.CHOICE, "plan.method", write=_write_method,
+    Field("stage", TEST, mark("Stage"), Kind.PROPOSED, "plan.stage", write=_write_stage,
+          hint=mark("How far the building is, in a few words")),
+    Field("method", TEST, mark("Method"), Kind.CHOICE, "plan.method", write=_write_method,
           choices=tuple((method, method_title(method)) for method in method_ids())),
-    Field("directions", TEST, "Directions", Kind.CHOICE, read=_read_directions, write=_write_directions,
-          choices=(("depressurize", "Depressurize"), ("pressurize", "Pressurize"), ("both", "Both, in this order"))),
-    Field("preparation", TEST, "State of the building", Kind.CHOICE, "plan.preparation", write=_write_preparation,
-          choices=(("", "Not said"), *PREPARATIONS)),
-    Field("limit_quantity", TEST, "Limit on", Kind.CHOICE, "limit_quantity", write=_write_limit_quantity,
+    Field("directions", TEST, mark("Directions"), Kind.CHOICE, read=_read_directions, write=_write_directions,
+          choices=(("depressurize", mark("Depressurize")), ("pressurize", mark("Pressurize")),
+                   ("both", mark("Both, in this order")))),
+    Field("preparation", TEST, mark("State of the building"), Kind.CHOICE, "plan.preparation", write=_write_preparation,
+          choices=(("", mark("Not said")), *PREPARATIONS)),
+    Field("limit_quantity", TEST, mark("Limit on"), Kind.CHOICE, "limit_quantity", write=_write_limit_quantity,
           choices=(
-              ("n50_per_h", "Air changes at 50 Pa"),
-              ("qe50_m3_h_m2", "Flow at 50 Pa per envelope area"),
-              ("qf50_m3_h_m2", "Flow at 50 Pa per floor area"),
-              ("q50_m3_h", "Flow at 50 Pa"),
+              ("n50_per_h", mark("Air changes at 50 Pa")),
+              ("qe50_m3_h_m2", mark("Flow at 50 Pa per envelope area")),
+              ("qf50_m3_h_m2", mark("Flow at 50 Pa per floor area")),
+              ("q50_m3_h", mark("Flow at 50 Pa")),
           )),
-    Field("limit", TEST, "Limit", Kind.NUMBER, read=_read_limit, write=_write_limit, hint="empty: no limit"),
-    Field("targets", TEST, "Targets", Kind.NUMBER, read=_read_targets, write=_write_targets, optional=False),
-    Field("hose_check", TEST, "Check of the hoses", Kind.PROPOSED, read=_read_hoses, write=_write_hoses,
-          choices=tuple((words, words) for words in HOSE_WORDS)),
-    Field("schedule", TEST, "Schedule", Kind.CHOICE, read=_read_schedule, write=_write_schedule,
-          choices=(*((name, name.capitalize()) for name in SCHEDULES), (OWN_SCHEDULE, "Own durations"))),
-    _number("zero_s", TEST, "Zero-flow record", "plan.zero_s", Quantity.DURATION, 10, 600, optional=False),
-    _number("average_s", TEST, "Average per point", "plan.average_s", Quantity.DURATION, 5, 300, optional=False),
-    _number("indoor", AIR, "Indoor temperature", "plan.air.indoor_c", Quantity.TEMPERATURE, -60, 60, optional=False),
-    _number("outdoor", AIR, "Outdoor temperature", "plan.air.outdoor_c", Quantity.TEMPERATURE, -60, 60,
+    Field("limit", TEST, mark("Limit"), Kind.NUMBER, read=_read_limit, write=_write_limit,
+          hint=mark("empty: no limit")),
+    Field("targets", TEST, mark("Targets"), Kind.NUMBER, read=_read_targets, write=_write_targets, optional=False),
+    Field("hose_check", TEST, mark("Check of the hoses"), Kind.PROPOSED, read=_read_hoses, write=_write_hoses,
+          choices=tuple((words, words) for words in hose_words())),
+    Field("schedule", TEST, mark("Schedule"), Kind.CHOICE, read=_read_schedule, write=_write_schedule,
+          choices=(*((name, name.capitalize()) for name in SCHEDULES), (OWN_SCHEDULE, mark("Own durations")))),
+    _number("zero_s", TEST, mark("Zero-flow record"), "plan.zero_s", Quantity.DURATION, 10, 600, optional=False),
+    _number("average_s", TEST, mark("Average per point"), "plan.average_s", Quantity.DURATION, 5, 300, optional=False),
+    _number("indoor", AIR, mark("Indoor temperature"), "plan.air.indoor_c", Quantity.TEMPERATURE, -60, 60,
             optional=False),
-    _number("indoor_rh", AIR, "Indoor humidity", "plan.air.indoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
-    _number("outdoor_rh", AIR, "Outdoor humidity", "plan.air.outdoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
-    _number("barometer", AIR, "Barometric pressure at the site", "plan.air.barometric_pa",
-            Quantity.BAROMETRIC_PRESSURE, 40_000, 115_000, hint="empty: by the altitude"),
-    _number("wind", AIR, "Wind near the ground", "plan.air.wind_m_s", Quantity.SPEED, 0, 40),
-    Field("site", PEOPLE, "Site", path="details.site"),
-    Field("client", PEOPLE, "Client", path="details.client"),
-    Field("tester", PEOPLE, "Tester", path="details.tester"),
-    Field("number", PEOPLE, "Job number", path="details.number"),
-    Field("note", PEOPLE, "Note", Kind.LONG, "details.note"),
-    Field("place", PUBLISHED, "Place of the codes", path="details.place", write=_write_place),
-    Field("zone", PUBLISHED, "Climate zone", path="details.zone"),
-    Field("published", PUBLISHED, "Limits of codes and programmes", read=_read_published, write=_write_published),
-    Field("language", REPORT, "Language of the report", path="details.language"),
-    _number("kit_gauge", KIT, "Pressure gauge", "plan.kit.gauge", Quantity.SHARE, 0, 0.2, optional=False),
-    _number("kit_element", KIT, "Flow element", "plan.kit.flow_element", Quantity.SHARE, 0, 0.3, optional=False),
-    _number("kit_temperature", KIT, "Temperatures", "plan.kit.temperature_k", Quantity.TEMPERATURE_DIFFERENCE, 0, 10,
+    _number("outdoor", AIR, mark("Outdoor temperature"), "plan.air.outdoor_c", Quantity.TEMPERATURE, -60, 60,
             optional=False),
-    _number("kit_volume", KIT, "Volume", "plan.kit.volume", Quantity.SHARE, 0, 0.5, optional=False),
-    _number("kit_envelope", KIT, "Envelope area", "plan.kit.envelope_area", Quantity.SHARE, 0, 0.5, optional=False),
-    _number("kit_floor", KIT, "Floor area", "plan.kit.floor_area", Quantity.SHARE, 0, 0.5, optional=False),
-    Field("storeys", SEASON, "Storeys", Kind.CHOICE, read=_read_storeys, write=_write_storeys,
-          choices=((BY_HEIGHT, "By the height"), ("1", "1"), ("2", "2"), ("3", "3"))),
-    Field("shelter", SEASON, "Shelter from the wind", Kind.CHOICE, "plan.surroundings.shelter", write=_write_shelter,
+    _number("indoor_rh", AIR, mark("Indoor humidity"), "plan.air.indoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
+    _number("outdoor_rh", AIR, mark("Outdoor humidity"), "plan.air.outdoor_rh", Quantity.RELATIVE_HUMIDITY, 0, 1),
+    _number("barometer", AIR, mark("Barometric pressure at the site"), "plan.air.barometric_pa",
+            Quantity.BAROMETRIC_PRESSURE, 40_000, 115_000, hint=mark("empty: by the altitude")),
+    _number("wind", AIR, mark("Wind near the ground"), "plan.air.wind_m_s", Quantity.SPEED, 0, 40),
+    Field("site", PEOPLE, mark("Site"), path="details.site"),
+    Field("client", PEOPLE, mark("Client"), path="details.client"),
+    Field("tester", PEOPLE, mark("Tester"), path="details.tester"),
+    Field("number", PEOPLE, mark("Job number"), path="details.number"),
+    Field("note", PEOPLE, mark("Note"), Kind.LONG, "details.note"),
+    Field("place", PUBLISHED, mark("Place of the codes"), path="details.place", write=_write_place),
+    Field("zone", PUBLISHED, mark("Climate zone"), path="details.zone"),
+    Field("published", PUBLISHED, mark("Limits of codes and programmes"), read=_read_published, write=_write_published),
+    Field("language", REPORT, mark("Language of the report"), path="details.language"),
+    _number("kit_gauge", KIT, mark("Pressure gauge"), "plan.kit.gauge", Quantity.SHARE, 0, 0.2, optional=False),
+    _number("kit_element", KIT, mark("Flow element"), "plan.kit.flow_element", Quantity.SHARE, 0, 0.3, optional=False),
+    _number("kit_temperature", KIT, mark("Temperatures"), "plan.kit.temperature_k", Quantity.TEMPERATURE_DIFFERENCE,
+            0, 10, optional=False),
+    _number("kit_volume", KIT, mark("Volume"), "plan.kit.volume", Quantity.SHARE, 0, 0.5, optional=False),
+    _number("kit_envelope", KIT, mark("Envelope area"), "plan.kit.envelope_area", Quantity.SHARE, 0, 0.5,
+            optional=False),
+    _number("kit_floor", KIT, mark("Floor area"), "plan.kit.floor_area", Quantity.SHARE, 0, 0.5, optional=False),
+    Field("storeys", SEASON, mark("Storeys"), Kind.CHOICE, read=_read_storeys, write=_write_storeys,
+          choices=((BY_HEIGHT, mark("By the height")), ("1", "1"), ("2", "2"), ("3", "3"))),
+    Field("shelter", SEASON, mark("Shelter from the wind"), Kind.CHOICE, "plan.surroundings.shelter",
+          write=_write_shelter,
           choices=tuple((str(at), words) for at, words in enumerate(SHELTERS, 1))),
-    _number("season_difference", SEASON, "Indoor minus outdoor, mean", "plan.surroundings.temperature_difference_k",
+    _number("season_difference", SEASON, mark("Indoor minus outdoor, mean"),
+            "plan.surroundings.temperature_difference_k",
             Quantity.TEMPERATURE_DIFFERENCE, 0, 80, optional=False),
-    _number("season_wind", SEASON, "Wind at the station, mean", "plan.surroundings.wind_m_s", Quantity.SPEED, 0, 40,
-            optional=False),
-    _number("assumed", SEASON, "Air change that a design assumed", "plan.surroundings.assumed_per_h",
+    _number("season_wind", SEASON, mark("Wind at the station, mean"), "plan.surroundings.wind_m_s", Quantity.SPEED,
+            0, 40, optional=False),
+    _number("assumed", SEASON, mark("Air change that a design assumed"), "plan.surroundings.assumed_per_h",
             Quantity.AIR_CHANGE, 0, 50, above_low=True),
-    _number("design_difference", SEASON, "Indoor minus outdoor of the design", "plan.surroundings.design_difference_k",
+    _number("design_difference", SEASON, mark("Indoor minus outdoor of the design"),
+            "plan.surroundings.design_difference_k",
             Quantity.TEMPERATURE_DIFFERENCE, 0, 80, optional=False),
-    _number("weather_factor", SEASON, "Weather factor of ASHRAE 62.2", "plan.surroundings.weather_factor",
-            Quantity.EXPONENT, 0.05, 3, hint="empty: no credit"),
-    _number("exhaust", SEASON, "Exhaust fans together", "plan.surroundings.exhaust_m3_h", Quantity.FLOW, 0, 1e5,
-            above_low=True, hint="empty: no estimate"),
-    Field("reason", BUILDING, "Why the building data changed", path="reason"),
+    _number("weather_factor", SEASON, mark("Weather factor of ASHRAE 62.2"), "plan.surroundings.weather_factor",
+            Quantity.EXPONENT, 0.05, 3, hint=mark("empty: no credit")),
+    _number("exhaust", SEASON, mark("Exhaust fans together"), "plan.surroundings.exhaust_m3_h", Quantity.FLOW, 0, 1e5,
+            above_low=True, hint=mark("empty: no estimate")),
+    Field("reason", BUILDING, mark("Why the building data changed"), path="reason"),
 )  # fmt: skip
 
 

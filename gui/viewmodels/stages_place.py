@@ -15,6 +15,7 @@ from analysis.powerlaw import flow_at
 from analysis.records import Test, TestResult
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from gui.theme import Tone
+from gui.words import say
 
 Values = NDArray[np.float64]
 TONES = {"meets": Tone.GOOD, "does not meet": Tone.BAD, "cannot tell": Tone.ATTENTION}
@@ -117,16 +118,18 @@ def stages_picture(
     """Return the place; `between` is None while it is being worked out, or where there are no two tests."""
     before, after = pair
     if not tests:
-        empty = "No result yet: the first test begins the list."
+        empty = say("No result yet: the first test begins the list.")
     elif before is None:
-        empty = "One test so far: after the next both stand here."
+        empty = say("One test so far: after the next both stand here.")
     else:
-        empty = "" if between is not None else "The two tests are being laid over each other."
+        empty = "" if between is not None else say("The two tests are being laid over each other.")
     rates = all(test.n50_per_h is not None for test in tests)
     return StagesPicture(
         table=stage_table(tests, notes, display),
         bars=stage_bars(tests),
-        unit="air changes per hour at 50 Pa" if rates else f"{unit_symbol(Quantity.FLOW, display)} at 50 Pa",
+        unit=say("air changes per hour at 50 Pa")
+        if rates
+        else say("{unit} at 50 Pa", unit=unit_symbol(Quantity.FLOW, display)),
         choices=tuple((test.record.id, test.title) for test in tests),
         before=before,
         after=after,

@@ -12,11 +12,12 @@ from drivers.teaching.channels import Meaning
 from drivers.teaching.lesson import Lesson, Span, Taught, number_at, numbers_in, preview, teach
 from drivers.teaching.linkguess import Guess, LinkGuess
 from drivers.teaching.rawstream import hex_view
+from gui.words import mark, say
 
 SHOWN_ROWS, SHOWN_BYTES = 6, 96
 LETTERS = {"pressure": "p", "temperature": "t", "flow": "q", "humidity": "h", "speed": "s"}
-NOT_LISTENING = "Choose the port of the gauge and listen to it."
-POINT = "Click the numbers in the line that you need, one after the other, and say what each is."
+NOT_LISTENING = mark("Choose the port of the gauge and listen to it.")
+POINT = mark("Click the numbers in the line that you need, one after the other, and say what each is.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ class TeachModel:
         """Begin with nothing heard."""
         self.port = ""
         self.ask = ""
-        self.title = "My gauge"
+        self.title = say("My gauge")
         self._guess: LinkGuess | None = None
         self._seen: Guess | None = None
         self._trouble = ""
@@ -148,9 +149,9 @@ class TeachModel:
             except ProfileError as error:
                 verdict = f"{error.allowed[:1].upper()}{error.allowed[1:]}."
         elif self._sample:
-            verdict = POINT
+            verdict = say(POINT)
         return TeachPicture(
-            sentence=self._seen.sentence if self._seen is not None else NOT_LISTENING,
+            sentence=self._seen.sentence if self._seen is not None else say(NOT_LISTENING),
             listening=self._guess is not None,
             raw=self._raw(),
             sample=self._sample,

@@ -14,6 +14,7 @@ from acquisition.snapshot import Snapshot, WindowView
 from acquisition.steps import WindowKind
 from drivers.clock import NS_PER_S
 from gui.viewmodels.shown import RecordedRun, ShownTest
+from gui.words import say
 
 Values = NDArray[np.float64]
 SHOWN_S = 180.0
@@ -81,7 +82,7 @@ def live_trace(snapshot: Snapshot, times_ns: NDArray[np.int64], values: Values, 
     windows = [window for window in snapshot.windows if _age_s(window, snapshot.now_ns) < KEPT_S]
     zero_pa = snapshot.zero_pa or 0.0
     steps = _steps(windows, snapshot.now_ns, snapshot.now_ns, zero_pa, snapshot.target_pa)
-    return _picture("Last 3 minutes", x, values, windows, steps, snapshot.now_ns, scale, follows=True)
+    return _picture(say("Last 3 minutes"), x, values, windows, steps, snapshot.now_ns, scale, follows=True)
 
 
 def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
@@ -92,7 +93,7 @@ def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
     start_ns = int(times[0]) if len(times) else run.end_ns
     steps = _steps(run.windows, start_ns, run.end_ns, view.zero_before_pa or 0.0, None)
     x = (times - start_ns) / NS_PER_S
-    title = f"Readings of the run, {view.direction}"
+    title = say("Readings of the run, {direction}", direction=say(view.direction))
     picture = _picture(title, x, values, run.windows, steps, start_ns, TraceScale(), follows=False)
     length_s = max((run.end_ns - start_ns) / NS_PER_S, 10.0)
     return replace(picture, x_range=(0.0, length_s * (1 + AHEAD_S / SHOWN_S)))
@@ -129,7 +130,7 @@ def _picture(
         x_range=(-SHOWN_S, AHEAD_S),
         y_range=y_range,
         inverted=scale.inverted,
-        note="shaded: the readings that are averaged" if spans else "",
+        note=say("shaded: the readings that are averaged") if spans else "",
         follows=follows,
     )
 

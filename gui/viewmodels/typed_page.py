@@ -9,6 +9,7 @@ from analysis.errors import InvalidInput
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, unit_symbol
+from gui.words import say
 
 DIRECTIONS = (Direction.DEPRESSURIZE, Direction.PRESSURIZE)
 LONGEST_S = 3600.0
@@ -91,4 +92,4 @@ def _words(points: tuple[TypedPoint, ...], display: Display) -> str:
         flow = format_value(item.flow_m3_h, Quantity.FLOW, display)
         return f"{format_number(item.envelope_pa, 1, display.decimal_mark)} Pa, {flow} {unit}"
 
-    return f"{len(points)} points, from {point(first)} to {point(last)}."
+    return say("{count} points, from {first} to {last}.", count=len(points), first=point(first), last=point(last))

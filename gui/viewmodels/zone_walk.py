@@ -8,18 +8,19 @@ from acquisition.told import Table
 from acquisition.told.zones import ZoneQuestion, zone_tables
 from analysis.errors import InvalidInput
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
+from gui.words import mark, say
 
 HOLES = (
-    ("outdoors", "a hole between zone and outdoors"),
-    ("house", "a hole between house and zone"),
-    ("garage", "the overhead door of a garage"),
+    ("outdoors", mark("a hole between zone and outdoors")),
+    ("house", mark("a hole between house and zone")),
+    ("garage", mark("the overhead door of a garage")),
 )
 FIELDS = (
-    ("house_pa", "House against outdoors", Quantity.PRESSURE),
-    ("zone_pa", "Zone against outdoors", Quantity.PRESSURE),
-    ("flow_before", "Fan flow", Quantity.FLOW),
-    ("zone_after_pa", "Zone, with the hole", Quantity.PRESSURE),
-    ("flow_after", "Fan flow, with the hole", Quantity.FLOW),
+    ("house_pa", mark("House against outdoors"), Quantity.PRESSURE),
+    ("zone_pa", mark("Zone against outdoors"), Quantity.PRESSURE),
+    ("flow_before", mark("Fan flow"), Quantity.FLOW),
+    ("zone_after_pa", mark("Zone, with the hole"), Quantity.PRESSURE),
+    ("flow_after", mark("Fan flow, with the hole"), Quantity.FLOW),
 )
 BEFORE = ("house_pa", "zone_pa", "flow_before")
 AFTER = ("zone_after_pa", "flow_after")
@@ -81,16 +82,19 @@ class ZoneWalk:
     def _step(self) -> str:
         values = self.values
         if "house_pa" not in values or "zone_pa" not in values:
-            return (
+            return say(
                 "1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and "
                 "read house and zone against outdoors."
             )
         if "flow_before" not in values:
-            return "2  Read the fan flow too, if the leaks are to be told in numbers."
+            return say("2  Read the fan flow too, if the leaks are to be told in numbers.")
         if "zone_after_pa" not in values or "flow_after" not in values:
-            hole = dict(HOLES)[self.hole]
-            return f"3  Open {hole}, so far that the zone moves by 5 Pa; hold the house where it was, and read again."
-        return "4  Close the hole. The result stands below."
+            hole = say(dict(HOLES)[self.hole])
+            return say(
+                "3  Open {hole}, so far that the zone moves by 5 Pa; hold the house where it was, and read again.",
+                hole=hole,
+            )
+        return say("4  Close the hole. The result stands below.")
 
     def _tables(self, display: Display) -> tuple[tuple[Table, ...], str]:
         values = self.values

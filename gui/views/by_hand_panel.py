@@ -9,6 +9,7 @@ from acquisition.rig import Role
 from gui.theme import GAP_8, GAP_12, SIGNS, Tone
 from gui.viewmodels.by_hand import ByHandPicture, TypedField
 from gui.views.parts import Panel, column, label, row, set_text, set_tone, wrapped
+from gui.words import say
 
 IN_A_ROW = 2
 
@@ -39,15 +40,15 @@ class TypedEntry(QWidget):
     def show_field(self, field: TypedField) -> None:
         """Show a moment; what is being typed is left alone."""
         self.wanted = field.wanted
-        set_text(self._name, f"{field.name}, wanted now" if field.wanted else field.name)
+        set_text(self._name, say("{name}, wanted now", name=field.name) if field.wanted else field.name)
         set_tone(self._name, Tone.ATTENTION if field.wanted else Tone.QUIET)
         set_text(self._unit, field.unit)
         sign = f"{SIGNS[field.tone]} " if field.tone in (Tone.BAD, Tone.ATTENTION) else ""
         set_text(self._said, f"{sign}{field.said}")
         set_tone(self._said, field.tone)
-        self.line.setAccessibleName(f"{field.name} in {field.unit}")
+        self.line.setAccessibleName(say("{name} in {unit}", name=field.name, unit=field.unit))
         self.line.setAccessibleDescription(field.said)
-        self.line.setPlaceholderText("type it, then Enter")
+        self.line.setPlaceholderText(say("type it, then Enter"))
 
 
 class ByHandPanel(Panel):
@@ -57,7 +58,7 @@ class ByHandPanel(Panel):
 
     def __init__(self) -> None:
         """Make it empty and hidden."""
-        super().__init__("Readings by hand")
+        super().__init__(say("Readings by hand"))
         self.entries: dict[Role, TypedEntry] = {}
         self._shown: ByHandPicture | None = None
         self._task = wrapped()

@@ -9,6 +9,7 @@ from gui.theme import GAP_8
 from gui.viewmodels.checks import CheckPicture
 from gui.views.parts import ElidedLabel, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 SIGN_WIDTH = 18
 
@@ -28,7 +29,7 @@ class CheckList(QWidget):
         self._grid.setHorizontalSpacing(GAP_8)
         self._grid.setVerticalSpacing(5)
         self._grid.setColumnStretch(1, 1)
-        self.area = scrolled(self._grid, "Requirements of the method")
+        self.area = scrolled(self._grid, say("Requirements of the method"))
         self.area.setMinimumHeight(72)
         head = row(self.title, self.note)
         head.setStretch(0, 1)

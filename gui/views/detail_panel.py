@@ -10,6 +10,7 @@ from gui.viewmodels.details import Choices, Detail, DetailPicture
 from gui.views.check_list import CheckList
 from gui.views.parts import Choice, Panel, button, column, row
 from gui.views.tables_view import TablesView
+from gui.words import say
 
 
 class DetailPanel(Panel):
@@ -34,10 +35,10 @@ class DetailPanel(Panel):
         self.head.addStretch(1)
         self.tabs.idClicked.connect(self._tab_clicked)
         self.checks = CheckList()
-        self.tables = TablesView("Numbers in detail", titled=False)
+        self.tables = TablesView(say("Numbers in detail"), titled=False)
         self.method, self.fit = Choice(), Choice()
-        self.method.setAccessibleName("Method to look at the result by")
-        self.fit.setAccessibleName("Fit to look at the result by")
+        self.method.setAccessibleName(say("Method to look at the result by"))
+        self.fit.setAccessibleName(say("Fit to look at the result by"))
         for choice, signal in ((self.method, self.method_chosen), (self.fit, self.fit_chosen)):
             choice.setProperty("role", "slim")
             choice.setMinimumContentsLength(8)

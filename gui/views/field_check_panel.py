@@ -11,8 +11,10 @@ from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
+from gui.words import mark, say
 
-NAMES = ("First", "Second")
+CHANNELS = (mark("First channel"), mark("Second channel"))
+GAUGES = (mark("First gauge"), mark("Second gauge"))
 
 
 class FieldCheckPanel(Panel):
@@ -23,19 +25,19 @@ class FieldCheckPanel(Panel):
 
     def __init__(self) -> None:
         """Lay it out."""
-        super().__init__("Two gauges on one hose")
+        super().__init__(say("Two gauges on one hose"))
         self._how = wrapped("quiet")
-        self.channels = [FieldView(f"channel {name}", Kind.CHOICE, f"{name} channel") for name in NAMES]
-        self.items = [FieldView(f"gauge {name}", Kind.CHOICE, f"{name} gauge") for name in NAMES]
-        self._values = [label(role="strong") for _ in NAMES]
-        self.take = button("Take a point")
-        self.keep = button("Keep this check")
-        self.anew = button("Begin anew")
-        self.points = TablesView("Points of the check", titled=False, stacked=False)
+        self.channels = [FieldView(f"channel {at}", Kind.CHOICE, words) for at, words in enumerate(CHANNELS)]
+        self.items = [FieldView(f"gauge {at}", Kind.CHOICE, words) for at, words in enumerate(GAUGES)]
+        self._values = [label(role="strong") for _ in CHANNELS]
+        self.take = button(say("Take a point"))
+        self.keep = button(say("Keep this check"))
+        self.anew = button(say("Begin anew"))
+        self.points = TablesView(say("Points of the check"), titled=False, stacked=False)
         self._verdict = wrapped()
         inside = column(GAP_12)
         inside.addWidget(self._how)
-        for at in range(len(NAMES)):
+        for at in range(len(CHANNELS)):
             self._values[at].setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self._values[at].setMinimumWidth(88)
             self.channels[at].committed.connect(lambda _, text, at=at: self.channel_chosen.emit(at, text))
@@ -46,7 +48,7 @@ class FieldCheckPanel(Panel):
             inside.addLayout(line)
         inside.addWidget(self.take)
         inside.addWidget(self.points, 1)
-        self.body.addWidget(scrolled(inside, "Field check"), 1)
+        self.body.addWidget(scrolled(inside, say("Field check")), 1)
         self.body.addWidget(self._verdict)
         foot = row(self.keep, self.anew)
         foot.setStretch(0, 1)

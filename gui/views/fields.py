@@ -10,13 +10,17 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.sheet import Kind
 from gui.views.parts import Choice, Proposals, column, label, row, set_text, set_tone, wrapped
+from gui.words import say
 
 LONG_HEIGHT = 84
 UNIT_WIDTH = 28
 
 
 class FieldView(QWidget):
-    """One field. `committed` carries its id and what was typed, when the person is done with it."""
+    """One field. `committed` carries its id and what was typed, when the person is done with it.
+
+    It says its name, its choices and its placeholder in the language on the screen; what is proposed stays as it is.
+    """
 
     committed = Signal(str, str)
 
@@ -26,7 +30,7 @@ class FieldView(QWidget):
         self.field_id = field_id
         self._shown: tuple[str, str, str, Tone] | None = None
         self._offered: tuple[tuple[str, str], ...] = ()
-        self._name = label(name, "small")
+        self._name = label(say(name), "small")
         self._unit = label(role="quiet")
         self._unit.setMinimumWidth(UNIT_WIDTH)
         self._message = wrapped("small")
@@ -35,7 +39,7 @@ class FieldView(QWidget):
         self.choice: QComboBox | None = None
         self.long: QPlainTextEdit | None = None
         self.input = self._made(kind, choices)
-        self.input.setAccessibleName(name)
+        self.input.setAccessibleName(say(name))
         self._name.setBuddy(self.input)
         entry = row(self.input, self._unit)
         entry.setStretch(0, 1)
@@ -71,8 +75,8 @@ class FieldView(QWidget):
         set_tone(self._message, tone)
         self._message.setVisible(bool(message))
         self.input.setAccessibleDescription(message)
-        if self.line is not None and self.line.placeholderText() != placeholder:
-            self.line.setPlaceholderText(placeholder)
+        if self.line is not None and self.line.placeholderText() != say(placeholder):
+            self.line.setPlaceholderText(say(placeholder))
         wrong = "true" if tone is Tone.BAD else "false"
         if self.input.property("wrong") != wrong:
             self.input.setProperty("wrong", wrong)
@@ -86,7 +90,7 @@ class FieldView(QWidget):
         self._offered, self._shown = tuple(choices), None
         self.choice.clear()
         for value, words in choices:
-            self.choice.addItem(words, value)
+            self.choice.addItem(words if self.line is not None else say(words), value)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Notice when somebody leaves the long text."""

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QGridLayout, QWidget
 
 from gui.views.parts import StopButton
+from gui.words import say
 
 
 class FileDialog(QFileDialog):
@@ -36,7 +37,7 @@ class FileDialog(QFileDialog):
         made = cls(parent, title, folder)
         made.setAcceptMode(QFileDialog.AcceptMode.AcceptOpen)
         made.setFileMode(QFileDialog.FileMode.ExistingFile)
-        made.setNameFilter(pattern)
+        made.setNameFilter(say(pattern))
         return made
 
     @classmethod
@@ -44,7 +45,7 @@ class FileDialog(QFileDialog):
         """Return a dialog for a file to write; whoever writes it takes care of one that exists."""
         made = cls(parent, title, proposal.parent)
         made.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        made.setNameFilter(pattern)
+        made.setNameFilter(say(pattern))
         made.setDefaultSuffix(proposal.suffix.removeprefix("."))
         made.selectFile(proposal.name)
         return made

@@ -16,9 +16,10 @@ from gui.views.fields import FieldView
 from gui.views.parts import Choice, Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
+from gui.words import mark, say
 
 QUIET_ZONE = 3
-PHONE_WORDS = (
+PHONE_WORDS = mark(
     "Read only: numbers, no names, no photos, and nothing can be done from a phone. It is not encrypted: anybody in "
     "the same network could read it. It ends with the window or after four hours. Guest networks often keep phones "
     "apart: use the hotspot of laptop or phone. The system may ask once whether this program may listen."
@@ -43,19 +44,19 @@ class LookPage(Panel):
 
     def __init__(self) -> None:
         """Lay it out."""
-        super().__init__("How to look")
+        super().__init__(say("How to look"))
         self.infra_red, self.fog = wrapped(), wrapped()
         self.cautions = wrapped("quiet")
-        self.isolate = button("The alarm is isolated", "slim")
-        self.reinstate = button("The alarm is reinstated", "slim")
+        self.isolate = button(say("The alarm is isolated"), "slim")
+        self.reinstate = button(say("The alarm is reinstated"), "slim")
         self.alarm = label(role="strong")
         self.minutes = Choice()
         self.minutes.setProperty("role", "slim")
-        self.minutes.setAccessibleName("Minutes of the timer")
+        self.minutes.setAccessibleName(say("Minutes of the timer"))
         for value in (2, 5, 10, 20, 30):
-            self.minutes.addItem(f"{value} min", value)
+            self.minutes.addItem(say("{value} min", value=value), value)
         self.minutes.setCurrentIndex(2)
-        self.timer = button("Start the timer", "slim")
+        self.timer = button(say("Start the timer"), "slim")
         self.left = label(role="head")
         times = row(self.minutes, self.timer, self.left)
         times.addStretch(1)
@@ -68,7 +69,7 @@ class LookPage(Panel):
         inside.addLayout(ticks)
         inside.addWidget(self.cautions)
         inside.addStretch(1)
-        self.body.addWidget(scrolled(inside, "How to look"), 1)
+        self.body.addWidget(scrolled(inside, say("How to look")), 1)
 
     def show_picture(self, picture: LookPicture) -> None:
         """Show a moment."""
@@ -79,14 +80,14 @@ class LookPage(Panel):
         set_text(self.cautions, picture.cautions)
         words = {
             None: "",
-            True: f"{SIGNS[Tone.ATTENTION]} isolated, still to be reinstated",
-            False: f"{SIGNS[Tone.GOOD]} reinstated",
+            True: " ".join((SIGNS[Tone.ATTENTION], say("isolated, still to be reinstated"))),
+            False: " ".join((SIGNS[Tone.GOOD], say("reinstated"))),
         }
         set_text(self.alarm, words[picture.isolated])
         set_tone(self.alarm, Tone.ATTENTION if picture.isolated else Tone.GOOD)
         self.reinstate.setEnabled(bool(picture.isolated))
         set_text(self.left, picture.timer)
-        self.timer.setText("Stop the timer" if picture.running else "Start the timer")
+        self.timer.setText(say("Stop the timer") if picture.running else say("Start the timer"))
 
 
 class ZonePage(Panel):
@@ -102,13 +103,13 @@ class ZonePage(Panel):
         self.note.hide()
         self.step = wrapped("strong")
         self.fields = {name: FieldView(name, Kind.NUMBER, words) for name, words, _ in FIELDS}
-        self.before = button("Read now", "slim")
-        self.after = button("Read with the hole", "slim")
-        self.again = button("Another zone", "slim")
+        self.before = button(say("Read now"), "slim")
+        self.after = button(say("Read with the hole"), "slim")
+        self.again = button(say("Another zone"), "slim")
         self.hole = Choice()
-        self.hole.setAccessibleName("The hole that is added")
+        self.hole.setAccessibleName(say("The hole that is added"))
         for value, words in HOLES:
-            self.hole.addItem(words, value)
+            self.hole.addItem(say(words), value)
         self.hole.activated.connect(lambda at: self.hole_chosen.emit(str(self.hole.itemData(at))))
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP_8)
@@ -120,7 +121,7 @@ class ZonePage(Panel):
         grid.addWidget(self.before, 0, 3, Qt.AlignmentFlag.AlignBottom)
         grid.addWidget(self.after, 1, 3, Qt.AlignmentFlag.AlignBottom)
         grid.addWidget(self.hole, 1, 0, Qt.AlignmentFlag.AlignBottom)
-        self.tables = TablesView("What the zone tells")
+        self.tables = TablesView(say("What the zone tells"))
         self.tables.setMinimumHeight(240)
         inside = column(GAP_8)
         inside.addWidget(self.step)
@@ -129,7 +130,7 @@ class ZonePage(Panel):
         foot = row(self.again)
         foot.addStretch(1)
         inside.addLayout(foot)
-        self.body.addWidget(scrolled(inside, "Zones"), 1)
+        self.body.addWidget(scrolled(inside, say("Zones")), 1)
 
     def show_picture(self, picture: ZonePicture) -> None:
         """Show a moment."""
@@ -149,7 +150,7 @@ class CodeView(QWidget):
         super().__init__()
         self._rows: tuple[bytes, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("QR code of the link for the phone")
+        self.setAccessibleName(say("QR code of the link for the phone"))
 
     @property
     def rows(self) -> tuple[bytes, ...]:
@@ -198,17 +199,17 @@ class PhonePanel(Panel):
 
     def __init__(self) -> None:
         """Lay it out."""
-        super().__init__("On the phone of the person at the leak")
+        super().__init__(say("On the phone of the person at the leak"))
         self.lamp = label(role="strong")
         self.head.addWidget(self.lamp)
         self.addresses = Choice()
-        self.addresses.setAccessibleName("Address of this machine")
-        self.switch = button("Show it on phones", "slim")
+        self.addresses.setAccessibleName(say("Address of this machine"))
+        self.switch = button(say("Show it on phones"), "slim")
         self.link = label(role="quiet")
         self.link.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.code = CodeView()
         words = wrapped("quiet")
-        words.setText(PHONE_WORDS)
+        words.setText(say(PHONE_WORDS))
         line = row(self.addresses, self.switch)
         line.addStretch(1)
         left = column(GAP_8)
@@ -220,7 +221,7 @@ class PhonePanel(Panel):
         both.setSpacing(GAP_12)
         both.addLayout(left, 1)
         both.addWidget(self.code, 0, Qt.AlignmentFlag.AlignTop)
-        self.body.addWidget(scrolled(both, "On the phone"), 1)
+        self.body.addWidget(scrolled(both, say("On the phone")), 1)
 
     def show_picture(self, picture: PhonePicture) -> None:
         """Show a moment."""
@@ -230,10 +231,10 @@ class PhonePanel(Panel):
             self.addresses.addItems(list(picture.addresses))
         on = bool(picture.link)
         self.addresses.setEnabled(not on)
-        self.switch.setText("Stop" if on else "Show it on phones")
+        self.switch.setText(say("Stop") if on else say("Show it on phones"))
         set_text(self.link, picture.link)
-        counted = f"{picture.phones} phone{'' if picture.phones == 1 else 's'}"
-        set_text(self.lamp, f"{SIGNS[Tone.GOOD]} on: {counted}" if on else "off")
+        counted = say("1 phone") if picture.phones == 1 else say("{count} phones", count=picture.phones)
+        set_text(self.lamp, " ".join((SIGNS[Tone.GOOD], say("on: {phones}", phones=counted))) if on else say("off"))
         set_tone(self.lamp, Tone.GOOD if on else Tone.QUIET)
         self.code.show_rows(picture.code)
         self.code.setVisible(on)

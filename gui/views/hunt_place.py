@@ -25,11 +25,12 @@ from gui.views.leak_page import LeakPage
 from gui.views.parts import Panel, button, column, row
 from gui.views.prompt_panel import PromptPanel
 from gui.views.tables_view import TablesView
+from gui.words import mark, say
 
 PRESETS_PA = (15, 25, 50, 60)
 LOW = 620
 """Below this height not everything has room."""
-EMPTY = "The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them."
+EMPTY = mark("The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them.")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,21 +75,21 @@ class HoldControls(QWidget):
             line.addWidget(view)
         self.entry = QLineEdit()
         self.entry.setProperty("role", "slim")
-        self.entry.setAccessibleName("Pressure to hold, Pa")
+        self.entry.setAccessibleName(say("Pressure to hold, Pa"))
         self.entry.setPlaceholderText("Pa")
         self.entry.setFixedWidth(64)
         line.addWidget(self.entry)
         line.addSpacing(GAP_8)
         for at, way in enumerate(Direction):
-            view = _tab(way.value)
+            view = _tab(say(way.value))
             self._ways.addButton(view, at)
             line.addWidget(view)
         line.addStretch(1)
-        self.tone = _tab("Tone")
-        self.tone.setToolTip("A tone that falls as the flow falls")
-        self.afar = _tab("From afar (F11)")
-        self.end = button("End the hold", "slim")
-        self.begin = button("Hold", "slim")
+        self.tone = _tab(say("Tone"))
+        self.tone.setToolTip(say("A tone that falls as the flow falls"))
+        self.afar = _tab(say("From afar (F11)"))
+        self.end = button(say("End the hold"), "slim")
+        self.begin = button(say("Hold"), "slim")
         for part in (self.tone, self.afar, self.begin, self.end):
             line.addWidget(part)
         self.setLayout(line)
@@ -126,7 +127,7 @@ class HuntPlace(QWidget):
         self.afar = AfarPanel(look)
         self.pages = QStackedWidget()
         self.leaks = LeakPage(look)
-        self.left = TablesView("What is left to the target")
+        self.left = TablesView(say("What is left to the target"))
         left = Panel()
         left.title.hide()
         left.note.hide()
@@ -142,8 +143,8 @@ class HuntPlace(QWidget):
             tabs.addWidget(view)
         self.note = QLineEdit()
         self.note.setProperty("role", "slim")
-        self.note.setAccessibleName("Note")
-        self.note.setPlaceholderText("Note (N), kept with the time at which it was begun")
+        self.note.setAccessibleName(say("Note"))
+        self.note.setPlaceholderText(say("Note (N), kept with the time at which it was begun"))
         tabs.addSpacing(GAP_8)
         tabs.addWidget(self.note, 1)
         figures = QHBoxLayout()
@@ -195,7 +196,7 @@ class HuntPlace(QWidget):
     def _show_page(self, picture: HuntPlacePicture) -> None:
         match picture.tab:
             case HuntTab.TRACE:
-                self.trace.show_picture(picture.trace, picture.decimal_mark, EMPTY)
+                self.trace.show_picture(picture.trace, picture.decimal_mark, say(EMPTY))
             case HuntTab.LEAKS:
                 if picture.leaks is not None:
                     self.leaks.show_picture(picture.leaks, picture.photo)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit
 
 from gui.viewmodels.issuing import IssuePicture
 from gui.views.parts import Choice, Panel, button, label, row, set_text, wrapped
+from gui.words import say
 
 
 class IssuePanel(Panel):
@@ -17,22 +18,22 @@ class IssuePanel(Panel):
 
     def __init__(self) -> None:
         """Make it empty."""
-        super().__init__("Issue")
+        super().__init__(say("Issue"))
         self._shown: IssuePicture | None = None
         self.version = Choice()
-        self.version.setAccessibleName("Version of the report")
+        self.version.setAccessibleName(say("Version of the report"))
         self.version.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.version.activated.connect(lambda at: self.version_chosen.emit(int(self.version.itemData(at))))
         self.words = wrapped("small")
         self.signer = QLineEdit()
-        self.signer.setAccessibleName("Who signs")
+        self.signer.setAccessibleName(say("Who signs"))
         self.reason = QLineEdit()
-        self.reason.setPlaceholderText("Why it is issued again")
-        self.reason.setAccessibleName("Why it is issued again")
-        self.issue = button("Issue")
-        self.issue.setAccessibleName("Sign and issue")
+        self.reason.setPlaceholderText(say("Why it is issued again"))
+        self.reason.setAccessibleName(say("Why it is issued again"))
+        self.issue = button(say("Issue"))
+        self.issue.setAccessibleName(say("Sign and issue"))
         self.issue.clicked.connect(lambda: self.issue_asked.emit(self.signer.text(), self.reason.text()))
-        self._who = label("Who signs", "small")
+        self._who = label(say("Who signs"), "small")
         self._who.setBuddy(self.signer)
         for view in (self.version, self.words, self.reason, self._who):
             self.body.addWidget(view)

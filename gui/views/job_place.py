@@ -21,6 +21,7 @@ from gui.views.fields import FieldView
 from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 from gui.views.rooms_page import RoomsPage
+from gui.words import say
 
 WIDE = {"name", "kind", "stage", "targets", "schedule", "site", "note", "reason"}
 """Fields that take a whole row of their panel."""
@@ -40,10 +41,10 @@ class JobPlace(QWidget):
         self.fields: dict[str, FieldView] = {}
         self._path = ElidedLabel("quiet")
         self._saved = ElidedLabel("small")
-        self.new = button("New job")
-        self.open = button("Open a job")
-        self.undo = button("Undo")
-        self.redo = button("Redo")
+        self.new = button(say("New job"))
+        self.open = button(say("Open a job"))
+        self.undo = button(say("Undo"))
+        self.redo = button(say("Redo"))
         names = column(2)
         names.addWidget(self._path)
         names.addWidget(self._saved)
@@ -74,7 +75,7 @@ class JobPlace(QWidget):
         self.area.setWidgetResizable(True)
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setWidget(inside)
-        self.area.setAccessibleName("Job sheet")
+        self.area.setAccessibleName(say("Job sheet"))
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
@@ -103,9 +104,11 @@ class JobPlace(QWidget):
     def show_undo(self, undo: str, redo: str) -> None:
         """Say what would be undone and done again."""
         self.undo.setEnabled(bool(undo))
-        self.undo.setToolTip(f"Undo: {undo} (Ctrl+Z)" if undo else "There is no edit to undo.")
+        self.undo.setToolTip(say("Undo: {undo} (Ctrl+Z)", undo=undo) if undo else say("There is no edit to undo."))
         self.redo.setEnabled(bool(redo))
-        self.redo.setToolTip(f"Redo: {redo} (Ctrl+Shift+Z)" if redo else "There is no edit to redo.")
+        self.redo.setToolTip(
+            say("Redo: {redo} (Ctrl+Shift+Z)", redo=redo) if redo else say("There is no edit to redo.")
+        )
 
     def show_page(self, *, rooms: bool) -> None:
         """Show the rooms, or the sheet."""
@@ -119,7 +122,7 @@ class JobPlace(QWidget):
         """Return the buttons that choose between the sheet and the rooms."""
         self._group = QButtonGroup(self)
         made: list[QWidget] = []
-        for at, words in enumerate(("Sheet", "Rooms")):
+        for at, words in enumerate((say("Sheet"), say("Rooms"))):
             view = button(words, "tab")
             view.setCheckable(True)
             self._group.addButton(view, at)

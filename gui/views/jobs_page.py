@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTableW
 from gui.theme import GAP_8, GAP_12, GAP_16
 from gui.viewmodels.jobs_page import JobsPicture
 from gui.views.parts import ElidedLabel, button, column, label, row, set_text, wrapped
+from gui.words import say
 
 NUMBER_COLUMN = 7
 
@@ -22,22 +23,22 @@ class JobsPage(QWidget):
         """Lay it out."""
         super().__init__()
         self._shown: JobsPicture | None = None
-        self.back = button("Back")
-        head = row(label("Find a job", "head"))
+        self.back = button(say("Back"))
+        head = row(label(say("Find a job"), "head"))
         head.addStretch(1)
         head.addWidget(self.back)
         self.folder = ElidedLabel("quiet")
-        self.choose = button("Choose the folder")
-        self.again = button("Look again")
+        self.choose = button(say("Choose the folder"))
+        self.again = button(say("Look again"))
         where = row(self.folder, self.again, self.choose)
         where.setStretch(0, 1)
         self.words = QLineEdit()
-        self.words.setPlaceholderText("Street, client, number, date, stage or file name")
-        self.words.setAccessibleName("Words to look for")
+        self.words.setPlaceholderText(say("Street, client, number, date, stage or file name"))
+        self.words.setAccessibleName(say("Words to look for"))
         self.words.textChanged.connect(self.searched)
         self.words.returnPressed.connect(self._open)
         self.table = QTableWidget()
-        self.table.setAccessibleName("Jobs")
+        self.table.setAccessibleName(say("Jobs"))
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -49,10 +50,10 @@ class JobsPage(QWidget):
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.cellActivated.connect(lambda at, _: self._emit(at))
         self.status = wrapped("small")
-        self.open = button("Open the job")
+        self.open = button(say("Open the job"))
         self.open.clicked.connect(self._open)
-        self.export = button("Table as CSV")
-        self.tables = button("All tables as CSV")
+        self.export = button(say("Table as CSV"))
+        self.tables = button(say("All tables as CSV"))
         foot = row(self.status, self.tables, self.export, self.open)
         foot.setStretch(0, 1)
         box = column(GAP_12)
@@ -75,7 +76,7 @@ class JobsPage(QWidget):
         if before is not None and (before.rows, before.paths) == (picture.rows, picture.paths):
             return
         self.table.setColumnCount(len(picture.heads))
-        self.table.setHorizontalHeaderLabels(list(picture.heads))
+        self.table.setHorizontalHeaderLabels([say(head) for head in picture.heads])
         self.table.setRowCount(len(picture.rows))
         for at, cells in enumerate(picture.rows):
             for column_at, text in enumerate(cells):

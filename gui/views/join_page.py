@@ -9,8 +9,9 @@ from acquisition.joining import ClassTask
 from gui.theme import GAP_8, GAP_12
 from gui.views.parts import button, column, label, set_text, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 
-WORDS = (
+WORDS = mark(
     "The trainer's machine gives you a simulated house with a gauge and a fan. Your name brings you back to the same "
     "house; it also stands on your sheet."
 )
@@ -25,17 +26,17 @@ class JoinPage(QWidget):
         """Make it empty."""
         super().__init__()
         self._words = wrapped("quiet")
-        self._words.setText(WORDS)
+        self._words.setText(say(WORDS))
         self.place, self.name = QLineEdit(), QLineEdit()
         self.place.setPlaceholderText("192.168.1.20:4700")
-        self.name.setPlaceholderText("Your name")
-        self.join_button = button("Join the class")
+        self.name.setPlaceholderText(say("Your name"))
+        self.join_button = button(say("Join the class"))
         self.join_button.clicked.connect(self._asked)
         box = column(GAP_12)
         box.addWidget(self._words)
         beside = QGridLayout()
         beside.setSpacing(GAP_8)
-        for at, (title, line) in enumerate((("Host and port", self.place), ("Your name", self.name))):
+        for at, (title, line) in enumerate(((say("Host and port"), self.place), (say("Your name"), self.name))):
             line.setAccessibleName(title)
             line.returnPressed.connect(self._asked)
             beside.addWidget(label(title, "small"), 0, at)
@@ -48,7 +49,7 @@ class JoinPage(QWidget):
         inside.addWidget(self.task)
         inside.addStretch(1)
         # A task of many words scrolls: nothing of it is cut in a small window.
-        self.about = scrolled(inside, "The task of the class")
+        self.about = scrolled(inside, say("The task of the class"))
         self.about.hide()
         box.addWidget(self.about, 1000)
         box.addStretch(1)
@@ -56,7 +57,7 @@ class JoinPage(QWidget):
 
     def show_task(self, task: ClassTask) -> None:
         """Show what is to be done."""
-        set_text(self.title, f"{task.title}, {task.minutes:g} minutes")
+        set_text(self.title, say("{title}, {minutes} minutes", title=task.title, minutes=f"{task.minutes:g}"))
         set_text(self.task, task.task)
         self._words.hide()
         self.about.show()

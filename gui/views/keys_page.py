@@ -8,6 +8,7 @@ from gui.theme import GAP_8, GAP_12, GAP_16, GAP_24
 from gui.viewmodels.keys import CAUTIONS, KEYS
 from gui.views.parts import Panel, button, column, label, row, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 
 class KeysPage(QWidget):
@@ -16,8 +17,8 @@ class KeysPage(QWidget):
     def __init__(self) -> None:
         """Lay it out."""
         super().__init__()
-        self.back = button("Back (F1)")
-        head = row(label("Keys", "head"))
+        self.back = button(say("Back (F1)"))
+        head = row(label(say("Keys"), "head"))
         head.addStretch(1)
         head.addWidget(self.back)
         grid = QGridLayout()
@@ -26,12 +27,12 @@ class KeysPage(QWidget):
         grid.setColumnStretch(1, 1)
         line = 0
         for group, keys in KEYS:
-            grid.addWidget(label(group, "title"), line, 0, 1, 2)
+            grid.addWidget(label(say(group), "title"), line, 0, 1, 2)
             line += 1
             for key, words in keys:
                 text = wrapped("quiet")
-                text.setText(words)
-                grid.addWidget(label(key), line, 0)
+                text.setText(say(words))
+                grid.addWidget(label(say(key)), line, 0)
                 grid.addWidget(text, line, 1)
                 line += 1
             grid.setRowMinimumHeight(line, GAP_8)
@@ -40,10 +41,10 @@ class KeysPage(QWidget):
         panel.title.hide()
         panel.note.hide()
         panel.body.addLayout(grid)
-        cautions = Panel("Take care")
+        cautions = Panel(say("Take care"))
         for words in CAUTIONS:
             text = wrapped("quiet")
-            text.setText(words)
+            text.setText(say(words))
             cautions.body.addWidget(text)
         lines = column(GAP_12)
         lines.addWidget(panel)
@@ -52,5 +53,5 @@ class KeysPage(QWidget):
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
-        box.addWidget(scrolled(lines, "Keys"), 1)
+        box.addWidget(scrolled(lines, say("Keys")), 1)
         self.setLayout(box)

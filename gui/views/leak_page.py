@@ -16,9 +16,10 @@ from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
 from gui.views.photo_pins import PhotoPins
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 
 COLUMNS = 3
-NONE = "No leak is listed. L adds one while you hold the pressure; it can be described later."
+NONE = mark("No leak is listed. L adds one while you hold the pressure; it can be described later.")
 PICTURES = (".png", ".jpg", ".jpeg")
 
 
@@ -38,13 +39,13 @@ class LeakPage(QWidget):
         self._rows: tuple[object, ...] = ()
         self.setAcceptDrops(True)
         self.list = QListWidget()
-        self.list.setAccessibleName("Leaks")
+        self.list.setAccessibleName(say("Leaks"))
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.currentItemChanged.connect(self._row_chosen)
-        self.add = button("New leak (L)", "slim")
-        self.hand_out = button("For each trade…", "slim")
-        self.done_today = button("Done today…", "slim")
+        self.add = button(say("New leak (L)"), "slim")
+        self.hand_out = button(say("For each trade…"), "slim")
+        self.done_today = button(say("Done today…"), "slim")
         left = self._left_side()
         self.fields = {name: FieldView(name, kind, words, choices) for name, kind, words, choices in FIELDS}
         self.brought = wrapped("strong")
@@ -62,7 +63,7 @@ class LeakPage(QWidget):
         right = Panel()
         right.title.hide()
         right.note.hide()
-        self.area = scrolled(inside, "The leak")
+        self.area = scrolled(inside, say("The leak"))
         right.body.addWidget(self.area, 1)
         both = QHBoxLayout()
         both.setContentsMargins(0, 0, 0, 0)
@@ -74,8 +75,8 @@ class LeakPage(QWidget):
 
     def _left_side(self) -> Panel:
         self._none = wrapped("quiet")
-        self._none.setText(NONE)
-        left = Panel("Leaks")
+        self._none.setText(say(NONE))
+        left = Panel(say("Leaks"))
         left.head.addWidget(self.add)
         left.body.addWidget(self._none)
         left.body.addWidget(self.list, 1)
@@ -86,11 +87,11 @@ class LeakPage(QWidget):
         return left
 
     def _add_pictures(self, inside: QVBoxLayout, look: Look) -> None:
-        self.photo = button("Photo…", "slim")
-        self.plan = button("Plan…", "slim")
-        self.paste = button("Paste", "slim")
+        self.photo = button(say("Photo…"), "slim")
+        self.plan = button(say("Plan…"), "slim")
+        self.paste = button(say("Paste"), "slim")
         self.back, self.forth = button("‹", "slim"), button("›", "slim")
-        for turn, words in ((self.back, "Picture before"), (self.forth, "Next picture")):
+        for turn, words in ((self.back, say("Picture before")), (self.forth, say("Next picture"))):
             turn.setAccessibleName(words)
         self.pages = label(role="small")
         self.pins = PhotoPins(look)
@@ -125,7 +126,7 @@ class LeakPage(QWidget):
         if photo is None:
             self.pins.show_photo(None, None, (), picture.chosen)
             return
-        set_text(self.pages, f"{photo.at + 1} of {photo.count}")
+        set_text(self.pages, say("{at} of {count}", at=photo.at + 1, count=photo.count))
         self.pins.setToolTip(photo.name)
         needed = content(photo.id) if photo.id != self.pins.shown else None
         self.pins.show_photo(photo.id, needed, photo.pins, picture.chosen)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QButtonGroup, QStackedWidget, QWidget
 
 from gui.theme import GAP_8
 from gui.views.parts import button, column, row
+from gui.words import say
 
 LINES, REGISTERS = 0, 1
 
@@ -19,7 +20,9 @@ class Lessons(QWidget):
         self.pages = QStackedWidget()
         self._group = QButtonGroup(self)
         ways = row()
-        for at, (words, page) in enumerate((("It sends or answers lines", lines), ("Modbus registers", registers))):
+        for at, (words, page) in enumerate(
+            ((say("It sends or answers lines"), lines), (say("Modbus registers"), registers))
+        ):
             made = button(words, "tab")
             made.setCheckable(True)
             made.setChecked(at == LINES)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QScrollArea, QWidget
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.published import PublishedPicture
 from gui.views.parts import Choice, Panel, column, row
+from gui.words import say
 
 HEIGHT = 190
 """At most; longer lists are scrolled."""
@@ -22,12 +23,12 @@ class LimitsPanel(Panel):
 
     def __init__(self) -> None:
         """Make it empty."""
-        super().__init__("Limits of codes and programmes")
+        super().__init__(say("Limits of codes and programmes"))
         self._shown: PublishedPicture | None = None
         self.place, self.zone = Choice(), Choice()
         self.boxes: dict[str, QCheckBox] = {}
-        self.place.setAccessibleName("Place of the limits")
-        self.zone.setAccessibleName("Climate zone")
+        self.place.setAccessibleName(say("Place of the limits"))
+        self.zone.setAccessibleName(say("Climate zone"))
         for choice, signal in ((self.place, self.place_chosen), (self.zone, self.zone_chosen)):
             choice.setMinimumContentsLength(8)
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -35,7 +36,7 @@ class LimitsPanel(Panel):
         self.area = QScrollArea()
         self.area.setWidgetResizable(True)
         self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setAccessibleName("Limits to hold the result against")
+        self.area.setAccessibleName(say("Limits to hold the result against"))
         beside = row(self.place, self.zone, gap=GAP_8)
         beside.setStretch(0, 1)
         beside.setStretch(1, 1)
@@ -75,5 +76,5 @@ def _fill(view: Choice, options: tuple[tuple[str, str], ...], chosen: str) -> No
     if shown != options:
         view.clear()
         for value, words in options:
-            view.addItem(words, value)
+            view.addItem(say(words), value)
     view.setCurrentIndex(max(view.findData(chosen), 0))

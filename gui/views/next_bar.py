@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout
 from gui.theme import GAP_16, GAP_24
 from gui.viewmodels.next_step import NextStep, Verb
 from gui.views.parts import button, column, label, set_text, wrapped
+from gui.words import say
 
 BAR_HEIGHT = 68
 BUTTON_WIDTH = 216
@@ -31,11 +32,11 @@ class NextBar(QFrame):
         self.sentence = wrapped("next")
         self.primary = button("", "primary")
         self.primary.setMinimumWidth(BUTTON_WIDTH)
-        self.primary.setToolTip("Space")
+        self.primary.setToolTip(say("Space"))
         self.primary.clicked.connect(self.press)
         words = column(2)
         words.addStretch(1)
-        words.addWidget(label("Next", "small"))
+        words.addWidget(label(say("Next"), "small"))
         words.addWidget(self.sentence)
         words.addStretch(1)
         line = QHBoxLayout()

@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout
 from acquisition.snapshot import Severity
 from gui.desk import Notice
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
+from gui.viewmodels.retold import retold
 from gui.views.parts import button, label, set_text, set_tone, wrapped
+from gui.words import say
 
 TONES = {Severity.NOTE: Tone.GOOD, Severity.ATTENTION: Tone.ATTENTION, Severity.ALARM: Tone.BAD}
 MOST = 50
@@ -24,7 +26,7 @@ class NoticeBar(QFrame):
         self._sign = label(role="strong")
         self._text = wrapped("strong")
         self._more = label(role="quiet")
-        self.dismiss = button("I have read it", "slim")
+        self.dismiss = button(say("I have read it"), "slim")
         self.dismiss.clicked.connect(self._dismiss)
         line = QHBoxLayout()
         line.setContentsMargins(GAP_16, GAP_8, GAP_12, GAP_8)
@@ -66,6 +68,6 @@ class NoticeBar(QFrame):
         self.style().polish(self)
         set_text(self._sign, SIGNS[tone])
         set_tone(self._sign, tone)
-        set_text(self._text, first.sentence)
+        set_text(self._text, retold(first.sentence))
         rest = len(self._notices) - 1
-        set_text(self._more, f"{rest} more" if rest else "")
+        set_text(self._more, say("{rest} more", rest=rest) if rest else "")

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QDialog, QLineEdit, QListWidget, QListWidgetItem, 
 from gui.theme import GAP_8, GAP_12
 from gui.viewmodels.palette import matching
 from gui.views.parts import column, wrapped
+from gui.words import mark, say
 
 WIDTH, HEIGHT = 520, 380
-NONE = "No command has these words."
+NONE = mark("No command has these words.")
 
 
 class Palette(QDialog):
@@ -22,22 +23,22 @@ class Palette(QDialog):
     def __init__(self, window: QMainWindow, commands: Sequence[QAction]) -> None:
         """Offer those of the commands that can be done now."""
         super().__init__(window)
-        self.setWindowTitle("Find a command")
+        self.setWindowTitle(say("Find a command"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(WIDTH, HEIGHT)
         self._actions = [action for action in commands if action.isEnabled()]
         self._order: tuple[int, ...] = ()
         self.line = QLineEdit()
-        self.line.setPlaceholderText("Type a word of the command")
-        self.line.setAccessibleName("Words of the command")
+        self.line.setPlaceholderText(say("Type a word of the command"))
+        self.line.setAccessibleName(say("Words of the command"))
         self.line.textChanged.connect(self._filter)
         self.line.installEventFilter(self)
         self.line.returnPressed.connect(self._press)
         self.list = QListWidget()
-        self.list.setAccessibleName("Commands")
+        self.list.setAccessibleName(say("Commands"))
         self.list.itemClicked.connect(lambda _: self._press())
         self._none = wrapped("quiet")
-        self._none.setText(NONE)
+        self._none.setText(say(NONE))
         box = column(GAP_8)
         box.setContentsMargins(GAP_12, GAP_12, GAP_12, GAP_12)
         for part in (self.line, self.list, self._none):

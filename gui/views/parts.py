@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QPushButto
 
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, TARGET_HEIGHT, Tone
+from gui.words import say
 
 
 def label(text: str = "", role: str = "", tone: Tone | None = None) -> QLabel:
@@ -154,7 +155,7 @@ class Panel(QFrame):
         super().__init__(parent)
         self.setProperty("role", "panel")
         self.title = ElidedLabel("title")
-        self.title.show_text(title)
+        self.title.show_text(say(title))
         self.note = label(role="quiet")
         self.head = row(self.title, self.note)
         self.head.setStretch(0, 1)
@@ -178,11 +179,11 @@ class StopButton(QPushButton):
         """Make it; `clicked` is connected by whoever places it."""
         super().__init__(parent)
         self.setProperty("role", "stop")
-        self.setAccessibleName("Stop the fan")
-        self.setToolTip("Stop the fan, at once (Esc)")
+        self.setAccessibleName(say("Stop the fan"))
+        self.setToolTip(say("Stop the fan, at once (Esc)"))
         self.setAutoDefault(False)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        word, key = label("STOP FAN", "stop-word"), label("Esc", "stop-key")
+        word, key = label(say("STOP FAN"), "stop-word"), label("Esc", "stop-key")
         inside = column(0)
         inside.setContentsMargins(GAP_12, GAP_4, GAP_12, GAP_4)
         for line in (word, key):

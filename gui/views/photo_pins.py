@@ -8,9 +8,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gui.look import Look, tabular
 from gui.theme import SMALL, Tone
+from gui.words import mark, say
 
 PIN = 9.0
-EMPTY = "A photo or a plan: from a file, pasted, or dropped here. A click sets a pin."
+EMPTY = mark("A photo or a plan: from a file, pasted, or dropped here. A click sets a pin.")
 
 
 class PhotoPins(QWidget):
@@ -27,7 +28,7 @@ class PhotoPins(QWidget):
         self._pins: tuple[tuple[int, float, float], ...] = ()
         self._chosen: int | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Photo with pins")
+        self.setAccessibleName(say("Photo with pins"))
         look.changed.connect(self.update)
 
     def minimumSizeHint(self) -> QSize:
@@ -74,7 +75,7 @@ class PhotoPins(QWidget):
             painter.setPen(self._look.ink(Tone.QUIET))
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 8, 8)
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(QRectF(self.rect()).adjusted(12, 8, -12, -8), flags, EMPTY)
+            painter.drawText(QRectF(self.rect()).adjusted(12, 8, -12, -8), flags, say(EMPTY))
             painter.end()
             return
         painter.drawPixmap(box, self._pixmap, QRectF(self._pixmap.rect()))

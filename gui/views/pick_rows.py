@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 from gui.theme import BODY, GAP_4, GAP_8
 from gui.viewmodels.teach import PickPicture
 from gui.views.parts import Choice, button, column, label, monospaced, row, set_text
+from gui.words import say
 
 
 class PickRow(QWidget):
@@ -25,15 +26,15 @@ class PickRow(QWidget):
         self.text.setFont(monospaced(BODY))
         self.name = QLineEdit()
         self.name.setMaximumWidth(80)
-        self.name.setAccessibleName("Name of the channel")
+        self.name.setAccessibleName(say("Name of the channel"))
         self.quantity, self.unit = Choice(), Choice()
-        self.quantity.setAccessibleName("What the number is")
-        self.unit.setAccessibleName("Its unit")
+        self.quantity.setAccessibleName(say("What the number is"))
+        self.unit.setAccessibleName(say("Its unit"))
         for quantity in quantities:
             self.quantity.addItem(quantity.capitalize(), quantity)
         self.value = label(role="quiet")
         self.value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        remove = button("Remove", "slim")
+        remove = button(say("Remove"), "slim")
         remove.clicked.connect(lambda: self.removed.emit(at))
         self.name.editingFinished.connect(lambda: self.said.emit(at, "name", self.name.text()))
         self.quantity.activated.connect(lambda: self.said.emit(at, "quantity", str(self.quantity.currentData())))

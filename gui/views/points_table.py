@@ -21,10 +21,11 @@ from gui.look import Look, tabular
 from gui.theme import BODY, GAP_4, Tone
 from gui.viewmodels.points import TablePicture
 from gui.views.parts import Choice, ElidedLabel, Panel, button, row
+from gui.words import mark, say, within
 
 ROW_HEIGHT = 24
 SIGN_WIDTH = 26
-LABELS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
+LABELS = {Direction.DEPRESSURIZE: mark("Depressurize"), Direction.PRESSURIZE: mark("Pressurize")}
 Index = QModelIndex | QPersistentModelIndex
 NOWHERE = QModelIndex()
 
@@ -118,29 +119,29 @@ class PointsTable(Panel):
 
     def __init__(self, look: Look) -> None:
         """Make it empty."""
-        super().__init__("Points")
+        super().__init__(say("Points"))
         self._folded = False
         self.model = PointsModel(look)
         self.model.setParent(self)
         self.view = QTableView()
         self.view.setModel(self.model)
-        self.view.setAccessibleName("Points")
+        self.view.setAccessibleName(say("Points"))
         self._prepare_view()
         self._foot = ElidedLabel("small")
         self._group = QButtonGroup(self)
-        self._ways = [button(LABELS[direction], "slim") for direction in Direction]
+        self._ways = [button(say(LABELS[direction]), "slim") for direction in Direction]
         for at, view in enumerate(self._ways):
             view.setCheckable(True)
             self._group.addButton(view, at)
             self.head.addWidget(view)
         self._group.idClicked.connect(self._way_clicked)
         self.tests = Choice()
-        self.tests.setAccessibleName("Test on show")
+        self.tests.setAccessibleName(say("Test on show"))
         self.tests.setProperty("role", "slim")
         self.tests.activated.connect(self._test_chosen)
         self.head.addWidget(self.tests)
-        self.unfold = button("Show", "slim")
-        self.unfold.setAccessibleName("Show the points")
+        self.unfold = button(say("Show"), "slim")
+        self.unfold.setAccessibleName(say("Show the points"))
         self.unfold.hide()
         self.head.addWidget(self.unfold)
         self.body.setSpacing(GAP_4)
@@ -155,7 +156,7 @@ class PointsTable(Panel):
         old = self.model.picture
         self.model.take(picture)
         both = len(picture.directions) > 1
-        self.title.show_text("Points" if both else f"Points, {picture.title.lower()}")
+        self.title.show_text(say("Points") if both else say("Points, {title}", title=within(picture.title)))
         for view, direction in zip(self._ways, Direction, strict=True):
             view.setVisible(both)
             view.setChecked(direction is picture.chosen)
@@ -229,11 +230,11 @@ class PointsTable(Panel):
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         struck = picture.rows[index.row()].struck
-        action = QAction("Restore the point" if struck else "Strike the point…", menu)
+        action = QAction(say("Restore the point") if struck else say("Strike the point…"), menu)
         action.setShortcut("X")
         action.triggered.connect(self.toggle_chosen)
         menu.addAction(action)
-        again = QAction("Take the point again", menu)
+        again = QAction(say("Take the point again"), menu)
         again.setShortcut("P")
         again.triggered.connect(self.take_chosen_again)
         menu.addAction(again)

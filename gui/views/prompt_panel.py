@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QSizePolicy
 
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.prompt import Prompt
+from gui.viewmodels.retold import retold
 from gui.views.parts import Choice, button, column, label, set_text, wrapped
+from gui.words import say
 
 MOST_CHOICES = 4
 
@@ -28,7 +30,7 @@ class PromptPanel(QFrame):
         self._caution = wrapped("quiet")
         self.reason = Choice()
         self.reason.setEditable(True)
-        self.reason.setAccessibleName("Reason")
+        self.reason.setAccessibleName(say("Reason"))
         self._group = QButtonGroup(self)
         self.choices = [button("", "primary" if at == 0 else "") for at in range(MOST_CHOICES)]
         line = QHBoxLayout()
@@ -64,8 +66,8 @@ class PromptPanel(QFrame):
             self.hide()
             return
         set_text(self._title, prompt.title)
-        set_text(self._text, prompt.text)
-        set_text(self._caution, prompt.caution)
+        set_text(self._text, retold(prompt.text))
+        set_text(self._caution, retold(prompt.caution))
         for part in (self._sign, self._caution):
             part.setVisible(bool(prompt.caution))
         self.reason.setVisible(bool(prompt.reasons))
@@ -74,8 +76,8 @@ class PromptPanel(QFrame):
         for at, view in enumerate(self.choices):
             there = at < len(prompt.choices)
             view.setVisible(there)
-            view.setText(prompt.choices[at] if there else "")
-        self.setAccessibleName(f"{prompt.title}. {prompt.text}")
+            view.setText(retold(prompt.choices[at]) if there else "")
+        self.setAccessibleName(f"{prompt.title}. {retold(prompt.text)}")
         self.show()
 
     def _clicked(self, at: int) -> None:

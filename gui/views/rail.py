@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFont, QPainter, QPaintEvent
-from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QFrame
+from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPaintEvent
+from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QFrame, QSizePolicy
 
 from gui.icons import draw_icon
 from gui.look import Look, tabular
@@ -15,8 +15,9 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.rail import RailItem
 from gui.views.parts import column
 
-RAIL_WIDTH = 92
+MARGIN = 8
 ITEM = QSize(76, 66)
+"""Grows with the longest word of the language."""
 ICON = 24
 
 
@@ -30,7 +31,9 @@ class RailButton(QAbstractButton):
         self._item = RailItem(place, chosen=False, mark="", tone=Tone.QUIET, tip="")
         self.setText(place.word)
         self.setAccessibleName(place.word)
-        self.setFixedSize(ITEM)
+        bold = tabular(self.font(), SMALL + 1, QFont.Weight.DemiBold)
+        self._size = ITEM.expandedTo(QSize(QFontMetrics(bold).horizontalAdvance(place.word) + MARGIN, 0))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
     @property
@@ -47,8 +50,12 @@ class RailButton(QAbstractButton):
             self.update()
 
     def sizeHint(self) -> QSize:
-        """Return the fixed size."""
-        return ITEM
+        """Leave room for the word, also when it is bold."""
+        return self._size
+
+    def minimumSizeHint(self) -> QSize:
+        """Never less."""
+        return self._size
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the sign, the word, and the mark."""
@@ -87,18 +94,18 @@ class Rail(QFrame):
         super().__init__()
         self._look = look
         self.setProperty("role", "bar")
-        self.setFixedWidth(RAIL_WIDTH)
         self._group = QButtonGroup(self)
         self._places = list(Place)
         self._buttons: list[RailButton] = []
         box = column(12)
-        box.setContentsMargins(8, 12, 8, 12)
+        box.setContentsMargins(MARGIN, 12, MARGIN, 12)
         for at, place in enumerate(self._places):
             made = RailButton(place, look)
             self._group.addButton(made, at)
             self._buttons.append(made)
             box.addWidget(made)
         box.addStretch(1)
+        self.setFixedWidth(max(view.sizeHint().width() for view in self._buttons) + 2 * MARGIN)
         self.setLayout(box)
         self._group.idClicked.connect(self._clicked)
 

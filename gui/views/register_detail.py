@@ -19,42 +19,43 @@ from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
+from gui.words import mark, say
 
-DAY = "year-month-day"
-NONE = "Add something at the left; what is known of it and its calibration is typed here."
+DAY = mark("year-month-day")
+NONE = mark("Add something at the left; what is known of it and its calibration is typed here.")
 ITEM_FIELDS = (
-    ("title", Kind.TEXT, "Name"),
-    ("kind", Kind.CHOICE, "Kind"),
-    ("serial", Kind.TEXT, "Serial number"),
-    ("profile", Kind.CHOICE, "Profile"),
-    ("calibrated", Kind.TEXT, "Calibrated on"),
-    ("months", Kind.NUMBER, "Good for"),
-    ("due", Kind.TEXT, "Due on, where the certificate says"),
-    ("laboratory", Kind.TEXT, "Laboratory"),
-    ("schemes", Kind.TEXT, "Schemes with another term"),
-    ("corrected_on", Kind.TEXT, "Correction measured on"),
-    ("correction", Kind.TEXT, "Correction of the pressures shown"),
-    ("note", Kind.TEXT, "Note"),
+    ("title", Kind.TEXT, mark("Name")),
+    ("kind", Kind.CHOICE, mark("Kind")),
+    ("serial", Kind.TEXT, mark("Serial number")),
+    ("profile", Kind.CHOICE, mark("Profile")),
+    ("calibrated", Kind.TEXT, mark("Calibrated on")),
+    ("months", Kind.NUMBER, mark("Good for")),
+    ("due", Kind.TEXT, mark("Due on, where the certificate says")),
+    ("laboratory", Kind.TEXT, mark("Laboratory")),
+    ("schemes", Kind.TEXT, mark("Schemes with another term")),
+    ("corrected_on", Kind.TEXT, mark("Correction measured on")),
+    ("correction", Kind.TEXT, mark("Correction of the pressures shown")),
+    ("note", Kind.TEXT, mark("Note")),
 )
 WIDE = ("correction", "note")
 OF_GAUGES = ("corrected_on", "correction")
 RANGE_ROWS = (
-    ("name", Kind.TEXT, "Name on its sheet", ""),
-    ("curve", Kind.CHOICE, "Kind of curve", ""),
-    ("min_pa", Kind.NUMBER, "Valid from", "Pa"),
-    ("max_pa", Kind.NUMBER, "Valid to", "Pa"),
-    ("density", Kind.NUMBER, "At air density", "kg/m³"),
-    ("calibrated", Kind.TEXT, "Calibrated on", ""),
+    ("name", Kind.TEXT, mark("Name on its sheet"), ""),
+    ("curve", Kind.CHOICE, mark("Kind of curve"), ""),
+    ("min_pa", Kind.NUMBER, mark("Valid from"), "Pa"),
+    ("max_pa", Kind.NUMBER, mark("Valid to"), "Pa"),
+    ("density", Kind.NUMBER, mark("At air density"), "kg/m³"),
+    ("calibrated", Kind.TEXT, mark("Calibrated on"), ""),
 )
 PLACEHOLDERS = {
     "calibrated": DAY,
-    "due": "from the months",
-    "serial": "none",
-    "profile": "none",
+    "due": mark("from the months"),
+    "serial": mark("none"),
+    "profile": mark("none"),
     "months": "12",
-    "schemes": "name months; …",
-    "corrected_on": "the day of the calibration",
-    "correction": "shown true; … in Pa, such as 0 0; 50 50.4",
+    "schemes": mark("name months; …"),
+    "corrected_on": mark("the day of the calibration"),
+    "correction": mark("shown true; … in Pa, such as 0 0; 50 50.4"),
 }
 
 
@@ -79,7 +80,7 @@ class RangeRow(QFrame):
             key: FieldView(range_key(at, key), kind, name, choices if kind is Kind.CHOICE else ())
             for key, kind, name, _ in RANGE_ROWS
         }
-        self.numbers = FieldView(range_key(at, "numbers"), Kind.TEXT, "Calibration")
+        self.numbers = FieldView(range_key(at, "numbers"), Kind.TEXT, say("Calibration"))
         self._hint, self._note = wrapped("small"), wrapped("small")
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP_8)
@@ -89,7 +90,7 @@ class RangeRow(QFrame):
             grid.setColumnStretch(index % 2, 1)
         for view in (*self.fields.values(), self.numbers):
             view.committed.connect(self.committed)
-        remove = button("Remove the range", "slim")
+        remove = button(say("Remove the range"), "slim")
         remove.clicked.connect(lambda: self.removed.emit(at))
         foot = row(remove)
         foot.addStretch(1)
@@ -107,7 +108,7 @@ class RangeRow(QFrame):
         for key, _, _, unit in RANGE_ROWS:
             show_field(self.fields[key], picture.texts[key], picture.errors[key], unit)
         show_field(self.numbers, picture.texts["numbers"], picture.errors["numbers"])
-        set_text(self._hint, NUMBERS_WORDS[picture.texts["curve"]])
+        set_text(self._hint, say(NUMBERS_WORDS[picture.texts["curve"]]))
         set_text(self._note, picture.note)
         self._note.setVisible(bool(picture.note))
 
@@ -120,7 +121,7 @@ class RegisterDetail(Panel):
 
     def __init__(self, look: Look, profiles: Sequence[ProfileChoice]) -> None:
         """Lay it out."""
-        super().__init__("Equipment")
+        super().__init__(say("Equipment"))
         choices = {
             "kind": [(kind, kind.capitalize()) for kind in KINDS],
             "profile": [("", "none"), *((item.id, item.title) for item in profiles)],
@@ -128,17 +129,17 @@ class RegisterDetail(Panel):
         self.fields = {key: FieldView(key, kind, name, choices.get(key, ())) for key, kind, name in ITEM_FIELDS}
         self.ranges: list[RangeRow] = []
         self._due, self._unkept, self._none = wrapped(), wrapped(), wrapped("quiet")
-        set_text(self._none, NONE)
+        set_text(self._none, say(NONE))
         set_tone(self._unkept, Tone.ATTENTION)
         self._file = wrapped("quiet")
-        self.certificate = button("Keep a certificate file", "slim")
-        self.add_range = button("Add a flow range")
-        self.take = button("Take into the rig")
-        self.remove = button("Remove")
-        self.undo = button("Undo")
+        self.certificate = button(say("Keep a certificate file"), "slim")
+        self.add_range = button(say("Add a flow range"))
+        self.take = button(say("Take into the rig"))
+        self.remove = button(say("Remove"))
+        self.undo = button(say("Undo"))
         self.history = CheckHistory(look)
-        self.checks = TablesView("Field checks", stacked=False)
-        self._range_title = label("Flow ranges, from their calibration sheets", "title")
+        self.checks = TablesView(say("Field checks"), stacked=False)
+        self._range_title = label(say("Flow ranges, from their calibration sheets"), "title")
         for view in self.fields.values():
             view.committed.connect(self.committed)
         self._lay_out()
@@ -147,12 +148,12 @@ class RegisterDetail(Panel):
         """Show a moment."""
         self.area.setVisible(item is not None)
         self.undo.setEnabled(bool(undo) or bool(item is not None and item.unkept))
-        self.undo.setToolTip(f"Take back: {undo}" if undo else "There is nothing to take back")
+        self.undo.setToolTip(say("Take back: {undo}", undo=undo) if undo else say("There is nothing to take back"))
         for press in (self.take, self.remove):
             press.setEnabled(item is not None)
         self._none.setVisible(item is None)
         if item is None:
-            self.title.show_text("Equipment")
+            self.title.show_text(say("Equipment"))
             return
         self.title.show_text(item.title)
         set_text(self._due, item.due)
@@ -165,7 +166,12 @@ class RegisterDetail(Panel):
         for key in OF_GAUGES:
             self.fields[key].setVisible(item.gauge)
         certificate = item.texts["certificate"]
-        set_text(self._file, f"Certificate: {certificate}" if certificate else "No certificate file is kept.")
+        set_text(
+            self._file,
+            say("Certificate: {certificate}", certificate=certificate)
+            if certificate
+            else say("No certificate file is kept."),
+        )
         self._show_ranges(item)
         self.checks.show_tables((item.checks,))
         self.history.show_marks(item.marks)
@@ -209,7 +215,7 @@ class RegisterDetail(Panel):
         inside.addWidget(self.checks)
         inside.addWidget(self.history)
         inside.addStretch(1)
-        self.area = scrolled(inside, "Item of the register")
+        self.area = scrolled(inside, say("Item of the register"))
         self.body.addWidget(self._none)
         self.body.addWidget(self.area, 1)
         self.body.addStretch(0)

@@ -10,6 +10,7 @@ from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.register import ItemCard, RegisterPicture
 from gui.views.parts import Choice, ElidedLabel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 
 class ItemButton(QPushButton):
@@ -60,13 +61,13 @@ class RegisterPage(QWidget):
         self._empty, self._trouble = wrapped("quiet"), wrapped()
         set_tone(self._trouble, Tone.BAD)
         self.kind = Choice()
-        self.kind.setAccessibleName("What to add")
+        self.kind.setAccessibleName(say("What to add"))
         for kind in KINDS:
-            self.kind.addItem(kind.capitalize(), kind)
-        self.add = button("Add")
-        self.add.setAccessibleName("Add equipment")
+            self.kind.addItem(say(kind.capitalize()), kind)
+        self.add = button(say("Add"))
+        self.add.setAccessibleName(say("Add equipment"))
         self.add.clicked.connect(lambda: self.added.emit(str(self.kind.currentData())))
-        self.check = button("Check two gauges on one hose")
+        self.check = button(say("Check two gauges on one hose"))
         self._cards = column(GAP_8)
         inside = column(GAP_8)
         inside.addWidget(self._trouble)
@@ -76,7 +77,7 @@ class RegisterPage(QWidget):
         adding = row(self.kind, self.add)
         adding.setStretch(0, 1)
         box = column(GAP_8)
-        box.addWidget(scrolled(inside, "Equipment register"), 1)
+        box.addWidget(scrolled(inside, say("Equipment register")), 1)
         box.addLayout(adding)
         box.addWidget(self.check)
         self.setLayout(box)

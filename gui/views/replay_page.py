@@ -10,12 +10,13 @@ from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from gui.theme import GAP_8, GAP_12
 from gui.views.parts import Choice, ElidedLabel, button, column, label, row, wrapped
+from gui.words import mark, say
 
-WORDS = (
+WORDS = mark(
     "A recorded test becomes an instrument: its readings come again, each at its time, with its marks. It is kept in a "
     "job of its own beside the recorded one. No fan turns."
 )
-EMPTY = "No job is chosen."
+EMPTY = mark("No job is chosen.")
 SLOWEST, FASTEST = 0.5, 120.0
 
 
@@ -29,20 +30,20 @@ class ReplayPage(QWidget):
         """Make it empty."""
         super().__init__()
         words = wrapped("quiet")
-        words.setText(WORDS)
+        words.setText(say(WORDS))
         self.job = ElidedLabel("strong")
-        self.choose = button("Choose a job…")
+        self.choose = button(say("Choose a job…"))
         self.choose.clicked.connect(self.choose_asked)
         self.test = Choice()
-        self.test.setAccessibleName("Recorded test")
+        self.test.setAccessibleName(say("Recorded test"))
         self.speed = QDoubleSpinBox()
         self.speed.setRange(SLOWEST, FASTEST)
         self.speed.setDecimals(1)
         self.speed.setValue(1.0)
         self.speed.setSuffix("×")
-        self.speed.setAccessibleName("How many times faster than real time")
+        self.speed.setAccessibleName(say("How many times faster than real time"))
         self.speed.setMinimumHeight(36)
-        self.play = button("Play it back")
+        self.play = button(say("Play it back"))
         self.play.clicked.connect(self._asked)
         box = column(GAP_8)
         box.addWidget(words)
@@ -50,7 +51,7 @@ class ReplayPage(QWidget):
         chosen.setStretch(0, 1)
         box.addLayout(chosen)
         box.addWidget(self.test)
-        pace = row(label("Speed against real time", "small"), self.speed, gap=GAP_12)
+        pace = row(label(say("Speed against real time"), "small"), self.speed, gap=GAP_12)
         pace.setStretch(1, 1)
         box.addLayout(pace)
         box.addWidget(self.play)
@@ -60,7 +61,7 @@ class ReplayPage(QWidget):
 
     def show_tests(self, path: Path | None, tests: Sequence[tuple[int, str]]) -> None:
         """Offer the tests of a job, the last one chosen."""
-        self.job.show_text(EMPTY if path is None else path.name)
+        self.job.show_text(say(EMPTY) if path is None else path.name)
         self.job.setToolTip("" if path is None else str(path))
         self.test.clear()
         for number, words in tests:

@@ -22,6 +22,7 @@ from gui.viewmodels.report_place import Missing, ReportPicture
 from gui.views.issue_panel import IssuePanel
 from gui.views.parts import Choice, Panel, button, column, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 SIDE_WIDTH = 300
 MOST_WIDTH = 900
@@ -41,7 +42,7 @@ class Page(QLabel):
     def show_page(self, png: bytes, number: int, count: int) -> None:
         """Show a page."""
         self._image = QImage.fromData(png)
-        self.setAccessibleName(f"Page {number} of {count} of the report")
+        self.setAccessibleName(say("Page {number} of {count} of the report", number=number, count=count))
 
     def fit(self, width: int) -> None:
         """Scale to a width."""
@@ -74,7 +75,7 @@ class Preview(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("Report")
+        self.setAccessibleName(say("Report"))
 
     def show_pages(self, pages: tuple[bytes, ...]) -> None:
         """Show pages as PNG."""
@@ -108,7 +109,7 @@ class MissingList(Panel):
 
     def __init__(self) -> None:
         """Make it empty."""
-        super().__init__("What is missing")
+        super().__init__(say("What is missing"))
         self._items: tuple[Missing, ...] = ()
         self._rows: list[tuple[QWidget, QLabel, QPushButton]] = []
         self._group = QButtonGroup(self)
@@ -119,16 +120,16 @@ class MissingList(Panel):
         lines.addWidget(self._empty)
         lines.addLayout(self._box)
         lines.addStretch(1)
-        self.body.addWidget(scrolled(lines, "What the report lacks"), 1)
+        self.body.addWidget(scrolled(lines, say("What the report lacks")), 1)
 
     def show_items(self, items: tuple[Missing, ...], *, report: bool) -> None:
         """Show what is missing; `report` whether there is a report at all."""
         self._items = items
-        words = "Nothing is missing." if report else "Once there is a report, what it lacks is listed here."
+        words = say("Nothing is missing.") if report else say("Once there is a report, what it lacks is listed here.")
         set_text(self._empty, "" if items else words)
         self._empty.setVisible(not items)
         while len(self._rows) < len(items):
-            text, jump = wrapped(), button("Enter", "slim")
+            text, jump = wrapped(), button(say("Enter"), "slim")
             self._group.addButton(jump, len(self._rows))
             line = QHBoxLayout()
             line.setSpacing(GAP_8)
@@ -145,7 +146,7 @@ class MissingList(Panel):
             if at < len(items):
                 set_text(text, items[at].sentence)
                 jump.setVisible(bool(items[at].field))
-                jump.setAccessibleName(f"Enter it. {items[at].sentence}")
+                jump.setAccessibleName(say("Enter it. {sentence}", sentence=items[at].sentence))
 
     def _clicked(self, at: int) -> None:
         if at < len(self._items):
@@ -166,26 +167,26 @@ class ReportPlace(QWidget):
         self._why = wrapped("quiet")
         self._why.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.tests = Choice()
-        self.tests.setAccessibleName("Test of the report")
+        self.tests.setAccessibleName(say("Test of the report"))
         self.tests.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.tests.activated.connect(self._test_chosen)
         self.language = Choice()
-        self.language.setAccessibleName("Language of the report")
+        self.language.setAccessibleName(say("Language of the report"))
         self.language.activated.connect(lambda at: self.language_asked.emit(str(self.language.itemData(at))))
-        self.save = button("Save as PDF")
-        self.csv = button("CSV", "slim")
-        self.json = button("JSON", "slim")
-        self.hpxml = button("HPXML", "slim")
+        self.save = button(say("Save as PDF"))
+        self.csv = button(say("CSV"), "slim")
+        self.json = button(say("JSON"), "slim")
+        self.hpxml = button(say("HPXML"), "slim")
         for view, words in (
-            (self.csv, "the tables as CSV"),
-            (self.json, "the test as JSON"),
-            (self.hpxml, "the air infiltration as HPXML"),
+            (self.csv, say("the tables as CSV")),
+            (self.json, say("the test as JSON")),
+            (self.hpxml, say("the air infiltration as HPXML")),
         ):
-            view.setAccessibleName(f"Export {words}")
-            view.setToolTip(f"Export {words}")
+            view.setAccessibleName(say("Export {words}", words=words))
+            view.setToolTip(say("Export {words}", words=words))
         self.missing = MissingList()
         self.issue = IssuePanel()
-        actions = Panel("Report")
+        actions = Panel(say("Report"))
         actions.body.addWidget(self.tests)
         written = row(self.language, self.save)
         written.setStretch(0, 1)
@@ -198,7 +199,7 @@ class ReportPlace(QWidget):
         holder = QWidget()
         holder.setLayout(side)
         holder.setFixedWidth(SIDE_WIDTH)
-        paper = Panel("As it will be saved")
+        paper = Panel(say("As it will be saved"))
         paper.body.addWidget(self._why, 1)
         paper.body.addWidget(self.preview, 1)
         box = QHBoxLayout()
@@ -218,7 +219,7 @@ class ReportPlace(QWidget):
         self._show_language(picture)
         self.preview.show_pages(picture.pages)
         self.preview.setVisible(bool(picture.pages))
-        making = "" if picture.pages else "The page is being set…"
+        making = "" if picture.pages else say("The page is being set…")
         set_text(self._why, picture.why or making)
         self._why.setVisible(not picture.pages)
         self.save.setEnabled(picture.can_save)
@@ -248,8 +249,8 @@ class ReportPlace(QWidget):
                 self.language.addItem(name, tag)
         self.language.setCurrentIndex(self.language.findData(picture.language))
         self.language.setEnabled(picture.can_choose)
-        free = "What the report is written in, whatever the language of the window."
-        self.language.setToolTip(free if picture.can_choose else "An issued report keeps its language.")
+        free = say("What the report is written in, whatever the language of the window.")
+        self.language.setToolTip(free if picture.can_choose else say("An issued report keeps its language."))
 
     def _test_chosen(self, at: int) -> None:
         self.test_asked.emit(int(self.tests.itemData(at)))

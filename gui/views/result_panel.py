@@ -10,6 +10,7 @@ from gui.look import Look
 from gui.theme import GAP_4, GAP_12, SIGNS, Tone, mix
 from gui.viewmodels.outcome import LimitBar, OutcomePicture
 from gui.views.parts import ElidedLabel, Panel, column, label, row, set_text, set_tone, wrapped
+from gui.words import say
 
 
 class LimitBarView(QWidget):
@@ -58,7 +59,7 @@ class ResultPanel(Panel):
 
     def __init__(self, look: Look) -> None:
         """Make it empty."""
-        super().__init__("Result so far")
+        super().__init__(say("Result so far"))
         self._shown: OutcomePicture | None = None
         self._figure = label(role="result")
         self._unit = wrapped("quiet")

@@ -16,8 +16,9 @@ from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Choice, button, column, label, row
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 
-NO_ROLE = "not used"
+NO_ROLE = mark("not used")
 
 
 class InstrumentEditor(QFrame):
@@ -36,19 +37,19 @@ class InstrumentEditor(QFrame):
         choices = [(item.id, item.title) for item in profiles]
         if instrument.profile not in [item.id for item in profiles]:
             choices.append((instrument.profile, instrument.profile))
-        self._name = FieldView("name", Kind.TEXT, "Name")
-        self._profile = FieldView("profile", Kind.CHOICE, "Profile", choices)
-        self._serial = FieldView("serial", Kind.TEXT, "Serial number that must answer")
+        self._name = FieldView("name", Kind.TEXT, say("Name"))
+        self._profile = FieldView("profile", Kind.CHOICE, say("Profile"), choices)
+        self._serial = FieldView("serial", Kind.TEXT, say("Serial number that must answer"))
         self.port = Choice()
         self.port.setEditable(True)
-        self.port.setAccessibleName("Port")
+        self.port.setAccessibleName(say("Port"))
         self._port_line = QLineEdit()
         self.port.setLineEdit(self._port_line)
         self._port_line.editingFinished.connect(self._port_typed)
         self.port.activated.connect(self._port_typed)
         for view in (self._name, self._profile, self._serial):
             view.committed.connect(self._committed)
-        remove = button("Remove", "slim")
+        remove = button(say("Remove"), "slim")
         remove.clicked.connect(self._remove)
         box = column(GAP_8)
         box.setContentsMargins(GAP_12, GAP_12, GAP_12, GAP_12)
@@ -57,7 +58,7 @@ class InstrumentEditor(QFrame):
         head.setStretch(1, 3)
         box.addLayout(head)
         ports = column(3)
-        ports.addWidget(label("Port", "small"))
+        ports.addWidget(label(say("Port"), "small"))
         ports.addWidget(self.port)
         ports.addStretch(1)
         where = row()
@@ -101,11 +102,11 @@ class InstrumentEditor(QFrame):
         choice = choice_of(instrument.profile)
         for at, channel in enumerate(choice.channels if choice is not None else ()):
             view = Choice()
-            view.setAccessibleName(f"Role of channel {channel.name}")
+            view.setAccessibleName(say("Role of channel {name}", name=channel.name))
             view.setProperty("channel", channel.name)
-            view.addItem(NO_ROLE, None)
+            view.addItem(say(NO_ROLE), None)
             for role, words in ROLE_WORDS.items():
-                view.addItem(words, role)
+                view.addItem(say(words), role)
             view.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             view.setMinimumContentsLength(10)
             view.activated.connect(self._role_chosen)
@@ -142,7 +143,7 @@ class RangeEditor(QFrame):
         super().__init__()
         self.setProperty("role", "raised")
         self._at = at
-        self._name = FieldView("name", Kind.TEXT, "Name on its sheet")
+        self._name = FieldView("name", Kind.TEXT, say("Name on its sheet"))
         self._numbers = {field: FieldView(field, Kind.NUMBER, words[0]) for field, words in RANGE_FIELDS.items()}
         grid = QGridLayout()
         grid.setContentsMargins(GAP_12, GAP_12, GAP_12, GAP_12)
@@ -151,7 +152,7 @@ class RangeEditor(QFrame):
         for index, view in enumerate((self._name, *self._numbers.values())):
             view.committed.connect(self._committed)
             grid.addWidget(view, index // 2, index % 2)
-        remove = button("Remove", "slim")
+        remove = button(say("Remove"), "slim")
         remove.clicked.connect(self._remove)
         grid.addWidget(remove, 3, 0, Qt.AlignmentFlag.AlignLeft)
         self.setLayout(grid)
@@ -198,31 +199,31 @@ class RigEditor(QWidget):
         self._instruments: list[InstrumentEditor] = []
         self._ranges: list[RangeEditor] = []
         self._ports: tuple[PortInfo, ...] = ()
-        self._name = FieldView("name", Kind.TEXT, "Name of the rig")
+        self._name = FieldView("name", Kind.TEXT, say("Name of the rig"))
         self._name.committed.connect(self._named)
         self._instrument_box, self._range_box = column(GAP_8), column(GAP_8)
-        self.fitted = FieldView("fitted", Kind.CHOICE, "Flow range in use")
+        self.fitted = FieldView("fitted", Kind.CHOICE, say("Flow range in use"))
         self.fitted.committed.connect(self._fitted)
-        self.shutter = QCheckBox("The fan closes by itself at rest; nobody covers it")
+        self.shutter = QCheckBox(say("The fan closes by itself at rest; nobody covers it"))
         self.shutter.clicked.connect(self.shutter_chosen)
         self.kind = Choice()
-        self.kind.setAccessibleName("Profile of the instrument to add")
+        self.kind.setAccessibleName(say("Profile of the instrument to add"))
         self.kind.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for profile in self._profiles:
-            self.kind.addItem(profile.title, profile.id)
-        self.add = button("Add")
-        self.add.setAccessibleName("Add an instrument")
+            self.kind.addItem(say(profile.title), profile.id)
+        self.add = button(say("Add"))
+        self.add.setAccessibleName(say("Add an instrument"))
         self.add.clicked.connect(self._add_instrument)
         adding = row(self.kind, self.add)
         adding.setStretch(0, 1)
         box = column(GAP_12)
         box.addWidget(self._name)
-        box.addWidget(label("Instruments", "title"))
+        box.addWidget(label(say("Instruments"), "title"))
         box.addLayout(self._instrument_box)
         box.addLayout(adding)
-        box.addWidget(label("Flow ranges, from their calibration sheets", "title"))
+        box.addWidget(label(say("Flow ranges, from their calibration sheets"), "title"))
         box.addLayout(self._range_box)
-        add_range = button("Add a flow range")
+        add_range = button(say("Add a flow range"))
         add_range.clicked.connect(self._add_range)
         box.addWidget(add_range)
         box.addWidget(self.fitted)
@@ -230,7 +231,7 @@ class RigEditor(QWidget):
         box.addLayout(self._further_box)
         box.addWidget(self.shutter)
         box.addStretch(1)
-        self.area = scrolled(box, "Rig sheet")
+        self.area = scrolled(box, say("Rig sheet"))
         outer = column(0)
         outer.addWidget(self.area)
         self.setLayout(outer)
@@ -262,7 +263,7 @@ class RigEditor(QWidget):
             self.fitted_on[fan.drive].show_choices([(name, name) for name in names])
             self.fitted_on[fan.drive].show_value(fan.fitted, "", "", Tone.QUIET)
         for role, view in self.zones.items():
-            view.show_value(spec.zone_name(role), "", "", Tone.QUIET, "such as garage or attic")
+            view.show_value(spec.zone_name(role), "", "", Tone.QUIET, say("such as garage or attic"))
         self.shutter.setChecked(spec.shutter)
         self.shutter.setVisible(bool(spec.fan))
 
@@ -293,13 +294,14 @@ class RigEditor(QWidget):
             self._range_box.addWidget(range_editor)
 
         self.fitted_on = {
-            fan.drive: FieldView(fan.drive, Kind.CHOICE, f"Flow range in use on {fan.drive}") for fan in spec.further
+            fan.drive: FieldView(fan.drive, Kind.CHOICE, say("Flow range in use on {drive}", drive=fan.drive))
+            for fan in spec.further
         }
         for view in self.fitted_on.values():
             view.committed.connect(self.fitted_on_chosen)
             self._further_box.addWidget(view)
         self.zones = {
-            role: FieldView(role.value, Kind.TEXT, f"Name of {ROLE_WORDS[role].rpartition('against ')[2]}")
+            role: FieldView(role.value, Kind.TEXT, say("Name of the zone of “{role}”", role=say(ROLE_WORDS[role])))
             for role in spec.role_channels()
             if role in ZONES
         }

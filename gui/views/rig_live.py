@@ -12,6 +12,7 @@ from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.rig_place import ChannelRow, LinkRow, RigPicture
 from gui.views.parts import ElidedLabel, Lamp, Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 
 class LinkView(QWidget):
@@ -27,7 +28,7 @@ class LinkView(QWidget):
         self._state = label(role="quiet")
         self._words, self._health = wrapped("quiet"), wrapped("small")
         self._warnings: list[QLabel] = []
-        self.accept = button("Go on with this instrument", "slim")
+        self.accept = button(say("Go on with this instrument"), "slim")
         buttons.addButton(self.accept, at)
         head = row(self._lamp, self._name, self._state)
         head.addStretch(1)
@@ -59,13 +60,13 @@ class LinkView(QWidget):
             if at < len(link.remedies):
                 set_text(words, link.remedies[at].words)
                 press.setProperty("copied", link.remedies[at].text)
-                press.setAccessibleName(f"Copy: {link.remedies[at].text}")
+                press.setAccessibleName(say("Copy: {text}", text=link.remedies[at].text))
         set_text(self._health, link.health)
         self._health.setVisible(bool(link.health))
         show_sentences(self._warnings, self._warning_box, link.warnings)
 
     def _add_remedy(self) -> None:
-        words, press = wrapped("quiet"), button("Copy", "slim")
+        words, press = wrapped("quiet"), button(say("Copy"), "slim")
         press.clicked.connect(lambda: self.copy_asked.emit(str(press.property("copied"))))
         beside = row(words, press)
         beside.setStretch(0, 1)
@@ -119,7 +120,7 @@ class RigLive(Panel):
 
     def __init__(self, look: Look) -> None:
         """Make it empty."""
-        super().__init__("Connected")
+        super().__init__(say("Connected"))
         self._look = look
         self._links: list[LinkView] = []
         self._due: list[QLabel] = []
@@ -130,7 +131,7 @@ class RigLive(Panel):
         self._empty = wrapped("quiet")
         self._fitted = wrapped("quiet")
         self._link_box = column(GAP_12)
-        self._heading = label("What the channels read now", "title")
+        self._heading = label(say("What the channels read now"), "title")
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(GAP_12)
         self._grid.setVerticalSpacing(GAP_8)
@@ -145,7 +146,7 @@ class RigLive(Panel):
         box.addLayout(self._grid)
         box.addWidget(self._fitted)
         box.addStretch(1)
-        self.body.addWidget(scrolled(box, "Links and channels"), 1)
+        self.body.addWidget(scrolled(box, say("Links and channels")), 1)
 
     def show_picture(self, picture: RigPicture) -> None:
         """Show a moment."""

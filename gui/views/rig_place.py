@@ -24,11 +24,19 @@ from gui.views.rig_live import RigLive
 from gui.views.rig_sources import RigSources, set_text_of
 from gui.views.scan_page import ScanPage
 from gui.views.teach_page import TeachPage
+from gui.words import mark, say
 
 SIMULATED, OWN, TEACH, EQUIPMENT, JOIN, REPLAY = 0, 1, 2, 3, 4, 5
 LIVE, DETAIL, CHECK = 0, 1, 2
 PAGES_IN_A_ROW = 2
-PAGES = ("Simulated house", "Own instruments", "Teach a gauge", "Equipment register", "Join a class", "Recorded test")
+PAGES = (
+    mark("Simulated house"),
+    mark("Own instruments"),
+    mark("Teach a gauge"),
+    mark("Equipment register"),
+    mark("Join a class"),
+    mark("Recorded test"),
+)
 
 
 class OwnRig(QWidget):
@@ -39,12 +47,12 @@ class OwnRig(QWidget):
         super().__init__()
         self.editor = RigEditor(profiles)
         self.problem = wrapped("quiet")
-        self.identify = button("Find instruments")
-        self.identify.setToolTip("Ask at every port who is there; only questions are sent")
-        self.ports = button("Look for ports")
-        self.load = button("Load a rig file")
-        self.save = button("Save as rig file")
-        self.connect_button = button("Connect")
+        self.identify = button(say("Find instruments"))
+        self.identify.setToolTip(say("Ask at every port who is there; only questions are sent"))
+        self.ports = button(say("Look for ports"))
+        self.load = button(say("Load a rig file"))
+        self.save = button(say("Save as rig file"))
+        self.connect_button = button(say("Connect"))
         box = column(GAP_8)
         for pair in ((self.identify, self.ports), (self.load, self.save)):
             beside = QHBoxLayout()
@@ -97,11 +105,11 @@ class RigPlace(QWidget):
         for panel in (self.live, self.detail, self.check):
             self.side.addWidget(panel)
         self._group = QButtonGroup(self)
-        choice = Panel("Choose a rig")
+        choice = Panel(say("Choose a rig"))
         ways = QGridLayout()
         ways.setSpacing(GAP_8)
         for at, words in enumerate(PAGES):
-            made = button(words, "speed")
+            made = button(say(words), "speed")
             made.setCheckable(True)
             made.setChecked(at == SIMULATED)
             self._group.addButton(made, at)

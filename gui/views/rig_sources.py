@@ -12,6 +12,7 @@ from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import SPEEDS, RigPicture, SourceCard, factor_words
 from gui.views.parts import button, column, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 LEAST_HEIGHT = 60
 
@@ -43,7 +44,7 @@ class CardButton(QPushButton):
     def show_card(self, card: SourceCard) -> None:
         """Show a house."""
         set_text(self._title, card.title)
-        set_text(self._state, "✓ connected" if card.connected else "")
+        set_text(self._state, say("✓ connected") if card.connected else "")
         set_text(self._words, card.description)
         self.setAccessibleName(f"{card.title}. {card.description}")
 
@@ -83,17 +84,19 @@ class RigSources(QWidget):
             made = button(factor_words(factor), "speed")
             made.setCheckable(True)
             made.setChecked(factor == 1.0)
-            made.setAccessibleName(f"{factor:g} times as fast as real time")
+            made.setAccessibleName(say("{factor} times as fast as real time", factor=f"{factor:g}"))
             self._speeds.addButton(made, at)
             speeds.addWidget(made, 1)
-        self.connect_button = button("Connect")
+        self.connect_button = button(say("Connect"))
         self.connect_button.clicked.connect(self._connect)
         box = column(GAP_12)
-        box.addWidget(self._note("Invented houses that leak, with wind, fan and gauges. They run the real program."))
-        self._list = scrolled(self._box, "Simulated houses")
+        box.addWidget(
+            self._note(say("Invented houses that leak, with wind, fan and gauges. They run the real program."))
+        )
+        self._list = scrolled(self._box, say("Simulated houses"))
         # The list takes what room there is up to its own height; the stretch below gets the rest.
         box.addWidget(self._list, 1000)
-        box.addWidget(label("Speed against real time", "small"))
+        box.addWidget(label(say("Speed against real time"), "small"))
         box.addLayout(speeds)
         box.addWidget(self.connect_button)
         box.addStretch(1)

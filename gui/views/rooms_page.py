@@ -22,15 +22,16 @@ from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 
 ROW_HEIGHT = 34
 SIDE_WIDTH = 300
-TITLES = {Part.ROOM: "Rooms", Part.SURFACE: "Surfaces around them"}
+TITLES = {Part.ROOM: mark("Rooms"), Part.SURFACE: mark("Surfaces around them")}
 NUMBERS = {Part.ROOM: (2, 3, 4), Part.SURFACE: (2,)}
 STRETCHED = {Part.ROOM: (1, 5), Part.SURFACE: (1, 4)}
 EMPTY = {
-    Part.ROOM: "No room yet. Add one (Insert), or paste from a spreadsheet: name, floor area, height, volume.",
-    Part.SURFACE: "No surface yet. Add one (Insert), or paste from a spreadsheet: name, area, what it adjoins.",
+    Part.ROOM: mark("No room yet. Add one (Insert), or paste from a spreadsheet: name, floor area, height, volume."),
+    Part.SURFACE: mark("No surface yet. Add one (Insert), or paste from a spreadsheet: name, area, what it adjoins."),
 }
 
 
@@ -48,11 +49,15 @@ class PartTable(Panel):
         super().__init__(TITLES[part])
         self.part = part
         self._shown: TablePicture | None = None
-        self.add, self.remove, self.paste = button("Add", "slim"), button("Remove", "slim"), button("Paste", "slim")
+        self.add, self.remove, self.paste = (
+            button(say("Add"), "slim"),
+            button(say("Remove"), "slim"),
+            button(say("Paste"), "slim"),
+        )
         for view in (self.add, self.remove, self.paste):
             self.head.addWidget(view)
         self.table = QTableWidget()
-        self.table.setAccessibleName(TITLES[part])
+        self.table.setAccessibleName(say(TITLES[part]))
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setTabKeyNavigation(True)
@@ -60,7 +65,7 @@ class PartTable(Panel):
         self.table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
         self.table.setShowGrid(False)
         self._empty = wrapped("quiet")
-        self._empty.setText(EMPTY[part])
+        self._empty.setText(say(EMPTY[part]))
         self.body.addWidget(self._empty)
         self.body.addWidget(self.table, 1)
         self.table.itemChanged.connect(self._changed)
@@ -85,7 +90,7 @@ class PartTable(Panel):
             tick = QTableWidgetItem()
             tick.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsUserCheckable)
             tick.setCheckState(Qt.CheckState.Checked if shown.included else Qt.CheckState.Unchecked)
-            tick.setToolTip("Counts" if shown.included else "Left out")
+            tick.setToolTip(say("Counts") if shown.included else say("Left out"))
             self.table.setItem(line, 0, tick)
             for side, (text, derived) in enumerate(zip(shown.cells, shown.derived, strict=True), 1):
                 self.table.setItem(line, side, _cell(text, derived=derived, number=side in NUMBERS[self.part]))
@@ -130,7 +135,7 @@ def _cell(text: str, *, derived: bool, number: bool) -> QTableWidgetItem:
     if number:
         item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
     if derived:
-        item.setToolTip("Floor area by height. Type a volume to put it in its place.")
+        item.setToolTip(say("Floor area by height. Type a volume to put it in its place."))
         font = item.font()
         font.setItalic(True)
         item.setFont(font)
@@ -148,7 +153,7 @@ class RoomsPage(QWidget):
         super().__init__()
         self._shown: RoomsPicture | None = None
         self.tables = {part: PartTable(part) for part in Part}
-        self.how = FieldView("how", Kind.CHOICE, "How it was measured", tuple(HOW.items()))
+        self.how = FieldView("how", Kind.CHOICE, say("How it was measured"), tuple(HOW.items()))
         self.how.committed.connect(self._how)
         self._error = wrapped()
         set_tone(self._error, Tone.BAD)
@@ -160,7 +165,7 @@ class RoomsPage(QWidget):
         side.addWidget(self._sums_panel())
         side.addWidget(self._versions_panel())
         side.addStretch(1)
-        area = scrolled(side, "Sums and versions")
+        area = scrolled(side, say("Sums and versions"))
         area.setFixedWidth(SIDE_WIDTH)
         box = row(gap=GAP_12)
         box.addLayout(left, 1)
@@ -182,10 +187,10 @@ class RoomsPage(QWidget):
         set_text(self._worth, picture.worth)
         set_text(self._odd, "\n".join(f"{SIGNS[Tone.ATTENTION]} {sentence}" for sentence in picture.odd))
         self._odd.setVisible(bool(picture.odd))
-        set_text(self._versions, "\n".join(picture.versions) or "None is kept yet. A test keeps its own sizes.")
+        set_text(self._versions, "\n".join(picture.versions) or say("None is kept yet. A test keeps its own sizes."))
 
     def _sums_panel(self) -> Panel:
-        panel = Panel("What it adds up to")
+        panel = Panel(say("What it adds up to"))
         self._sums = QGridLayout()
         self._sums.setHorizontalSpacing(GAP_12)
         self._sums.setColumnStretch(1, 1)
@@ -200,14 +205,14 @@ class RoomsPage(QWidget):
         return panel
 
     def _versions_panel(self) -> Panel:
-        panel = Panel("Versions")
+        panel = Panel(say("Versions"))
         self._versions = wrapped("small")
         self.version_name, self.version_reason = QLineEdit(), QLineEdit()
-        self.version_name.setPlaceholderText("Name, such as: as built")
-        self.version_name.setAccessibleName("Name of the version")
-        self.version_reason.setPlaceholderText("Reason")
-        self.version_reason.setAccessibleName("Reason of the version")
-        self.keep = button("Keep this version")
+        self.version_name.setPlaceholderText(say("Name, such as: as built"))
+        self.version_name.setAccessibleName(say("Name of the version"))
+        self.version_reason.setPlaceholderText(say("Reason"))
+        self.version_reason.setAccessibleName(say("Reason of the version"))
+        self.keep = button(say("Keep this version"))
         self.keep.clicked.connect(self._keep)
         lines = column(GAP_8)
         for view in (self._versions, self.version_name, self.version_reason, self.keep):

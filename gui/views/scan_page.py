@@ -12,6 +12,7 @@ from gui.views.fields import FieldView
 from gui.views.parts import Choice, button, column, label, row, set_text, wrapped
 from gui.views.pick_rows import PickRows
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 LIST_HEIGHT = 148
 
@@ -36,38 +37,38 @@ class ScanPage(QWidget):
         self.rows = self._picks.rows
         self.port = Choice()
         self.port.setEditable(True)
-        self.port.setAccessibleName("Port of the instrument")
+        self.port.setAccessibleName(say("Port of the instrument"))
         self._port_line = QLineEdit()
         self.port.setLineEdit(self._port_line)
         self._port_line.editingFinished.connect(lambda: self.typed.emit("port", self.port.currentText()))
         self.port.activated.connect(lambda _: self.typed.emit("port", self.port.currentText()))
         self._port_error = wrapped("small")
         self.fields = {
-            "wire": FieldView("wire", Kind.CHOICE, "Wire", [(wire.value, words) for wire, words in WIRES.items()]),
-            "unit": FieldView("unit", Kind.NUMBER, "Unit"),
-            "baud": FieldView("baud", Kind.CHOICE, "Speed", [(str(speed), str(speed)) for speed in SPEEDS]),
-            "parity": FieldView("parity", Kind.CHOICE, "Parity", [(item, item) for item in PARITIES]),
-            "first": FieldView("first", Kind.NUMBER, "First register"),
-            "count": FieldView("count", Kind.NUMBER, "How many"),
+            "wire": FieldView("wire", Kind.CHOICE, say("Wire"), [(wire.value, words) for wire, words in WIRES.items()]),
+            "unit": FieldView("unit", Kind.NUMBER, say("Unit")),
+            "baud": FieldView("baud", Kind.CHOICE, say("Speed"), [(str(speed), str(speed)) for speed in SPEEDS]),
+            "parity": FieldView("parity", Kind.CHOICE, say("Parity"), [(item, item) for item in PARITIES]),
+            "first": FieldView("first", Kind.NUMBER, say("First register")),
+            "count": FieldView("count", Kind.NUMBER, say("How many")),
         }
         for view in self.fields.values():
             view.committed.connect(self.typed)
-        self.scan = button("Read the registers")
+        self.scan = button(say("Read the registers"))
         self.sentence, self.empty, self.verdict = wrapped("quiet"), wrapped("quiet"), wrapped("quiet")
         self.display = QLineEdit()
-        self.display.setPlaceholderText("such as 21.3")
-        self.display.setAccessibleName("What its display shows")
+        self.display.setPlaceholderText(say("such as 21.3"))
+        self.display.setAccessibleName(say("What its display shows"))
         self.display.textEdited.connect(self.shown)
         self.list = QListWidget()
         self.list.setFixedHeight(LIST_HEIGHT)
         self.list.setMinimumWidth(120)
-        self.list.setAccessibleName("Readings of the registers")
+        self.list.setAccessibleName(say("Readings of the registers"))
         self.list.itemClicked.connect(lambda item: self.pointed.emit(self.list.row(item)))
         self.list.itemActivated.connect(lambda item: self.pointed.emit(self.list.row(item)))
         self.title = QLineEdit()
-        self.title.setAccessibleName("Name of the profile")
+        self.title.setAccessibleName(say("Name of the profile"))
         self.title.editingFinished.connect(lambda: self.titled.emit(self.title.text()))
-        self.save = button("Save the profile and use it")
+        self.save = button(say("Save the profile and use it"))
         self._lay_out()
 
     def show_ports(self, names: tuple[str, ...]) -> None:
@@ -114,7 +115,7 @@ class ScanPage(QWidget):
     def _lay_out(self) -> None:
         inside = column(GAP_8)
         ports = column(3)
-        ports.addWidget(label("Port", "small"))
+        ports.addWidget(label(say("Port"), "small"))
         ports.addWidget(self.port)
         ports.addWidget(self._port_error)
         ports.addStretch(1)
@@ -131,7 +132,7 @@ class ScanPage(QWidget):
         inside.addWidget(self.sentence)
         self._results = QWidget()
         results = column(GAP_8)
-        results.addWidget(label("What its display shows now", "small"))
+        results.addWidget(label(say("What its display shows now"), "small"))
         results.addWidget(self.display)
         results.addWidget(self.list)
         results.addWidget(self.empty)
@@ -139,10 +140,10 @@ class ScanPage(QWidget):
         inside.addWidget(self._results)
         inside.addWidget(self.verdict)
         inside.addWidget(self._picks)
-        inside.addWidget(label("Name of the profile", "small"))
+        inside.addWidget(label(say("Name of the profile"), "small"))
         inside.addWidget(self.title)
         inside.addWidget(self.save)
         inside.addStretch(1)
         box = column(0)
-        box.addWidget(scrolled(inside, "Teach a Modbus instrument"), 1)
+        box.addWidget(scrolled(inside, say("Teach a Modbus instrument")), 1)
         self.setLayout(box)

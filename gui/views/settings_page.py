@@ -10,11 +10,12 @@ from gui.viewmodels.settings_page import FOLDERS, GROUPS, ITEMS, NUMBERS, OFFICE
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row
+from gui.words import mark, say
 
 COLUMNS = ((OFFICE, FOLDERS), (NUMBERS, VIEW, UNITS))
 PAIRED = {UNITS}
 """Groups with two fields in a row."""
-PICKED = {"logo": "Choose a picture", "jobs": "Choose a folder", "backup": "Choose a folder"}
+PICKED = {"logo": mark("Choose a picture"), "jobs": mark("Choose a folder"), "backup": mark("Choose a folder")}
 
 
 class SettingsPage(QWidget):
@@ -28,8 +29,8 @@ class SettingsPage(QWidget):
         super().__init__()
         self._shown: tuple[SettingPicture, ...] = ()
         self.fields: dict[str, FieldView] = {}
-        self.back = button("Back")
-        head = row(label("Settings", "head"))
+        self.back = button(say("Back"))
+        head = row(label(say("Settings"), "head"))
         head.addStretch(1)
         head.addWidget(self.back)
         panels = {group: self._panel(group) for group in GROUPS}
@@ -50,7 +51,7 @@ class SettingsPage(QWidget):
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setWidget(inside)
-        area.setAccessibleName("Settings")
+        area.setAccessibleName(say("Settings"))
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
@@ -77,8 +78,8 @@ class SettingsPage(QWidget):
             self.fields[item.id] = view
             place = divmod(at, 2) if group in PAIRED else (at, 0)
             if item.id in PICKED and item.kind is Kind.TEXT:
-                pick = button(PICKED[item.id])
-                pick.setAccessibleName(f"{PICKED[item.id]}: {item.label}")
+                pick = button(say(PICKED[item.id]))
+                pick.setAccessibleName(f"{say(PICKED[item.id])}: {say(item.label)}")
                 pick.clicked.connect(lambda _=False, field=item.id: self.pick_asked.emit(field))
                 holder = column(GAP_8)
                 holder.addWidget(view)

@@ -17,6 +17,7 @@ from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.setup_place import CAUTION, SetupPicture, StateRow
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 MOST_CHOICES = 4
 
@@ -45,7 +46,7 @@ class StateLine(QWidget):
             self._group.addButton(view, at)
             self.buttons.append(view)
             choices.addWidget(view)
-        self.photo = button("Photo", "tab")
+        self.photo = button(say("Photo"), "tab")
         self.photo.clicked.connect(self._photo)
         choices.addWidget(self.photo)
         words = column(2)
@@ -73,11 +74,11 @@ class StateLine(QWidget):
             for at, view in enumerate(self.buttons):
                 view.setVisible(at < len(shown.choices))
                 if at < len(shown.choices):
-                    view.setText(shown.choices[at][1])
-                    view.setAccessibleName(f"{shown.choices[at][1]}: {shown.text}")
+                    view.setText(say(shown.choices[at][1]))
+                    view.setAccessibleName(f"{say(shown.choices[at][1])}: {shown.text}")
             self.photo.setVisible(shown.photos is not None)
-            self.photo.setText(f"Photo ({shown.photos})" if shown.photos else "Photo")
-            self.photo.setAccessibleName(f"Add a photo: {shown.text}")
+            self.photo.setText(say("Photo ({photos})", photos=shown.photos) if shown.photos else say("Photo"))
+            self.photo.setAccessibleName(say("Add a photo: {text}", text=shown.text))
         for at, view in enumerate(self.buttons):
             view.setChecked(at < len(shown.choices) and shown.choices[at][0] == shown.state)
 
@@ -138,25 +139,25 @@ class SetupPlace(QWidget):
         """Lay it out."""
         super().__init__()
         self._shown: SetupPicture | None = None
-        self.safety = StateList("safety", "Before the fan starts")
-        self.openings = StateList("opening", "Openings")
-        self.seals = StateList("seal", "Seal board")
-        self.restore = StateList("restore", "Put back")
+        self.safety = StateList("safety", say("Before the fan starts"))
+        self.openings = StateList("opening", say("Openings"))
+        self.seals = StateList("seal", say("Seal board"))
+        self.restore = StateList("restore", say("Put back"))
         self.lists = (self.safety, self.openings, self.seals, self.restore)
         for view in self.lists:
             view.noted.connect(self.noted)
         self.openings.photo_asked.connect(self.photo_asked)
         caution = wrapped("small")
-        caution.setText(CAUTION)
+        caution.setText(say(CAUTION))
         self.safety.body.addWidget(caution)
-        self.refusal = button("Write why there is no test")
+        self.refusal = button(say("Write why there is no test"))
         self.safety.body.addWidget(self.refusal)
-        self.new_seal = _entry("Where a temporary seal is, such as: dryer outlet")
-        self.add_seal = button("Enter", "slim")
+        self.new_seal = _entry(say("Where a temporary seal is, such as: dryer outlet"))
+        self.add_seal = button(say("Enter"), "slim")
         self.seals.body.addLayout(_with(self.new_seal, self.add_seal))
-        self.reason = _entry("Reason, where something is left as it is")
+        self.reason = _entry(say("Reason, where something is left as it is"))
         self.restore.body.addWidget(self.reason)
-        self.second, self.check = _entry("Name of the second person"), button("Looked over", "slim")
+        self.second, self.check = _entry(say("Name of the second person")), button(say("Looked over"), "slim")
         self.add_seal.clicked.connect(self._seal)
         self.new_seal.returnPressed.connect(self._seal)
         self.check.clicked.connect(self._check)
@@ -165,7 +166,7 @@ class SetupPlace(QWidget):
         sides.setSpacing(GAP_12)
         sides.addLayout(_side(self.safety, self.seals, self.restore), 1)
         sides.addLayout(_side(self.openings, self._second_panel()), 1)
-        self.area = scrolled(sides, "Set-up of the building")
+        self.area = scrolled(sides, say("Set-up of the building"))
         box = column(0)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addWidget(self.area)
@@ -180,11 +181,13 @@ class SetupPlace(QWidget):
         set_tone(self.safety.lead, picture.tone)
         self.refusal.setVisible(picture.forbidden)
         self.openings.show_rows(picture.openings, picture.rule)
-        empty = "Every temporary seal is entered once, and ticked off when it is taken off again."
+        empty = say("Every temporary seal is entered once, and ticked off when it is taken off again.")
         self.seals.show_rows(picture.seals, "" if picture.seals else empty)
         self.seals.lead.setVisible(not picture.seals)
         self.restore.show_rows(picture.restore, picture.owed)
-        set_text(self._checked, picture.checked or "Nobody else looked it over yet. A second pair of eyes finds most.")
+        set_text(
+            self._checked, picture.checked or say("Nobody else looked it over yet. A second pair of eyes finds most.")
+        )
 
     def entered(self) -> None:
         """Empty what was typed."""
@@ -192,9 +195,9 @@ class SetupPlace(QWidget):
             view.clear()
 
     def _second_panel(self) -> Panel:
-        panel = Panel("Second person, client")
+        panel = Panel(say("Second person, client"))
         self._checked: QLabel = wrapped("quiet")
-        self.sheet = button("Preparation sheet for the client")
+        self.sheet = button(say("Preparation sheet for the client"))
         panel.body.addWidget(self._checked)
         panel.body.addLayout(_with(self.second, self.check))
         panel.body.addWidget(self.sheet)

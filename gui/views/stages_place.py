@@ -13,6 +13,7 @@ from gui.viewmodels.stages_place import StageBar, StagesPicture
 from gui.views.parts import Choice, Panel, button, column, row, set_text, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
+from gui.words import say
 
 LINE = 30
 NAME_SHARE, MOST_NAME = 0.42, 320.0
@@ -27,7 +28,7 @@ class StageChart(QWidget):
         self._look = look
         self._bars: tuple[StageBar, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Results of all stages against their targets")
+        self.setAccessibleName(say("Results of all stages against their targets"))
         look.changed.connect(self.update)
 
     def sizeHint(self) -> QSize:
@@ -84,31 +85,31 @@ class StagesPlace(QWidget):
         """Lay it out."""
         super().__init__()
         self.chart = StageChart(look)
-        self.table = TablesView("All stages", titled=False)
+        self.table = TablesView(say("All stages"), titled=False)
         self.foot = wrapped("small")
         self.before, self.after = Choice(), Choice()
-        for view, words in ((self.before, "Earlier test"), (self.after, "Later test")):
+        for view, words in ((self.before, say("Earlier test")), (self.after, say("Later test"))):
             view.setAccessibleName(words)
             view.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             view.setMinimumContentsLength(10)
             view.activated.connect(self._chosen)
         self.note = QLineEdit()
         self.note.setProperty("role", "slim")
-        self.note.setAccessibleName("What changed on site")
-        self.note.setPlaceholderText("What changed on site before the later test")
-        self.keep = button("Keep", "slim")
+        self.note.setAccessibleName(say("What changed on site"))
+        self.note.setPlaceholderText(say("What changed on site before the later test"))
+        self.keep = button(say("Keep"), "slim")
         self.keep.clicked.connect(self._noted)
         self.note.returnPressed.connect(self._noted)
         self.plot = StagesPlot(look)
-        self.between = TablesView("Between the two tests")
-        stages = Panel("Stages against their targets")
+        self.between = TablesView(say("Between the two tests"))
+        stages = Panel(say("Stages against their targets"))
         lines = column(0)
         lines.addWidget(self.chart)
         lines.addStretch(1)
-        stages.body.addWidget(scrolled(lines, "Results of all stages"), 40)
+        stages.body.addWidget(scrolled(lines, say("Results of all stages")), 40)
         stages.body.addWidget(self.foot)
         stages.body.addWidget(self.table, 60)
-        pair = Panel("Between two tests")
+        pair = Panel(say("Between two tests"))
         pair.body.addLayout(row(self.before, self.after))
         noted = row(self.note, self.keep)
         noted.setStretch(0, 1)
@@ -132,7 +133,10 @@ class StagesPlace(QWidget):
         """Show a moment."""
         self.chart.show_bars(picture.bars)
         self.chart.setVisible(bool(picture.bars))
-        set_text(self.foot, f"dot and bar: result with its 95 % interval, {picture.unit}; upright mark: target")
+        set_text(
+            self.foot,
+            say("dot and bar: result with its 95 % interval, {unit}; upright mark: target", unit=picture.unit),
+        )
         self.foot.setVisible(bool(picture.bars))
         self.table.show_tables((picture.table,))
         for view, number in ((self.before, picture.before), (self.after, picture.after)):

@@ -9,6 +9,7 @@ from acquisition.told import Row, Table
 from acquisition.told import Tone as Said
 from gui.look import tabular
 from gui.theme import BODY, GAP_4, GAP_8, GAP_12, SIGNS, SMALL, Tone
+from gui.viewmodels.retold import retold
 from gui.views.parts import column, label, wrapped
 
 TONES = {Said.PLAIN: Tone.PLAIN, Said.GOOD: Tone.GOOD, Said.BAD: Tone.BAD, Said.OPEN: Tone.ATTENTION}
@@ -61,20 +62,20 @@ class TablesView(QScrollArea):
         grid.setColumnStretch(1, 1)
         line = 0
         if self._titled:
-            grid.addWidget(label(table.title, "title"), line, 0, 1, -1)
+            grid.addWidget(label(retold(table.title), "title"), line, 0, 1, -1)
             line += 1
         if table.rows and any(table.heads):
             for at, text in enumerate(table.heads):
                 if text:
-                    grid.addWidget(_cell(text, "small", at, table), line, _place(at, stacked=stacked))
+                    grid.addWidget(_cell(retold(text), "small", at, table), line, _place(at, stacked=stacked))
             line += 1
         if not table.rows and table.empty:
-            grid.addWidget(_sentence(table.empty), line, 0, 1, -1)
+            grid.addWidget(_sentence(retold(table.empty)), line, 0, 1, -1)
             line += 1
         for row in table.rows:
             line = _add_row(grid, line, row, table, stacked=stacked)
         for note in table.notes:
-            grid.addWidget(_sentence(note), line, 0, 1, -1)
+            grid.addWidget(_sentence(retold(note)), line, 0, 1, -1)
             line += 1
         return grid
 
@@ -86,7 +87,7 @@ def _add_row(grid: QGridLayout, line: int, row: Row, table: Table, *, stacked: b
         sign.setFixedWidth(SIGN_WIDTH)
         grid.addWidget(sign, line, 0, Qt.AlignmentFlag.AlignTop)
     title = wrapped()
-    title.setText(row.cells[0])
+    title.setText(retold(row.cells[0]))
     if stacked:
         grid.addWidget(title, line, 1, 1, -1)
         line += 1
@@ -95,10 +96,10 @@ def _add_row(grid: QGridLayout, line: int, row: Row, table: Table, *, stacked: b
     else:
         grid.addWidget(_cell(row.cells[0], "", 0, table), line, 1)
     for at, text in enumerate(row.cells[1:], 1):
-        grid.addWidget(_cell(text, "", at, table), line, _place(at, stacked=stacked))
+        grid.addWidget(_cell(retold(text), "", at, table), line, _place(at, stacked=stacked))
     line += 1
     if row.note:
-        grid.addWidget(_sentence(row.note), line, 1, 1, -1)
+        grid.addWidget(_sentence(retold(row.note)), line, 1, 1, -1)
         line += 1
     return line
 

@@ -12,6 +12,7 @@ from gui.viewmodels.teach import TeachPicture
 from gui.views.parts import Choice, button, column, label, monospaced, row, set_text, wrapped
 from gui.views.pick_rows import PickRows
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 RAW_HEIGHT, SAMPLE_HEIGHT = 150, 44
 
@@ -31,7 +32,7 @@ class SampleLine(QPlainTextEdit):
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFixedHeight(SAMPLE_HEIGHT)
         self.setFont(monospaced(BODY + 2))
-        self.setAccessibleName("A line of the gauge: click its numbers")
+        self.setAccessibleName(say("A line of the gauge: click its numbers"))
         self.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
@@ -88,11 +89,11 @@ class TeachPage(QWidget):
         self.rows = self._picks.rows
         self.port = Choice()
         self.port.setEditable(True)
-        self.port.setAccessibleName("Port of the gauge")
+        self.port.setAccessibleName(say("Port of the gauge"))
         self.ask = QLineEdit()
-        self.ask.setPlaceholderText("empty: it sends by itself")
-        self.ask.setAccessibleName("What it is asked, if it only answers")
-        self.listen = button("Listen")
+        self.ask.setPlaceholderText(say("empty: it sends by itself"))
+        self.ask.setAccessibleName(say("What it is asked, if it only answers"))
+        self.listen = button(say("Listen"))
         self.sentence = wrapped("quiet")
         self.raw = QPlainTextEdit()
         self.raw.setReadOnly(True)
@@ -100,14 +101,14 @@ class TeachPage(QWidget):
         self.raw.setFont(monospaced(SMALL))
         self.raw.setFixedHeight(RAW_HEIGHT)
         self.raw.setMinimumWidth(120)
-        self.raw.setAccessibleName("What came over the wire, as text and as bytes")
+        self.raw.setAccessibleName(say("What came over the wire, as text and as bytes"))
         self.sample = SampleLine(look)
         self.sample.pointed.connect(self.pointed)
         self.verdict = wrapped("quiet")
         self.title = QLineEdit()
-        self.title.setAccessibleName("Name of the profile")
+        self.title.setAccessibleName(say("Name of the profile"))
         self.title.editingFinished.connect(lambda: self.titled.emit(self.title.text()))
-        self.save = button("Save the profile and use it")
+        self.save = button(say("Save the profile and use it"))
         self.setLayout(self._laid_out())
 
     def show_ports(self, names: tuple[str, ...]) -> None:
@@ -138,9 +139,9 @@ class TeachPage(QWidget):
     def _laid_out(self) -> QVBoxLayout:
         inside = column(GAP_8)
         ports, asks = column(3), column(3)
-        ports.addWidget(label("Port", "small"))
+        ports.addWidget(label(say("Port"), "small"))
         ports.addWidget(self.port)
-        asks.addWidget(label("Asked with", "small"))
+        asks.addWidget(label(say("Asked with"), "small"))
         asks.addWidget(self.ask)
         where = row()
         where.addLayout(ports, 1)
@@ -148,15 +149,15 @@ class TeachPage(QWidget):
         inside.addLayout(where)
         inside.addWidget(self.listen)
         inside.addWidget(self.sentence)
-        inside.addWidget(label("What came, as text and as bytes", "small"))
+        inside.addWidget(label(say("What came, as text and as bytes"), "small"))
         inside.addWidget(self.raw)
         inside.addWidget(self.sample)
         inside.addWidget(self.verdict)
         inside.addWidget(self._picks)
-        inside.addWidget(label("Name of the profile", "small"))
+        inside.addWidget(label(say("Name of the profile"), "small"))
         inside.addWidget(self.title)
         inside.addWidget(self.save)
         inside.addStretch(1)
         box = column(0)
-        box.addWidget(scrolled(inside, "Teach a gauge"), 1)
+        box.addWidget(scrolled(inside, say("Teach a gauge")), 1)
         return box

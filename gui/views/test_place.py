@@ -28,6 +28,7 @@ from gui.views.points_table import PointsTable
 from gui.views.prompt_panel import PromptPanel
 from gui.views.result_panel import ResultPanel
 from gui.views.tables_view import TablesView
+from gui.words import say
 
 LINE, RESIDUALS, CORRECTIONS = range(3)
 """The pages at the upper left."""
@@ -73,8 +74,8 @@ class TestPlace(QWidget):
         self._folded = (False, False)
         self.points.unfold.clicked.connect(self._show_points)
         self.details.chosen.connect(self._show_details)
-        self.corrections = TablesView("Corrections, line by line", stacked=False)
-        sheet = Panel("From the readings to the line")
+        self.corrections = TablesView(say("Corrections, line by line"), stacked=False)
+        sheet = Panel(say("From the readings to the line"))
         sheet.body.addWidget(self.corrections, 1)
         self.plots = QStackedWidget()
         for page in (self.flow, self.residuals, sheet):

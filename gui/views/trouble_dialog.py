@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QDialog, QPlainTextEdit, 
 
 from gui.theme import GAP_8, GAP_16
 from gui.views.parts import StopButton, button, column, row, set_text, wrapped
+from gui.words import say
 
 WIDTH, HEIGHT = 640, 520
 
@@ -23,7 +24,7 @@ class TroubleDialog(QDialog):
         """Show what happened; `names` lists what a bundle would hold, with the job or without."""
         super().__init__(parent)
         self._names = names
-        self.setWindowTitle("Support")
+        self.setWindowTitle(say("Support"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setModal(False)
         self.resize(WIDTH, HEIGHT)
@@ -32,17 +33,17 @@ class TroubleDialog(QDialog):
         self.trace = QPlainTextEdit()
         self.trace.setPlainText(trace)
         self.trace.setReadOnly(True)
-        self.trace.setAccessibleName("What happened")
+        self.trace.setAccessibleName(say("What happened"))
         self.trace.setVisible(bool(trace))
         self.inside = wrapped("small")
-        self.job = QCheckBox("Add the job that is open; it holds names, addresses and photos")
+        self.job = QCheckBox(say("Add the job that is open; it holds names, addresses and photos"))
         self.job.toggled.connect(self._list)
-        self.copy = button("Copy the text")
+        self.copy = button(say("Copy the text"))
         self.copy.setVisible(bool(trace))
         self.copy.clicked.connect(lambda: QApplication.clipboard().setText(self.trace.toPlainText()))
-        self.save = button("Save a bundle for support")
+        self.save = button(say("Save a bundle for support"))
         self.save.clicked.connect(lambda: self.save_asked.emit(self.job.isChecked()))
-        self.done_button = button("Go on")
+        self.done_button = button(say("Go on"))
         self.done_button.clicked.connect(self.close)
         self.stop = StopButton()
         self.stop.clicked.connect(self.stop_asked)
@@ -58,4 +59,7 @@ class TroubleDialog(QDialog):
 
     def _list(self) -> None:
         names = ", ".join(self._names(self.job.isChecked()))
-        set_text(self.inside, f"A bundle holds: {names}. It is written where you say; nothing is sent by itself.")
+        set_text(
+            self.inside,
+            say("A bundle holds: {names}. It is written where you say; nothing is sent by itself.", names=names),
+        )

@@ -9,8 +9,9 @@ from analysis.records import Direction
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.typed_page import DIRECTIONS, TypedPicture
 from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.words import mark, say, within
 
-WORDS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
+WORDS = {Direction.DEPRESSURIZE: mark("Depressurize"), Direction.PRESSURIZE: mark("Pressurize")}
 
 
 class TypedPage(QWidget):
@@ -22,12 +23,12 @@ class TypedPage(QWidget):
         """Lay it out."""
         super().__init__()
         self._shown: TypedPicture | None = None
-        self.back = button("Back")
-        head = row(label("Type in a hand-written test", "head"))
+        self.back = button(say("Back"))
+        head = row(label(say("Type in a hand-written test"), "head"))
         head.addStretch(1)
         head.addWidget(self.back)
-        self.date = self._line("Day and time on the sheet", "2026-05-04 09:12")
-        self.seconds = self._line("Seconds that each was averaged", "30")
+        self.date = self._line(say("Day and time on the sheet"), "2026-05-04 09:12")
+        self.seconds = self._line(say("Seconds that each was averaged"), "30")
         self.lines: dict[Direction, QPlainTextEdit] = {}
         self.zeros: dict[tuple[Direction, bool], QLineEdit] = {}
         self.notes: dict[Direction, QLabel] = {}
@@ -37,7 +38,7 @@ class TypedPage(QWidget):
             panels.addWidget(self._direction(way), 1)
         self.unit = wrapped("quiet")
         self.common = wrapped("small")
-        self.keep = button("Keep as a test")
+        self.keep = button(say("Keep as a test"))
         foot = row(self.common, self.keep)
         foot.setStretch(0, 1)
         common = row(*self._named(self.date), *self._named(self.seconds), gap=GAP_12)
@@ -58,8 +59,11 @@ class TypedPage(QWidget):
         self._shown = picture
         set_text(
             self.unit,
-            f"One line for each point: pressure in Pa and flow in {picture.unit}, with a tab or blanks between. "
-            "Building, air, method and stage are those of the Job place. The test is marked as typed.",
+            say(
+                "One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. "
+                "Building, air, method and stage are those of the Job place. The test is marked as typed.",
+                unit=picture.unit,
+            ),
         )
         for way, (words, wrong) in picture.notes.items():
             set_text(self.notes[way], f"{SIGNS[Tone.BAD]} {words}" if wrong else words)
@@ -75,14 +79,16 @@ class TypedPage(QWidget):
             text.clear()
 
     def _direction(self, way: Direction) -> Panel:
-        panel = Panel(WORDS[way])
+        panel = Panel(say(WORDS[way]))
         text = QPlainTextEdit()
-        text.setAccessibleName(f"Points, {way.value}")
+        text.setAccessibleName(say("Points, {way}", way=within(say(WORDS[way]))))
         text.setTabChangesFocus(True)
         text.textChanged.connect(self.changed)
         self.lines[way] = text
         for late in (False, True):
-            self.zeros[way, late] = self._line(f"Zero-flow pressure {'after' if late else 'before'}, Pa", "none")
+            self.zeros[way, late] = self._line(
+                say("Zero-flow pressure after, Pa") if late else say("Zero-flow pressure before, Pa"), say("none")
+            )
         note = wrapped("small")
         self.notes[way] = note
         for late in (False, True):

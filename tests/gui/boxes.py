@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from PySide6.QtCore import QRect, Qt
-from PySide6.QtWidgets import QAbstractButton, QLabel, QLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QLabel, QLayout, QPushButton, QStyle, QStyleOptionButton, QWidget
 
 from gui.views.parts import ElidedLabel
 from gui.views.rail import RailButton
@@ -54,9 +54,18 @@ def _cut_buttons(window: QWidget) -> Iterator[str]:
     for item in window.findChildren(QAbstractButton):
         if not item.isVisible() or not item.text() or not isinstance(item, QPushButton | RailButton):
             continue
-        needed = item.fontMetrics().horizontalAdvance(item.text())
-        if needed > item.width() - 2 * SLACK:
-            yield f"button {item.text()!r} needs {needed} in {item.width()}"
+        needed, room = item.fontMetrics().horizontalAdvance(item.text()), _room(item)
+        if needed > room:
+            yield f"button {item.text()!r} needs {needed} in {room}"
+
+
+def _room(item: QPushButton | RailButton) -> int:
+    """Return how wide the text of a button may be: its padding stays free."""
+    if isinstance(item, RailButton):
+        return item.width() - 2 * SLACK
+    option = QStyleOptionButton()
+    option.initFrom(item)
+    return item.style().subElementRect(QStyle.SubElement.SE_PushButtonContents, option, item).width() + SLACK
 
 
 def _placed(parent: QWidget) -> list[QWidget]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -24,6 +24,7 @@ from drivers.transport import Transport
 from gui.app import Program, application, build, open_first_job
 from gui.errands import InlineErrands
 from gui.settings import SettingsFile
+from gui.words import Language
 from simulators.houses import load_house
 from simulators.rig import SimulatedRig
 
@@ -157,11 +158,24 @@ def source(clock: VirtualClock, houses: list[SimulatedRig]) -> RigSource:
 
 
 @pytest.fixture
+def language() -> Language:
+    """Return the language of the window; a test that looks at others names them."""
+    return Language.ENGLISH
+
+
+@pytest.fixture
 def stage(
-    qapp: QApplication, clock: VirtualClock, houses: list[SimulatedRig], source: RigSource, tmp_path: Path
+    qapp: QApplication,
+    clock: VirtualClock,
+    houses: list[SimulatedRig],
+    source: RigSource,
+    tmp_path: Path,
+    language: Language,
 ) -> Iterator[Stage]:
     """Return a window that is shown, with a sample job and no rig yet."""
     application()
+    settings = SettingsFile(tmp_path / "settings.json")
+    settings.set(replace(settings.value, language=language))
     program = build(
         qapp,
         [source],
@@ -169,7 +183,7 @@ def stage(
         clock,
         errands=InlineErrands(),
         opener=no_ports,
-        settings=SettingsFile(tmp_path / "settings.json"),
+        settings=settings,
     )
     program.window.next_bar.settle_ms = 0
     open_first_job(program, None, tmp_path)

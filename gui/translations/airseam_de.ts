@@ -1,0 +1,5403 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE">
+<context>
+    <name></name>
+    <message>
+        <source>Theme as the system</source>
+        <translation>Darstellung wie das System</translation>
+    </message>
+    <message>
+        <source>Dark theme</source>
+        <translation>Dunkle Darstellung</translation>
+    </message>
+    <message>
+        <source>Light theme (daylight)</source>
+        <translation>Helle Darstellung (Tageslicht)</translation>
+    </message>
+    <message>
+        <source>Sunlight theme (black on white)</source>
+        <translation>Darstellung für Sonne (schwarz auf weiß)</translation>
+    </message>
+    <message>
+        <source>SI units</source>
+        <translation>SI-Einheiten</translation>
+    </message>
+    <message>
+        <source>US units</source>
+        <translation>US-Einheiten</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>&amp;Messung</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>New job…</source>
+        <translation>Neuer Auftrag …</translation>
+    </message>
+    <message>
+        <source>Open a job…</source>
+        <translation>Auftrag öffnen …</translation>
+    </message>
+    <message>
+        <source>Recent jobs</source>
+        <translation>Zuletzt geöffnete Aufträge</translation>
+    </message>
+    <message>
+        <source>Undo the last edit</source>
+        <translation>Letzte Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Redo it</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF…</source>
+        <translation>Bericht als PDF sichern …</translation>
+    </message>
+    <message>
+        <source>Export the tables as CSV…</source>
+        <translation>Tabellen als CSV ausgeben …</translation>
+    </message>
+    <message>
+        <source>Export the test as JSON…</source>
+        <translation>Messung als JSON ausgeben …</translation>
+    </message>
+    <message>
+        <source>Close Airseam</source>
+        <translation>Airseam beenden</translation>
+    </message>
+    <message>
+        <source>How far the points lie off the line</source>
+        <translation>Wie weit die Punkte neben der Linie liegen</translation>
+    </message>
+    <message>
+        <source>From the readings to the line</source>
+        <translation>Von den Messwerten zur Linie</translation>
+    </message>
+    <message>
+        <source>Show all in the plots</source>
+        <translation>In den Diagrammen alles zeigen</translation>
+    </message>
+    <message>
+        <source>Strike or restore the chosen point</source>
+        <translation>Gewählten Punkt streichen oder wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>Decimal comma</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>Change the units</source>
+        <translation>Einheiten wechseln</translation>
+    </message>
+    <message>
+        <source>Next theme</source>
+        <translation>Nächste Darstellung</translation>
+    </message>
+    <message>
+        <source>Whole screen, in Hunt the distance view</source>
+        <translation>Ganzer Bildschirm, in der Lecksuche die Fernansicht</translation>
+    </message>
+    <message>
+        <source>Window of the trainer of a class</source>
+        <translation>Fenster der Kursleitung</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Find a command…</source>
+        <translation>Befehl suchen …</translation>
+    </message>
+    <message>
+        <source>Press the big button</source>
+        <translation>Große Taste drücken</translation>
+    </message>
+    <message>
+        <source>Export the air infiltration as HPXML…</source>
+        <translation>Luftinfiltration als HPXML ausgeben …</translation>
+    </message>
+    <message>
+        <source>Copy the points for a spreadsheet</source>
+        <translation>Punkte für eine Tabellenkalkulation kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the results for a spreadsheet</source>
+        <translation>Ergebnisse für eine Tabellenkalkulation kopieren</translation>
+    </message>
+    <message>
+        <source>Find a job in a folder…</source>
+        <translation>Auftrag in einem Ordner suchen …</translation>
+    </message>
+    <message>
+        <source>Copy the job into the backup folder</source>
+        <translation>Auftrag in den Sicherungsordner kopieren</translation>
+    </message>
+    <message>
+        <source>Type in a hand-written test…</source>
+        <translation>Handschriftliche Messung eingeben …</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Open job files with this program</source>
+        <translation>Auftragsdateien mit diesem Programm öffnen</translation>
+    </message>
+    <message>
+        <source>Save the key sheet for printing…</source>
+        <translation>Tastenblatt zum Drucken sichern …</translation>
+    </message>
+    <message>
+        <source>Save a bundle for support…</source>
+        <translation>Paket für den Support sichern …</translation>
+    </message>
+    <message>
+        <source>Hold a pressure</source>
+        <translation>Druck halten</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa more</source>
+        <translation>5 Pa mehr halten</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa less</source>
+        <translation>5 Pa weniger halten</translation>
+    </message>
+    <message>
+        <source>Hold it in the other direction</source>
+        <translation>In der anderen Richtung halten</translation>
+    </message>
+    <message>
+        <source>Read the zero-flow pressure again</source>
+        <translation>Natürliche Druckdifferenz neu messen</translation>
+    </message>
+    <message>
+        <source>End the hold</source>
+        <translation>Halten beenden</translation>
+    </message>
+    <message>
+        <source>Sealing starts</source>
+        <translation>Abdichten beginnt</translation>
+    </message>
+    <message>
+        <source>Sealing is done</source>
+        <translation>Abdichten ist fertig</translation>
+    </message>
+    <message>
+        <source>Note of this moment</source>
+        <translation>Notiz zu diesem Augenblick</translation>
+    </message>
+    <message>
+        <source>New leak</source>
+        <translation>Neue Leckage</translation>
+    </message>
+    <message>
+        <source>Count the change from here</source>
+        <translation>Änderung ab hier zählen</translation>
+    </message>
+    <message>
+        <source>Take the chosen point again</source>
+        <translation>Gewählten Punkt noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Another flow range is fitted…</source>
+        <translation>Ein anderer Messbereich ist eingesetzt …</translation>
+    </message>
+    <message>
+        <source>Go on with the test that was cut short</source>
+        <translation>Unterbrochene Messung fortsetzen</translation>
+    </message>
+    <message>
+        <source>Play a recorded test back</source>
+        <translation>Aufgezeichnete Messung abspielen</translation>
+    </message>
+    <message>
+        <source>The folder for jobs cannot be made ({reason}): {folder}.</source>
+        <translation>Der Ordner für Aufträge lässt sich nicht anlegen ({reason}): {folder}.</translation>
+    </message>
+    <message>
+        <source>This is a sample job, kept as {path}. Make one of your own with Ctrl+N.</source>
+        <translation>Dies ist ein Beispielauftrag, gesichert als {path}. Einen eigenen legen Sie mit Strg+N an.</translation>
+    </message>
+    <message>
+        <source>The program made a mistake ({kind}: {error}). What was read is kept.</source>
+        <translation>Das Programm hat einen Fehler gemacht ({kind}: {error}). Was gemessen wurde, bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Everything is saved as you type.</source>
+        <translation>Alles wird beim Eingeben gesichert.</translation>
+    </message>
+    <message>
+        <source>A test is running: what you change here counts from the next test on.</source>
+        <translation>Eine Messung läuft: Was Sie hier ändern, gilt ab der nächsten.</translation>
+    </message>
+    <message>
+        <source>There is no simulated house {name}.</source>
+        <translation>Es gibt kein simuliertes Haus {name}.</translation>
+    </message>
+    <message>
+        <source>The fan did not confirm that it is at rest. Look at it, and pull its plug if it turns.</source>
+        <translation>Das Gebläse hat nicht bestätigt, dass es steht. Sehen Sie nach, und ziehen Sie den Stecker, wenn es dreht.</translation>
+    </message>
+    <message>
+        <source>The rig could not be closed cleanly ({error}). Look whether the fan stands still.</source>
+        <translation>Der Messaufbau ließ sich nicht sauber schließen ({error}). Sehen Sie nach, ob das Gebläse steht.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another rig is connected.</source>
+        <translation>Eine Messung läuft: Beenden Sie sie, bevor ein anderer Messaufbau verbunden wird.</translation>
+    </message>
+    <message>
+        <source>The rig could not be connected: {error}.</source>
+        <translation>Der Messaufbau ließ sich nicht verbinden: {error}.</translation>
+    </message>
+    <message>
+        <source>The test ended by a fault of the program.</source>
+        <translation>Die Messung endete durch einen Fehler des Programms.</translation>
+    </message>
+    <message>
+        <source>Say in the field below the list why it is left as it is.</source>
+        <translation>Schreiben Sie in das Feld unter der Liste, warum es so bleibt.</translation>
+    </message>
+    <message>
+        <source>The name of the second person is needed.</source>
+        <translation>Der Name der zweiten Person fehlt.</translation>
+    </message>
+    <message>
+        <source>The picture cannot be read ({reason}): {path}.</source>
+        <translation>Das Bild lässt sich nicht lesen ({reason}): {path}.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another job is opened.</source>
+        <translation>Eine Messung läuft: Beenden Sie sie, bevor ein anderer Auftrag geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Test {number} could not be read: {error}.</source>
+        <translation>Messung {number} ließ sich nicht lesen: {error}.</translation>
+    </message>
+    <message>
+        <source>The test cannot start: {error}.</source>
+        <translation>Die Messung kann nicht beginnen: {error}.</translation>
+    </message>
+    <message>
+        <source>The safety answers do not allow to depressurize: the house is pressurized.</source>
+        <translation>Die Sicherheitsantworten erlauben keinen Unterdruck: Es wird Überdruck erzeugt.</translation>
+    </message>
+    <message>
+        <source>The point could not be changed: {error}.</source>
+        <translation>Der Punkt ließ sich nicht ändern: {error}.</translation>
+    </message>
+    <message>
+        <source>Reading the jobs…</source>
+        <translation>Die Aufträge werden gelesen …</translation>
+    </message>
+    <message>
+        <source>The folder cannot be read: {reason}.</source>
+        <translation>Der Ordner lässt sich nicht lesen: {reason}.</translation>
+    </message>
+    <message>
+        <source>The folder in which the jobs are kept</source>
+        <translation>Der Ordner, in dem die Aufträge liegen</translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>Tabelle ausgeben</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>{count} tables of {jobs} jobs are saved in {folder}.</source>
+        <translation>{count} Tabellen von {jobs} Aufträgen sind in {folder} gesichert.</translation>
+    </message>
+    <message>
+        <source>The tables could not be saved: {reason}.</source>
+        <translation>Die Tabellen ließen sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>Export all tables into a folder</source>
+        <translation>Alle Tabellen in einen Ordner ausgeben</translation>
+    </message>
+    <message>
+        <source>Open a job first: it is the one that is copied.</source>
+        <translation>Öffnen Sie zuerst einen Auftrag: Er wird kopiert.</translation>
+    </message>
+    <message>
+        <source>A folder for backup copies</source>
+        <translation>Ein Ordner für Sicherungskopien</translation>
+    </message>
+    <message>
+        <source>The job was not copied. {sentence}</source>
+        <translation>Der Auftrag wurde nicht kopiert. {sentence}</translation>
+    </message>
+    <message>
+        <source>The job is copied as {written}.</source>
+        <translation>Der Auftrag ist kopiert als {written}.</translation>
+    </message>
+    <message>
+        <source>Open a job first: the test is kept in it.</source>
+        <translation>Öffnen Sie zuerst einen Auftrag: Darin wird die Messung gesichert.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another one is kept.</source>
+        <translation>Eine Messung läuft: Beenden Sie sie, bevor eine andere gesichert wird.</translation>
+    </message>
+    <message>
+        <source>Kept as test {number}, marked as typed from a hand-written record.</source>
+        <translation>Gesichert als Messung {number}, gekennzeichnet als aus einer Handschrift eingegeben.</translation>
+    </message>
+    <message>
+        <source>There are no points to copy.</source>
+        <translation>Es gibt keine Punkte zu kopieren.</translation>
+    </message>
+    <message>
+        <source>The points are in the clipboard, ready for a spreadsheet.</source>
+        <translation>Die Punkte sind in der Zwischenablage, bereit für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>There is no result to copy.</source>
+        <translation>Es gibt kein Ergebnis zu kopieren.</translation>
+    </message>
+    <message>
+        <source>The results are in the clipboard, ready for a spreadsheet.</source>
+        <translation>Die Ergebnisse sind in der Zwischenablage, bereit für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>Written: {path}.</source>
+        <translation>Geschrieben: {path}.</translation>
+    </message>
+    <message>
+        <source>It could not be written: {reason}.</source>
+        <translation>Das ließ sich nicht schreiben: {reason}.</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Bericht sichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Export the test</source>
+        <translation>Messung ausgeben</translation>
+    </message>
+    <message>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Export as HPXML</source>
+        <translation>Als HPXML ausgeben</translation>
+    </message>
+    <message>
+        <source>HPXML (*.xml)</source>
+        <translation>HPXML (*.xml)</translation>
+    </message>
+    <message>
+        <source>Export the tables into a folder</source>
+        <translation>Tabellen in einen Ordner ausgeben</translation>
+    </message>
+    <message>
+        <source>Preparation sheet</source>
+        <translation>Vorbereitungsblatt</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>Save the plot</source>
+        <translation>Diagramm sichern</translation>
+    </message>
+    <message>
+        <source>The plot could not be saved: {reason}.</source>
+        <translation>Das Diagramm ließ sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>The plot is saved as {written}.</source>
+        <translation>Das Diagramm ist gesichert als {written}.</translation>
+    </message>
+    <message>
+        <source>There is no test yet to make a report of.</source>
+        <translation>Es gibt noch keine Messung für einen Bericht.</translation>
+    </message>
+    <message>
+        <source>The test is still running; the report follows when it has ended.</source>
+        <translation>Die Messung läuft noch; der Bericht folgt, wenn sie beendet ist.</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>A photo of it</source>
+        <translation>Ein Foto davon</translation>
+    </message>
+    <message>
+        <source>{word}: on, {phones}</source>
+        <translation>{word}: an, {phones}</translation>
+    </message>
+    <message>
+        <source>The time is up: stop the fog, look once more.</source>
+        <translation>Die Zeit ist um: Nebel abstellen, noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>{time} left</source>
+        <translation>noch {time}</translation>
+    </message>
+    <message>
+        <source>This machine has no program that plays a sound (paplay or aplay).</source>
+        <translation>Dieser Rechner hat kein Programm, das einen Ton abspielt (paplay oder aplay).</translation>
+    </message>
+    <message>
+        <source>Hold a pressure first: the house has to stand while a zone is read.</source>
+        <translation>Halten Sie zuerst einen Druck: Das Haus muss ruhig stehen, während eine Zone gemessen wird.</translation>
+    </message>
+    <message>
+        <source>No gauge of the rig reads a zone: type what your gauge shows.</source>
+        <translation>Kein Gerät des Messaufbaus misst eine Zone: Geben Sie ein, was Ihr Gerät zeigt.</translation>
+    </message>
+    <message>
+        <source>Leak {leak}</source>
+        <translation>Leckage {leak}</translation>
+    </message>
+    <message>
+        <source>What was held cannot be judged: {error}.</source>
+        <translation>Was gehalten wurde, lässt sich nicht beurteilen: {error}.</translation>
+    </message>
+    <message>
+        <source>No pressure is held: begin to hold one first (H).</source>
+        <translation>Es wird kein Druck gehalten: Beginnen Sie zuerst damit (H).</translation>
+    </message>
+    <message>
+        <source>Jobs (*.airseam)</source>
+        <translation>Aufträge (*.airseam)</translation>
+    </message>
+    <message>
+        <source>New job: where is it kept?</source>
+        <translation>Neuer Auftrag: Wo soll er liegen?</translation>
+    </message>
+    <message>
+        <source>Open a job</source>
+        <translation>Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>A photo of the leak</source>
+        <translation>Ein Foto der Leckage</translation>
+    </message>
+    <message>
+        <source>A plan for the pins</source>
+        <translation>Ein Plan für die Nadeln</translation>
+    </message>
+    <message>
+        <source>What was copied is no picture.</source>
+        <translation>Was kopiert wurde, ist kein Bild.</translation>
+    </message>
+    <message>
+        <source>Choose the leak first that the picture is of.</source>
+        <translation>Wählen Sie zuerst die Leckage, die das Bild zeigt.</translation>
+    </message>
+    <message>
+        <source>Hand-outs: into which folder?</source>
+        <translation>Handzettel: in welchen Ordner?</translation>
+    </message>
+    <message>
+        <source>Done today: into which folder?</source>
+        <translation>Heute erledigt: in welchen Ordner?</translation>
+    </message>
+    <message>
+        <source>Saved in {folder}: {names}.</source>
+        <translation>Gesichert in {folder}: {names}.</translation>
+    </message>
+    <message>
+        <source>A logo for the reports</source>
+        <translation>Ein Logo für die Berichte</translation>
+    </message>
+    <message>
+        <source>Choose a folder</source>
+        <translation>Ordner wählen</translation>
+    </message>
+    <message>
+        <source>Issued: {version}. Save it as PDF to hand it over.</source>
+        <translation>Ausgestellt: {version}. Sichern Sie ihn als PDF, um ihn zu übergeben.</translation>
+    </message>
+    <message>
+        <source>The report was not issued. {words}</source>
+        <translation>Der Bericht wurde nicht ausgestellt. {words}</translation>
+    </message>
+    <message>
+        <source>The page for phones has ended after four hours.</source>
+        <translation>Die Seite für Telefone endete nach vier Stunden.</translation>
+    </message>
+    <message>
+        <source>Save as PNG…</source>
+        <translation>Als PNG sichern …</translation>
+    </message>
+    <message>
+        <source>Save as SVG…</source>
+        <translation>Als SVG sichern …</translation>
+    </message>
+    <message>
+        <source>Save the numbers as CSV…</source>
+        <translation>Zahlen als CSV sichern …</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Alles zeigen</translation>
+    </message>
+    <message>
+        <source>Field checks over time</source>
+        <translation>Vergleiche vor Ort über die Zeit</translation>
+    </message>
+    <message>
+        <source>{day}: {share} of what is allowed</source>
+        <translation>{day}: {share} des Erlaubten</translation>
+    </message>
+    <message>
+        <source>difference as a share of what is allowed (dashed)</source>
+        <translation>Abweichung als Anteil des Erlaubten (gestrichelt)</translation>
+    </message>
+    <message>
+        <source>● depressurize</source>
+        <translation>● Unterdruck</translation>
+    </message>
+    <message>
+        <source>■ pressurize</source>
+        <translation>■ Überdruck</translation>
+    </message>
+    <message>
+        <source>Flow against envelope pressure</source>
+        <translation>Volumenstrom über Druck</translation>
+    </message>
+    <message>
+        <source>thick: level between changes, with its 95 % band</source>
+        <translation>dick: Mittel zwischen Änderungen, mit 95-%-Band</translation>
+    </message>
+    <message>
+        <source>Last 10 minutes</source>
+        <translation>Letzte 10 Minuten</translation>
+    </message>
+    <message>
+        <source>leakage flow, {unit}</source>
+        <translation>Leckagestrom, {unit}</translation>
+    </message>
+    <message>
+        <source>off the line, %</source>
+        <translation>neben der Linie, %</translation>
+    </message>
+    <message>
+        <source>envelope pressure, Pa</source>
+        <translation>Druckdifferenz, Pa</translation>
+    </message>
+    <message>
+        <source>Leakage curves</source>
+        <translation>Leckagekurven</translation>
+    </message>
+    <message>
+        <source>Last 3 minutes</source>
+        <translation>Letzte 3 Minuten</translation>
+    </message>
+    <message>
+        <source>The pressure is drawn here once a rig is connected.</source>
+        <translation>Hier erscheint der Druck, sobald ein Messaufbau verbunden ist.</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pdf *.png *.jpg *.jpeg *.txt);;All files (*)</source>
+        <translation>Kalibrierscheine (*.pdf *.png *.jpg *.jpeg *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The certificate is kept as {name}.</source>
+        <translation>Der Kalibrierschein ist abgelegt als {name}.</translation>
+    </message>
+    <message>
+        <source>Kept in the register. {verdict}</source>
+        <translation>Im Verzeichnis gesichert. {verdict}</translation>
+    </message>
+    <message>
+        <source>The calibration certificate</source>
+        <translation>Der Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>A rig with more than one flow range has to be connected.</source>
+        <translation>Ein Messaufbau mit mehr als einem Messbereich muss verbunden sein.</translation>
+    </message>
+    <message>
+        <source> with 1 point taken</source>
+        <translation> mit 1 gemessenen Punkt</translation>
+    </message>
+    <message>
+        <source> with {count} points taken</source>
+        <translation> mit {count} gemessenen Punkten</translation>
+    </message>
+    <message>
+        <source>Test {number} of {when} was interrupted{points}; every reading up to then is safe.</source>
+        <translation>Messung {number} vom {when} wurde unterbrochen{points}; jeder Messwert bis dahin ist gesichert.</translation>
+    </message>
+    <message>
+        <source>A rig has to be connected, and no test may be running.</source>
+        <translation>Ein Messaufbau muss verbunden sein, und es darf keine Messung laufen.</translation>
+    </message>
+    <message>
+        <source>The test cannot go on: {error}.</source>
+        <translation>Die Messung kann nicht weitergehen: {error}.</translation>
+    </message>
+    <message>
+        <source>A point can be taken again only while its test runs.</source>
+        <translation>Ein Punkt lässt sich nur während seiner Messung wiederholen.</translation>
+    </message>
+    <message>
+        <source>Choose in the table which point is to be taken again.</source>
+        <translation>Wählen Sie in der Tabelle, welcher Punkt noch einmal gemessen wird.</translation>
+    </message>
+    <message>
+        <source>The point is taken again next; the old one is left out and stays in the record.</source>
+        <translation>Der Punkt wird als Nächstes noch einmal gemessen; der alte zählt nicht und bleibt in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>No rig is connected.</source>
+        <translation>Es ist kein Messaufbau verbunden.</translation>
+    </message>
+    <message>
+        <source>The report could not be made: {error}</source>
+        <translation>Der Bericht ließ sich nicht erstellen: {error}</translation>
+    </message>
+    <message>
+        <source>The report is saved as {written}.</source>
+        <translation>Der Bericht ist gesichert als {written}.</translation>
+    </message>
+    <message>
+        <source>The report could not be saved: {reason}.</source>
+        <translation>Der Bericht ließ sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>The test is saved as {written}.</source>
+        <translation>Die Messung ist gesichert als {written}.</translation>
+    </message>
+    <message>
+        <source>The test could not be saved: {reason}.</source>
+        <translation>Die Messung ließ sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>The fragment is saved as {written}.</source>
+        <translation>Der Auszug ist gesichert als {written}.</translation>
+    </message>
+    <message>
+        <source>The fragment could not be saved: {reason}.</source>
+        <translation>Der Auszug ließ sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>{count} tables are saved in {folder}.</source>
+        <translation>{count} Tabellen sind in {folder} gesichert.</translation>
+    </message>
+    <message>
+        <source>Rig files (*.toml)</source>
+        <translation>Messaufbauten (*.toml)</translation>
+    </message>
+    <message>
+        <source>You have joined the class at {place}.</source>
+        <translation>Sie sind dem Kurs bei {place} beigetreten.</translation>
+    </message>
+    <message>
+        <source>Copied: {text}</source>
+        <translation>Kopiert: {text}</translation>
+    </message>
+    <message>
+        <source>No serial port was found.</source>
+        <translation>Es wurde kein serieller Anschluss gefunden.</translation>
+    </message>
+    <message>
+        <source>{count} ports found.</source>
+        <translation>{count} Anschlüsse gefunden.</translation>
+    </message>
+    <message>
+        <source>{count} found.</source>
+        <translation>{count} gefunden.</translation>
+    </message>
+    <message>
+        <source>No instrument was found.</source>
+        <translation>Es wurde kein Gerät gefunden.</translation>
+    </message>
+    <message>
+        <source>There is no serial port.</source>
+        <translation>Es gibt keinen seriellen Anschluss.</translation>
+    </message>
+    <message>
+        <source>The rig file could not be saved: {reason}.</source>
+        <translation>Der Messaufbau ließ sich nicht sichern: {reason}.</translation>
+    </message>
+    <message>
+        <source>The rig is saved as {written}.</source>
+        <translation>Der Messaufbau ist gesichert als {written}.</translation>
+    </message>
+    <message>
+        <source>Load a rig file</source>
+        <translation>Messaufbau laden</translation>
+    </message>
+    <message>
+        <source>Save the rig</source>
+        <translation>Messaufbau sichern</translation>
+    </message>
+    <message>
+        <source>The ports could not be listed: {error}.</source>
+        <translation>Die Anschlüsse ließen sich nicht auflisten: {error}.</translation>
+    </message>
+    <message>
+        <source>The settings could not be read, the defaults are used ({error}).</source>
+        <translation>Die Einstellungen ließen sich nicht lesen, es gelten die üblichen ({error}).</translation>
+    </message>
+    <message>
+        <source>The settings could not be kept ({reason}).</source>
+        <translation>Die Einstellungen ließen sich nicht sichern ({reason}).</translation>
+    </message>
+    <message>
+        <source>test {number}</source>
+        <translation>Messung {number}</translation>
+    </message>
+    <message>
+        <source>The two tests cannot be compared: {error}.</source>
+        <translation>Die beiden Messungen lassen sich nicht vergleichen: {error}.</translation>
+    </message>
+    <message>
+        <source>What a bundle for support holds stands below. Look at it before you hand it on.</source>
+        <translation>Was ein Paket für den Support enthält, steht unten. Sehen Sie es an, bevor Sie es weitergeben.</translation>
+    </message>
+    <message>
+        <source>Save the key sheet</source>
+        <translation>Tastenblatt sichern</translation>
+    </message>
+    <message>
+        <source>The system cannot be told: {error}.</source>
+        <translation>Das System lässt sich das nicht sagen: {error}.</translation>
+    </message>
+    <message>
+        <source>The system cannot be told: {reason}.</source>
+        <translation>Das System lässt sich das nicht sagen: {reason}.</translation>
+    </message>
+    <message>
+        <source>{told} “airseam associate --remove” takes it back.</source>
+        <translation>{told} „airseam associate --remove“ nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>{sentence} A running test goes on; you may go on too.</source>
+        <translation>{sentence} Eine laufende Messung geht weiter; auch Sie können weiterarbeiten.</translation>
+    </message>
+    <message>
+        <source>Save the bundle</source>
+        <translation>Paket sichern</translation>
+    </message>
+    <message>
+        <source>ZIP (*.zip)</source>
+        <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>Choose the port of the gauge first.</source>
+        <translation>Wählen Sie zuerst den Anschluss des Messgeräts.</translation>
+    </message>
+    <message>
+        <source>The profile is not saved: {error}.</source>
+        <translation>Das Profil ist nicht gesichert: {error}.</translation>
+    </message>
+    <message>
+        <source>The profile is saved as {path}, and the gauge stands in your own rig.</source>
+        <translation>Das Profil ist gesichert als {path}, und das Messgerät steht in Ihrem eigenen Messaufbau.</translation>
+    </message>
+    <message>
+        <source>Type what the gauge shows at any time. A test says when a reading is needed.</source>
+        <translation>Geben Sie jederzeit ein, was das Messgerät zeigt. Eine Messung sagt, wann ein Wert gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>nothing typed yet</source>
+        <translation>noch nichts eingegeben</translation>
+    </message>
+    <message>
+        <source>typed just now</source>
+        <translation>eben eingegeben</translation>
+    </message>
+    <message>
+        <source>typed {seconds} s ago</source>
+        <translation>vor {seconds} s eingegeben</translation>
+    </message>
+    <message>
+        <source>typed {minutes} min ago</source>
+        <translation>vor {minutes} min eingegeben</translation>
+    </message>
+    <message>
+        <source>Is this test valid?</source>
+        <translation>Ist diese Messung gültig?</translation>
+    </message>
+    <message>
+        <source>The requirements of the method are checked from two points on.</source>
+        <translation>Die Anforderungen des Verfahrens werden ab zwei Punkten geprüft.</translation>
+    </message>
+    <message>
+        <source>{text}. Clause {clause}, {source}.</source>
+        <translation>{text}. Abschnitt {clause}, {source}.</translation>
+    </message>
+    <message>
+        <source>{failed} of {total} not met</source>
+        <translation>{failed} von {total} nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>could not be checked</source>
+        <translation>nicht prüfbar</translation>
+    </message>
+    <message>
+        <source>still to come</source>
+        <translation>noch offen</translation>
+    </message>
+    <message>
+        <source>{open_items} of {total} {words}</source>
+        <translation>{open_items} von {total} {words}</translation>
+    </message>
+    <message>
+        <source>all {total} met</source>
+        <translation>alle {total} erfüllt</translation>
+    </message>
+    <message>
+        <source>From two points on.</source>
+        <translation>Ab zwei Punkten.</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Quantities</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Budget</translation>
+    </message>
+    <message>
+        <source>Meaning</source>
+        <translation>Deutung</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Korrekturen</translation>
+    </message>
+    <message>
+        <source>Join both gauges to one hose. Take a point with the hose open, then raise the pressure, by the fan or by a syringe, hold it, and take the next.</source>
+        <translation>Verbinden Sie beide Messgeräte mit einem Schlauch. Nehmen Sie einen Punkt bei offenem Schlauch auf, erhöhen Sie dann den Druck, mit dem Gebläse oder einer Spritze, halten Sie ihn, und nehmen Sie den nächsten auf.</translation>
+    </message>
+    <message>
+        <source>The rig is no longer connected.</source>
+        <translation>Der Messaufbau ist nicht mehr verbunden.</translation>
+    </message>
+    <message>
+        <source>No point: {words}.</source>
+        <translation>Kein Punkt: {words}.</translation>
+    </message>
+    <message>
+        <source>Reading for {seconds} s…</source>
+        <translation>Es wird {seconds} s lang gemessen …</translation>
+    </message>
+    <message>
+        <source>Take a point</source>
+        <translation>Punkt aufnehmen</translation>
+    </message>
+    <message>
+        <source>Connect the rig with both gauges first.</source>
+        <translation>Verbinden Sie zuerst den Messaufbau mit beiden Messgeräten.</translation>
+    </message>
+    <message>
+        <source>The rig needs two pressure channels: give the second gauge a role, such as tap 2.</source>
+        <translation>Der Messaufbau braucht zwei Druckkanäle: Geben Sie dem zweiten Messgerät eine Aufgabe, etwa Messstelle 2.</translation>
+    </message>
+    <message>
+        <source>Choose another channel for the second gauge.</source>
+        <translation>Wählen Sie für das zweite Messgerät einen anderen Kanal.</translation>
+    </message>
+    <message>
+        <source>Register both gauges, and say which is which.</source>
+        <translation>Nehmen Sie beide Messgeräte ins Verzeichnis auf, und sagen Sie, welches welches ist.</translation>
+    </message>
+    <message>
+        <source>{count} more points, one of them near zero.</source>
+        <translation>Noch {count} Punkte, einer davon nahe null.</translation>
+    </message>
+    <message>
+        <source>1 more point, one of them near zero.</source>
+        <translation>Noch 1 Punkt, einer davon nahe null.</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Erstes</translation>
+    </message>
+    <message>
+        <source>Second</source>
+        <translation>Zweites</translation>
+    </message>
+    <message>
+        <source>Apart</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation>Erlaubt</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>No point is taken yet.</source>
+        <translation>Noch ist kein Punkt aufgenommen.</translation>
+    </message>
+    <message>
+        <source>The line grows here, point by point.</source>
+        <translation>Hier wächst die Linie, Punkt für Punkt.</translation>
+    </message>
+    <message>
+        <source>flow, {unit}</source>
+        <translation>Volumenstrom, {unit}</translation>
+    </message>
+    <message>
+        <source>flow, {unit}; dotted: {step} ± {half} at 50 Pa after point {changed_at}</source>
+        <translation>Volumenstrom, {unit}; gepunktet: {step} ± {half} bei 50 Pa nach Punkt {changed_at}</translation>
+    </message>
+    <message>
+        <source>1 point is not shown: pressure or flow is not above 0.</source>
+        <translation>1 Punkt fehlt im Diagramm: Druck oder Volumenstrom ist nicht größer als 0.</translation>
+    </message>
+    <message>
+        <source>{count} points are not shown: pressure or flow is not above 0.</source>
+        <translation>{count} Punkte fehlen im Diagramm: Druck oder Volumenstrom ist nicht größer als 0.</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
+        <source>answers late</source>
+        <translation>antwortet spät</translation>
+    </message>
+    <message>
+        <source>zero moved</source>
+        <translation>Nullpunkt verschoben</translation>
+    </message>
+    <message>
+        <source>battery low</source>
+        <translation>Batterie schwach</translation>
+    </message>
+    <message>
+        <source>{name} answers after {time} ms.</source>
+        <translation>{name} antwortet nach {time} ms.</translation>
+    </message>
+    <message>
+        <source>nothing stands still</source>
+        <translation>nichts steht still</translation>
+    </message>
+    <message>
+        <source>no drop-outs</source>
+        <translation>keine Aussetzer</translation>
+    </message>
+    <message>
+        <source>Without a volume the result is a flow and no air change rate.</source>
+        <translation>Ohne Volumen ist das Ergebnis ein Volumenstrom und keine Luftwechselrate.</translation>
+    </message>
+    <message>
+        <source>5 % of volume moves the air change rate by 5 %.</source>
+        <translation>5 % am Volumen ändern die Luftwechselrate um 5 %.</translation>
+    </message>
+    <message>
+        <source>5 % of volume moves the result by {step}: {middle} would be {low} or {high}.</source>
+        <translation>5 % am Volumen ändern das Ergebnis um {step}: aus {middle} würde {low} oder {high}.</translation>
+    </message>
+    <message>
+        <source>Volume over floor area gives rooms {shown} high. Is one of the two mistyped?</source>
+        <translation>Volumen durch Grundfläche ergibt Räume von {shown} Höhe. Ist eines der beiden vertippt?</translation>
+    </message>
+    <message>
+        <source>No body of this volume has less than {shown} of surface.</source>
+        <translation>Kein Körper dieses Volumens hat weniger als {shown} Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Very much surface for this volume. Is one of the two mistyped?</source>
+        <translation>Sehr viel Hüllfläche für dieses Volumen. Ist eines der beiden vertippt?</translation>
+    </message>
+    <message>
+        <source>Less than the rooms are high ({shown} by volume and floor area).</source>
+        <translation>Niedriger als die Räume ({shown} nach Volumen und Grundfläche).</translation>
+    </message>
+    <message>
+        <source>Unusual for the inside of a building. A number with °F or °C is read as such.</source>
+        <translation>Ungewöhnlich für das Innere eines Gebäudes. Eine Zahl mit °F oder °C wird so gelesen.</translation>
+    </message>
+    <message>
+        <source>Much warmer outside than inside. Are the two swapped?</source>
+        <translation>Draußen viel wärmer als drinnen. Sind die beiden vertauscht?</translation>
+    </message>
+    <message>
+        <source>About {shown} is usual at this altitude; not the value brought to sea level?</source>
+        <translation>In dieser Höhe sind etwa {shown} üblich; ist es der auf Meereshöhe umgerechnete Wert?</translation>
+    </message>
+    <message>
+        <source>So much wind makes the interval wide. A calmer hour may be worth waiting for.</source>
+        <translation>So viel Wind macht das Intervall breit. Eine ruhigere Stunde lohnt vielleicht das Warten.</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Volumenstrom</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>Leckagen</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Was bleibt</translation>
+    </message>
+    <message>
+        <source>How to look</source>
+        <translation>Wie suchen</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>No rig is connected. Connect one in Rig, then hold a pressure here.</source>
+        <translation>Es ist kein Messaufbau verbunden. Verbinden Sie einen unter Messaufbau, dann halten Sie hier einen Druck.</translation>
+    </message>
+    <message>
+        <source>No job is open: marks and leaks need one. Make one with Ctrl+N.</source>
+        <translation>Es ist kein Auftrag offen: Marken und Leckagen brauchen einen. Legen Sie mit Strg+N einen an.</translation>
+    </message>
+    <message>
+        <source>No pressure is held. Choose one, then go and look for leaks while the fan holds it.</source>
+        <translation>Kein Druck wird gehalten: wählen Sie einen, dann suchen Sie.</translation>
+    </message>
+    <message>
+        <source>{text} held</source>
+        <translation>{text} gehalten</translation>
+    </message>
+    <message>
+        <source>{text}, wanted {target}</source>
+        <translation>{text}, gewünscht {target}</translation>
+    </message>
+    <message>
+        <source>Leakage flow at {reference} Pa, now</source>
+        <translation>Leckagestrom bei {reference} Pa, jetzt</translation>
+    </message>
+    <message>
+        <source>{caption}: no figure yet</source>
+        <translation>{caption}: noch kein Wert</translation>
+    </message>
+    <message>
+        <source>, brought from {held_pa} Pa</source>
+        <translation>, umgerechnet von {held_pa} Pa</translation>
+    </message>
+    <message>
+        <source>{text} air changes per hour at 50 Pa{far}</source>
+        <translation>{text} Luftwechsel je Stunde bei 50 Pa{far}</translation>
+    </message>
+    <message>
+        <source>The wind at this house is being learnt: {wait} s to go.</source>
+        <translation>Der Wind an diesem Haus wird gelernt: noch {wait} s.</translation>
+    </message>
+    <message>
+        <source>No reading to show.</source>
+        <translation>Kein Messwert zu zeigen.</translation>
+    </message>
+    <message>
+        <source>± {half} {unit} (95 %) over the last 10 s, each reading brought to {reference} Pa</source>
+        <translation>± {half} {unit} (95 %) über die letzten 10 s, jeder Messwert auf {reference} Pa umgerechnet</translation>
+    </message>
+    <message>
+        <source>No target at 50 Pa is set for the stage.</source>
+        <translation>Für die Bauphase ist kein Zielwert bei 50 Pa gesetzt.</translation>
+    </message>
+    <message>
+        <source>At the target of {goal}: only a test by the method counts</source>
+        <translation>Am Zielwert von {goal}: Nur eine Messung nach dem Verfahren zählt</translation>
+    </message>
+    <message>
+        <source>Above the target of {goal}</source>
+        <translation>Über dem Zielwert von {goal}</translation>
+    </message>
+    <message>
+        <source>{share} % of the way from {begun} to the target of {goal}</source>
+        <translation>{share} % des Wegs von {begun} zum Zielwert von {goal}</translation>
+    </message>
+    <message>
+        <source>Since the mark at {counted_from}</source>
+        <translation>Seit der Marke um {counted_from}</translation>
+    </message>
+    <message>
+        <source>Since you started</source>
+        <translation>Seit Beginn</translation>
+    </message>
+    <message>
+        <source>± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)</source>
+        <translation>± {half} (95 %) · wie ein scharfkantiges Loch von {text} {unit} bei {reference} Pa (Cd 0.611)</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>not sure: as small as the wind</source>
+        <translation>nicht sicher: so klein wie der Wind</translation>
+    </message>
+    <message>
+        <source>too windy to tell</source>
+        <translation>zu windig für ein Urteil</translation>
+    </message>
+    <message>
+        <source>Least change that can be told in 30 s now: {text} {unit} ({share} %)</source>
+        <translation>Kleinste jetzt in 30 s erkennbare Änderung: {text} {unit} ({share} %)</translation>
+    </message>
+    <message>
+        <source>{waited} s to go</source>
+        <translation>noch {waited} s</translation>
+    </message>
+    <message>
+        <source>nothing quiet before it</source>
+        <translation>davor war nichts ruhig</translation>
+    </message>
+    <message>
+        <source>not told from none (± {plus_minus})</source>
+        <translation>nicht von null zu unterscheiden (± {plus_minus})</translation>
+    </message>
+    <message>
+        <source>Unnamed</source>
+        <translation>Ohne Namen</translation>
+    </message>
+    <message>
+        <source>no data</source>
+        <translation>keine Daten</translation>
+    </message>
+    <message>
+        <source>data {seconds} s old</source>
+        <translation>Daten {seconds} s alt</translation>
+    </message>
+    <message>
+        <source>data older than 100 s</source>
+        <translation>Daten älter als 100 s</translation>
+    </message>
+    <message>
+        <source>from here</source>
+        <translation>ab hier</translation>
+    </message>
+    <message>
+        <source>found {leak}</source>
+        <translation>gefunden {leak}</translation>
+    </message>
+    <message>
+        <source>looks like a seal</source>
+        <translation>sieht aus wie eine Abdichtung</translation>
+    </message>
+    <message>
+        <source>As it is now</source>
+        <translation>Wie er jetzt ist</translation>
+    </message>
+    <message>
+        <source>Without a number</source>
+        <translation>Ohne Nummer</translation>
+    </message>
+    <message>
+        <source>{number}, revision {revision}</source>
+        <translation>{number}, Revision {revision}</translation>
+    </message>
+    <message>
+        <source> Issued again: {reason}.</source>
+        <translation> Erneut ausgestellt: {reason}.</translation>
+    </message>
+    <message>
+        <source>Issued {time}, signed by {signed_by}. It never changes.{reason}</source>
+        <translation>Ausgestellt am {time}, unterschrieben von {signed_by}. Er ändert sich nicht mehr.{reason}</translation>
+    </message>
+    <message>
+        <source>A draft. Made to find leaks: it is issued without a number.</source>
+        <translation>Entwurf zur Lecksuche: Er wird ohne Nummer ausgestellt.</translation>
+    </message>
+    <message>
+        <source>A draft. It would be issued as {number}.</source>
+        <translation>Entwurf. Er würde als {number} ausgestellt.</translation>
+    </message>
+    <message>
+        <source>Edited since the last issue: {changed}.</source>
+        <translation>Seit der letzten Ausgabe geändert: {changed}.</translation>
+    </message>
+    <message>
+        <source>As it was issued last.</source>
+        <translation>Wie zuletzt ausgestellt.</translation>
+    </message>
+    <message>
+        <source>{what} Another issue would be revision {count}.</source>
+        <translation>{what} Eine weitere Ausgabe wäre Revision {count}.</translation>
+    </message>
+    <message>
+        <source>Power law</source>
+        <translation>Potenzgesetz</translation>
+    </message>
+    <message>
+        <source>Polynomial of the pressure</source>
+        <translation>Polynom des Drucks</translation>
+    </message>
+    <message>
+        <source>Polynomial of its root</source>
+        <translation>Polynom seiner Wurzel</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Coefficient in m³/(h·Paⁿ); exponent</source>
+        <translation>Koeffizient in m³/(h·Paⁿ); Exponent</translation>
+    </message>
+    <message>
+        <source>c0; c1; c2 … in m³/h</source>
+        <translation>c0; c1; c2 … in m³/h</translation>
+    </message>
+    <message>
+        <source>Pa m³/h; Pa m³/h; …</source>
+        <translation>Pa m³/h; Pa m³/h; …</translation>
+    </message>
+    <message>
+        <source>Due date is {due}: a day after the calibration is needed.</source>
+        <translation>Fällig am {due}: Ein Tag nach der Kalibrierung ist nötig.</translation>
+    </message>
+    <message>
+        <source>Upper end is {high} Pa: more than {low} Pa is needed.</source>
+        <translation>Das obere Ende ist {high} Pa: Mehr als {low} Pa ist nötig.</translation>
+    </message>
+    <message>
+        <source>These numbers are no calibration: {words}.</source>
+        <translation>Diese Zahlen sind keine Kalibrierung: {words}.</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Nicht angegeben</translation>
+    </message>
+    <message>
+        <source>The rig measures this; the value here counts where it does not read.</source>
+        <translation>Der Messaufbau misst das; der Wert hier gilt, wo er nicht misst.</translation>
+    </message>
+    <message>
+        <source>Its report carries no certificate number; leaks come first.</source>
+        <translation>Der Bericht trägt keine Zertifikatnummer; Leckagen stehen vorn.</translation>
+    </message>
+    <message>
+        <source>Kind, limits and state of the building are remembered for each stage.</source>
+        <translation>Art, Grenzwerte und Zustand des Gebäudes werden zu jeder Bauphase gemerkt.</translation>
+    </message>
+    <message>
+        <source>Highest first: it shows a loose seal at once.</source>
+        <translation>Die höchsten zuerst: So zeigt sich eine lose Abklebung sofort.</translation>
+    </message>
+    <message>
+        <source>There is no job in this folder yet. Choose the folder in which your jobs are kept.</source>
+        <translation>In diesem Ordner gibt es noch keinen Auftrag. Wählen Sie den Ordner, in dem Ihre Aufträge liegen.</translation>
+    </message>
+    <message>
+        <source>{count} of {known} lines</source>
+        <translation>{count} von {known} Zeilen</translation>
+    </message>
+    <message>
+        <source>{known} lines, newest first</source>
+        <translation>{known} Zeilen, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>{lines}, one for each test.</source>
+        <translation>{lines}, eine für jede Messung.</translation>
+    </message>
+    <message>
+        <source>No job has these words; {known} lines were looked at.</source>
+        <translation>Kein Auftrag enthält diese Wörter; {known} Zeilen wurden durchsucht.</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Immer</translation>
+    </message>
+    <message>
+        <source>Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost.</source>
+        <translation>Hält das Gebläse sofort an, von überall. Eine laufende Messung wird unterbrochen und kann weitergehen; nichts geht verloren.</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Press the big button at the bottom right: it does what the sentence beside it says.</source>
+        <translation>Drückt die große Taste unten rechts: Sie tut, was der Satz daneben sagt.</translation>
+    </message>
+    <message>
+        <source>1 to 7</source>
+        <translation>1 bis 7</translation>
+    </message>
+    <message>
+        <source>Go to Job, Set-up, Rig, Test, Hunt, Stages, Report.</source>
+        <translation>Zu Auftrag, Vorbereitung, Messaufbau, Messung, Lecksuche, Bauphasen, Bericht.</translation>
+    </message>
+    <message>
+        <source>Show this sheet, and go back.</source>
+        <translation>Zeigt dieses Blatt, und wieder zurück.</translation>
+    </message>
+    <message>
+        <source>Find a command by its words.</source>
+        <translation>Sucht einen Befehl nach seinen Wörtern.</translation>
+    </message>
+    <message>
+        <source>Whole screen, in Hunt few huge figures, and back.</source>
+        <translation>Ganzer Bildschirm, in der Lecksuche wenige sehr große Zahlen, und zurück.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Make a new job.</source>
+        <translation>Legt einen neuen Auftrag an.</translation>
+    </message>
+    <message>
+        <source>Open a job; or drop its file on the window, or a rig file.</source>
+        <translation>Öffnet einen Auftrag; oder ziehen Sie seine Datei oder einen Messaufbau auf das Fenster.</translation>
+    </message>
+    <message>
+        <source>Find a job in a folder by street, client, number or date.</source>
+        <translation>Sucht einen Auftrag in einem Ordner nach Straße, Kunde, Nummer oder Datum.</translation>
+    </message>
+    <message>
+        <source>Copy the job into the backup folder.</source>
+        <translation>Kopiert den Auftrag in den Sicherungsordner.</translation>
+    </message>
+    <message>
+        <source>Take back the last edit, in Test the last strike; measured data is never taken back.</source>
+        <translation>Nimmt die letzte Änderung zurück, unter Messung das letzte Streichen; Messdaten werden nie zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Do it again.</source>
+        <translation>Stellt sie wieder her.</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Show how far the points lie off the line, and back.</source>
+        <translation>Zeigt, wie weit die Punkte neben der Linie liegen, und zurück.</translation>
+    </message>
+    <message>
+        <source>Show every correction from the readings to the line, and back.</source>
+        <translation>Zeigt jede Korrektur von den Messwerten zur Linie, und zurück.</translation>
+    </message>
+    <message>
+        <source>Strike the point that is chosen in the table, or restore it.</source>
+        <translation>Streicht den in der Tabelle gewählten Punkt, oder nimmt ihn wieder auf.</translation>
+    </message>
+    <message>
+        <source>Take the chosen point again, or begin the one anew that is being taken.</source>
+        <translation>Misst den gewählten Punkt noch einmal, oder beginnt den laufenden neu.</translation>
+    </message>
+    <message>
+        <source>Another flow range is fitted: the fan is stopped, the point is begun again.</source>
+        <translation>Ein anderer Messbereich ist eingesetzt: Das Gebläse hält an, der Punkt beginnt neu.</translation>
+    </message>
+    <message>
+        <source>Go on with a test that was cut short.</source>
+        <translation>Setzt eine unterbrochene Messung fort.</translation>
+    </message>
+    <message>
+        <source>Show all in the plots.</source>
+        <translation>Zeigt in den Diagrammen alles.</translation>
+    </message>
+    <message>
+        <source>Wheel, drag</source>
+        <translation>Rad, Ziehen</translation>
+    </message>
+    <message>
+        <source>Zoom and move a plot. The right button saves it as PNG, SVG or CSV.</source>
+        <translation>Vergrößert und verschiebt ein Diagramm. Die rechte Taste sichert es als PNG, SVG oder CSV.</translation>
+    </message>
+    <message>
+        <source>Hunt</source>
+        <translation>Lecksuche</translation>
+    </message>
+    <message>
+        <source>Hold a pressure, and end it.</source>
+        <translation>Hält einen Druck, und beendet das.</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa more or less, or the same pressure in the other direction.</source>
+        <translation>Hält 5 Pa mehr oder weniger, oder denselben Druck in der anderen Richtung.</translation>
+    </message>
+    <message>
+        <source>Sealing starts, sealing is done: half a minute later stands here what it brought.</source>
+        <translation>Abdichten beginnt, Abdichten ist fertig: Eine halbe Minute später steht hier, was es brachte.</translation>
+    </message>
+    <message>
+        <source>Note of this moment, new leak that was found now.</source>
+        <translation>Notiz zu diesem Augenblick, neue Leckage, die eben gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>Count the change from this moment on.</source>
+        <translation>Zählt die Änderung von diesem Augenblick an.</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF.</source>
+        <translation>Sichert den Bericht als PDF.</translation>
+    </message>
+    <message>
+        <source>Export the tables as CSV; Ctrl+Shift+E the test as JSON.</source>
+        <translation>Gibt die Tabellen als CSV aus; Strg+Umschalt+E die Messung als JSON.</translation>
+    </message>
+    <message>
+        <source>Copy the points for a spreadsheet.</source>
+        <translation>Kopiert die Punkte für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Change between SI and US units; what is stored stays as it is.</source>
+        <translation>Wechselt zwischen SI- und US-Einheiten; was gesichert ist, bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Settings: office, units, folders, theme, size of everything.</source>
+        <translation>Einstellungen: Büro, Einheiten, Ordner, Sprache, Darstellung, Größe von allem.</translation>
+    </message>
+    <message>
+        <source>Next theme: as the system, dark, light, sunlight.</source>
+        <translation>Nächste Darstellung: wie das System, dunkel, hell, Sonne.</translation>
+    </message>
+    <message>
+        <source>Before the fan starts every flame is out, ashes are cold and covered, and everybody in the building knows.</source>
+        <translation>Bevor das Gebläse anläuft, ist jede Flamme aus, die Asche kalt und abgedeckt, und alle im Gebäude wissen Bescheid.</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice decide who may test and how; this program does not replace them.</source>
+        <translation>Örtliche Vorschriften und Fachbetriebe bestimmen, wer wie messen darf; dieses Programm ersetzt sie nicht.</translation>
+    </message>
+    <message>
+        <source>If the fan does not stop, pull its plug.</source>
+        <translation>Hält das Gebläse nicht an, ziehen Sie den Stecker.</translation>
+    </message>
+    <message>
+        <source>Part of the building</source>
+        <translation>Bauteil</translation>
+    </message>
+    <message>
+        <source>Storey</source>
+        <translation>Geschoss</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Gefunden mit</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Gewerk</translation>
+    </message>
+    <message>
+        <source>Guess at 50 Pa</source>
+        <translation>Schätzung bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Sealing brought {flow} at {reference_pa} Pa, {said}</source>
+        <translation>Abdichten brachte {flow} bei {reference_pa} Pa, {said}</translation>
+    </message>
+    <message>
+        <source>ELA4 {plus_minus} {area} (4 Pa, Cd 1, extrapolated)</source>
+        <translation>ELA4 {plus_minus} {area} (4 Pa, Cd 1, extrapoliert)</translation>
+    </message>
+    <message>
+        <source>EqLA10 {plus_minus} {area} (10 Pa, Cd 0.611, extrapolated)</source>
+        <translation>EqLA10 {plus_minus} {area} (10 Pa, Cd 0.611, extrapoliert)</translation>
+    </message>
+    <message>
+        <source>not told from none</source>
+        <translation>nicht von null zu unterscheiden</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Vorbereitung</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Messaufbau</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Bauphasen</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>Stopping: the fan is brought to its safe state.</source>
+        <translation>Anhalten: Das Gebläse kommt in seinen sicheren Zustand.</translation>
+    </message>
+    <message>
+        <source>Please wait</source>
+        <translation>Bitte warten</translation>
+    </message>
+    <message>
+        <source>Open a job (Ctrl+O) or make a new one: it keeps every reading.</source>
+        <translation>Öffnen Sie einen Auftrag (Strg+O), oder legen Sie einen neuen an: Er hält jeden Messwert fest.</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>This is the report as it will be saved. Look at what is missing, then save it.</source>
+        <translation>So wird der Bericht gesichert. Sehen Sie nach, was fehlt, dann sichern Sie ihn.</translation>
+    </message>
+    <message>
+        <source>The test has ended.</source>
+        <translation>Die Messung ist beendet.</translation>
+    </message>
+    <message>
+        <source>Open the report</source>
+        <translation>Bericht öffnen</translation>
+    </message>
+    <message>
+        <source>The test asks something and waits for you.</source>
+        <translation>Die Messung stellt eine Frage und wartet auf Sie.</translation>
+    </message>
+    <message>
+        <source>Go to the test</source>
+        <translation>Zur Messung</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Holding {target} Pa</source>
+        <translation>Es werden {target} Pa gehalten</translation>
+    </message>
+    <message>
+        <source>{held}: marks, leaks and figures are in Hunt.</source>
+        <translation>{held}: Marken, Leckagen und Zahlen stehen unter Lecksuche.</translation>
+    </message>
+    <message>
+        <source>{held}. {sealing} is being sealed: press D when it is done.</source>
+        <translation>{held}. {sealing} wird abgedichtet: D drücken, wenn es fertig ist.</translation>
+    </message>
+    <message>
+        <source>Seal is done (D)</source>
+        <translation>Abdichtung fertig (D)</translation>
+    </message>
+    <message>
+        <source>{held}. Press S when sealing starts, D when it is done.</source>
+        <translation>{held}. S drücken, wenn das Abdichten beginnt, D, wenn es fertig ist.</translation>
+    </message>
+    <message>
+        <source>Mark sealing (S)</source>
+        <translation>Abdichten beginnt (S)</translation>
+    </message>
+    <message>
+        <source>Pause test</source>
+        <translation>Unterbrechen</translation>
+    </message>
+    <message>
+        <source>Read the list in the panel. Go on only when all of it is so.</source>
+        <translation>Lesen Sie die Liste im Feld. Weiter nur, wenn alles so ist.</translation>
+    </message>
+    <message>
+        <source>The wind speaks against a test today. Read why in the panel.</source>
+        <translation>Der Wind spricht heute gegen eine Messung. Warum, steht im Feld.</translation>
+    </message>
+    <message>
+        <source>Will somebody cover the fan between the points? The panel says why it pays.</source>
+        <translation>Deckt jemand zwischen den Punkten das Gebläse ab? Im Feld steht, warum es sich lohnt.</translation>
+    </message>
+    <message>
+        <source>{lead}No rig is connected. Connect the simulated one, or choose instruments in Rig.</source>
+        <translation>{lead}Es ist kein Messaufbau verbunden. Verbinden Sie den simulierten, oder wählen Sie Geräte unter Messaufbau.</translation>
+    </message>
+    <message>
+        <source>Connect the simulated rig</source>
+        <translation>Simulierten verbinden</translation>
+    </message>
+    <message>
+        <source>{lead}No rig is connected. Choose its instruments in Rig.</source>
+        <translation>{lead}Es ist kein Messaufbau verbunden. Wählen Sie seine Geräte unter Messaufbau.</translation>
+    </message>
+    <message>
+        <source>Open Rig</source>
+        <translation>Zum Messaufbau</translation>
+    </message>
+    <message>
+        <source>Waiting for {name} on {port} to answer.</source>
+        <translation>Warten auf Antwort von {name} an {port}.</translation>
+    </message>
+    <message>
+        <source>Look at the rig</source>
+        <translation>Messaufbau ansehen</translation>
+    </message>
+    <message>
+        <source>Go on with the test</source>
+        <translation>Messung fortsetzen</translation>
+    </message>
+    <message>
+        <source>The building&apos;s volume is missing: without it there is no air change rate.</source>
+        <translation>Das Volumen des Gebäudes fehlt: Ohne es gibt es keine Luftwechselrate.</translation>
+    </message>
+    <message>
+        <source>Enter the volume</source>
+        <translation>Volumen eingeben</translation>
+    </message>
+    <message>
+        <source>Close windows and outside doors, open inside doors, then hold a pressure and look for leaks.</source>
+        <translation>Fenster und Außentüren schließen, Innentüren öffnen, dann einen Druck halten und Leckagen suchen.</translation>
+    </message>
+    <message>
+        <source>Hold the pressure</source>
+        <translation>Druck halten</translation>
+    </message>
+    <message>
+        <source>Start the test</source>
+        <translation>Messung beginnen</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}. Without a volume the result is a flow and no air change rate.</source>
+        <translation>Bereit für {ways}. Ohne Volumen ist das Ergebnis ein Volumenstrom und keine Luftwechselrate.</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}: close windows and outside doors, open inside doors, then start.</source>
+        <translation>Bereit für {ways}: Fenster und Außentüren schließen, Innentüren öffnen, dann beginnen.</translation>
+    </message>
+    <message>
+        <source>air changes per hour at 50&#xa0;Pa</source>
+        <translation>Luftwechsel je Stunde bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>at 50&#xa0;Pa</source>
+        <translation>bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>at 50 Pa, of envelope</source>
+        <translation>bei 50 Pa, der Hüllfläche</translation>
+    </message>
+    <message>
+        <source>at 50 Pa, of floor</source>
+        <translation>bei 50 Pa, der Grundfläche</translation>
+    </message>
+    <message>
+        <source>Nothing has been read yet.</source>
+        <translation>Noch ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>no interval yet</source>
+        <translation>noch kein Intervall</translation>
+    </message>
+    <message>
+        <source>{value} {unit}, plus or minus {plus_minus}. {words}</source>
+        <translation>{value} {unit}, plus oder minus {plus_minus}. {words}</translation>
+    </message>
+    <message>
+        <source>± {share} expected</source>
+        <translation>± {share} zu erwarten</translation>
+    </message>
+    <message>
+        <source>It takes a few seconds until the flow is known.</source>
+        <translation>Es dauert einige Sekunden, bis der Volumenstrom bekannt ist.</translation>
+    </message>
+    <message>
+        <source>What leaks at {target} Pa</source>
+        <translation>Was bei {target} Pa leckt</translation>
+    </message>
+    <message>
+        <source>{change} % since the beginning</source>
+        <translation>{change} % seit Beginn</translation>
+    </message>
+    <message>
+        <source>Held for {minutes} min.</source>
+        <translation>Seit {minutes} min gehalten.</translation>
+    </message>
+    <message>
+        <source>{likely} likely to meet it</source>
+        <translation>{likely} wahrscheinlich eingehalten</translation>
+    </message>
+    <message>
+        <source>does not meet: {likely} likely</source>
+        <translation>nicht eingehalten: {likely} wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>cannot tell today: {likely} likely</source>
+        <translation>heute nicht zu sagen: {likely} wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>{value} ± {plus_minus} by the scatter of the line alone</source>
+        <translation>{value} ± {plus_minus} allein nach der Streuung der Linie</translation>
+    </message>
+    <message>
+        <source>Result so far</source>
+        <translation>Ergebnis bisher</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>By {method}, {fit}: not as this test was planned</source>
+        <translation>Nach {method}, {fit}: nicht wie diese Messung geplant war</translation>
+    </message>
+    <message>
+        <source>Extrapolated: 50 Pa lies outside the pressures that were measured.</source>
+        <translation>Extrapoliert: 50 Pa liegt außerhalb der gemessenen Drücke.</translation>
+    </message>
+    <message>
+        <source>No result. {why}</source>
+        <translation>Kein Ergebnis. {why}</translation>
+    </message>
+    <message>
+        <source>No limit set for this stage</source>
+        <translation>Kein Grenzwert für diese Bauphase</translation>
+    </message>
+    <message>
+        <source>Stage limit</source>
+        <translation>Grenzwert der Bauphase</translation>
+    </message>
+    <message>
+        <source>A door or window was opened</source>
+        <translation>Eine Tür oder ein Fenster wurde geöffnet</translation>
+    </message>
+    <message>
+        <source>A gust of wind</source>
+        <translation>Eine Windböe</translation>
+    </message>
+    <message>
+        <source>A seal came off</source>
+        <translation>Eine Abklebung löste sich</translation>
+    </message>
+    <message>
+        <source>The hose was moved</source>
+        <translation>Der Schlauch wurde bewegt</translation>
+    </message>
+    <message>
+        <source>The wrong flow range was entered</source>
+        <translation>Der falsche Messbereich war eingetragen</translation>
+    </message>
+    <message>
+        <source>Planned; nothing has been read yet.</source>
+        <translation>Geplant; noch ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Target Pa</source>
+        <translation>Soll Pa</translation>
+    </message>
+    <message>
+        <source>Mean Pa</source>
+        <translation>Mittel Pa</translation>
+    </message>
+    <message>
+        <source>Flow {unit}</source>
+        <translation>Strom {unit}</translation>
+    </message>
+    <message>
+        <source>Std. error</source>
+        <translation>Std.-Fehler</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Struck: {reason}</source>
+        <translation>Gestrichen: {reason}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before {before}, after {after}</source>
+        <translation>Natürliche Druckdifferenz vorher {before}, nachher {after}</translation>
+    </message>
+    <message>
+        <source>Go on with this instrument</source>
+        <translation>Mit diesem Gerät weiter</translation>
+    </message>
+    <message>
+        <source>End the test here</source>
+        <translation>Messung hier beenden</translation>
+    </message>
+    <message>
+        <source>Strike the point</source>
+        <translation>Punkt streichen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Put it back first</source>
+        <translation>Erst zurückstellen</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation>Trotzdem schließen</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Fortsetzen</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Lassen, wie sie ist</translation>
+    </message>
+    <message>
+        <source>Fit this range</source>
+        <translation>Diesen Bereich einsetzen</translation>
+    </message>
+    <message>
+        <source>Leave the range</source>
+        <translation>Bereich so lassen</translation>
+    </message>
+    <message>
+        <source>Stop the fan and close</source>
+        <translation>Gebläse anhalten und schließen</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Bleiben</translation>
+    </message>
+    <message>
+        <source>The test is paused</source>
+        <translation>Die Messung ist unterbrochen</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the test goes on from the beginning of the interrupted step.</source>
+        <translation>Nichts ist verloren: Die Messung geht am Anfang des unterbrochenen Schritts weiter.</translation>
+    </message>
+    <message>
+        <source>Strike the point at {target} Pa</source>
+        <translation>Punkt bei {target} Pa streichen</translation>
+    </message>
+    <message>
+        <source>Why is it left out of the result? It stays in the record and can be restored.</source>
+        <translation>Warum zählt er nicht zum Ergebnis? Er bleibt in der Aufzeichnung und kann wieder aufgenommen werden.</translation>
+    </message>
+    <message>
+        <source>A test was interrupted</source>
+        <translation>Eine Messung wurde unterbrochen</translation>
+    </message>
+    <message>
+        <source>{interrupted} It can go on with the points that are still missing; the record says for how long it stood.</source>
+        <translation>{interrupted} Sie kann mit den noch fehlenden Punkten weitergehen; die Aufzeichnung sagt, wie lange sie stand.</translation>
+    </message>
+    <message>
+        <source>You will be asked to look at the set-up, and at the safety questions where their answers are too old.</source>
+        <translation>Sie werden gebeten, die Vorbereitung anzusehen, und die Sicherheitsfragen, wo die Antworten zu alt sind.</translation>
+    </message>
+    <message>
+        <source>Another flow range</source>
+        <translation>Ein anderer Messbereich</translation>
+    </message>
+    <message>
+        <source>Range {fitted} is fitted now. Which one comes in its place? A running fan is stopped first, and the point is begun again; each reading keeps the range that was fitted when it was made.</source>
+        <translation>Bereich {fitted} ist jetzt eingesetzt. Welcher kommt an seine Stelle? Ein laufendes Gebläse hält zuerst an, und der Punkt beginnt neu; jeder Messwert behält den Bereich, der bei ihm eingesetzt war.</translation>
+    </message>
+    <message>
+        <source>A test is running</source>
+        <translation>Eine Messung läuft</translation>
+    </message>
+    <message>
+        <source>Closing stops the fan and ends the test; what was read so far is kept.</source>
+        <translation>Schließen hält das Gebläse an und beendet die Messung; was bisher gemessen ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>; and more</source>
+        <translation>; und mehr</translation>
+    </message>
+    <message>
+        <source>{count} things are not put back</source>
+        <translation>{count} Dinge sind nicht zurückgestellt</translation>
+    </message>
+    <message>
+        <source>A water heater left off or an alarm left isolated harms the people who live here. The job stays open.</source>
+        <translation>Ein ausgeschalteter Wasserheizer oder ein stillgelegter Melder gefährdet die Bewohner. Der Auftrag bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Cover the fan</source>
+        <translation>Gebläse abdecken</translation>
+    </message>
+    <message>
+        <source>Open the fan</source>
+        <translation>Gebläse öffnen</translation>
+    </message>
+    <message>
+        <source>The other direction</source>
+        <translation>Die andere Richtung</translation>
+    </message>
+    <message>
+        <source>Is today the day?</source>
+        <translation>Ist heute der richtige Tag?</translation>
+    </message>
+    <message>
+        <source>Zero-flow records between the points</source>
+        <translation>Nullmessungen zwischen den Punkten</translation>
+    </message>
+    <message>
+        <source>Which flow range is fitted?</source>
+        <translation>Welcher Messbereich ist eingesetzt?</translation>
+    </message>
+    <message>
+        <source>Look at the set-up again</source>
+        <translation>Vorbereitung noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>Something came off or closed</source>
+        <translation>Etwas löste sich oder ging zu</translation>
+    </message>
+    <message>
+        <source>A question</source>
+        <translation>Eine Frage</translation>
+    </message>
+    <message>
+        <source>{place}: all</source>
+        <translation>{place}: alle</translation>
+    </message>
+    <message>
+        <source>Zone {zone}</source>
+        <translation>Zone {zone}</translation>
+    </message>
+    <message>
+        <source>An instrument does not answer.</source>
+        <translation>Ein Gerät antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The test waits for you.</source>
+        <translation>Die Messung wartet auf Sie.</translation>
+    </message>
+    <message>
+        <source>A test is running.</source>
+        <translation>Eine Messung läuft.</translation>
+    </message>
+    <message>
+        <source>There is a new result.</source>
+        <translation>Es gibt ein neues Ergebnis.</translation>
+    </message>
+    <message>
+        <source>{count} to be put back.</source>
+        <translation>{count} zurückzustellen.</translation>
+    </message>
+    <message>
+        <source>No job is open.</source>
+        <translation>Es ist kein Auftrag offen.</translation>
+    </message>
+    <message>
+        <source>The volume of the building is missing.</source>
+        <translation>Das Volumen des Gebäudes fehlt.</translation>
+    </message>
+    <message>
+        <source>Nothing is registered yet. Add your gauges and fans with the dates on their calibration certificates.</source>
+        <translation>Noch ist nichts verzeichnet. Fügen Sie Ihre Messgeräte und Gebläse mit den Tagen ihrer Kalibrierscheine hinzu.</translation>
+    </message>
+    <message>
+        <source>still to be typed</source>
+        <translation>noch einzugeben</translation>
+    </message>
+    <message>
+        <source>The register cannot be used, and is left as it is: {error}.</source>
+        <translation>Das Verzeichnis lässt sich nicht benutzen und bleibt, wie es ist: {error}.</translation>
+    </message>
+    <message>
+        <source>{kind} added</source>
+        <translation>{kind} hinzugefügt</translation>
+    </message>
+    <message>
+        <source>equipment removed</source>
+        <translation>Gerät entfernt</translation>
+    </message>
+    <message>
+        <source>equipment changed</source>
+        <translation>Gerät geändert</translation>
+    </message>
+    <message>
+        <source>flow range added</source>
+        <translation>Messbereich hinzugefügt</translation>
+    </message>
+    <message>
+        <source>flow range removed</source>
+        <translation>Messbereich entfernt</translation>
+    </message>
+    <message>
+        <source>field check</source>
+        <translation>Vergleich vor Ort</translation>
+    </message>
+    <message>
+        <source>serial {serial}</source>
+        <translation>Serie {serial}</translation>
+    </message>
+    <message>
+        <source>calibrated {calibrated}, good until {due_date}</source>
+        <translation>kalibriert {calibrated}, gültig bis {due_date}</translation>
+    </message>
+    <message>
+        <source>1 flow range</source>
+        <translation>1 Messbereich</translation>
+    </message>
+    <message>
+        <source>{count} flow ranges</source>
+        <translation>{count} Messbereiche</translation>
+    </message>
+    <message>
+        <source>certificate kept</source>
+        <translation>Kalibrierschein abgelegt</translation>
+    </message>
+    <message>
+        <source>Not kept yet: some fields cannot be used as they stand.</source>
+        <translation>Noch nicht gesichert: Einige Felder sind so nicht brauchbar.</translation>
+    </message>
+    <message>
+        <source>Not kept: {error}.</source>
+        <translation>Nicht gesichert: {error}.</translation>
+    </message>
+    <message>
+        <source>no calibration</source>
+        <translation>keine Kalibrierung</translation>
+    </message>
+    <message>
+        <source>dated in the future</source>
+        <translation>Datum in der Zukunft</translation>
+    </message>
+    <message>
+        <source>ran out {time} ago</source>
+        <translation>vor {time} abgelaufen</translation>
+    </message>
+    <message>
+        <source>due in {time}</source>
+        <translation>fällig in {time}</translation>
+    </message>
+    <message>
+        <source>in date</source>
+        <translation>gültig</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <translation>Gegen</translation>
+    </message>
+    <message>
+        <source>Apart, Pa</source>
+        <translation>Abstand, Pa</translation>
+    </message>
+    <message>
+        <source>Allowed, Pa</source>
+        <translation>Erlaubt, Pa</translation>
+    </message>
+    <message>
+        <source>Field checks</source>
+        <translation>Vergleiche vor Ort</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>Noch keine.</translation>
+    </message>
+    <message>
+        <source>A rig uses the power law nearest to it, at worst {share} % of the flow off.</source>
+        <translation>Ein Messaufbau nimmt das nächste Potenzgesetz, höchstens {share} % des Volumenstroms daneben.</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>{count} days</source>
+        <translation>{count} Tagen</translation>
+    </message>
+    <message>
+        <source>No test possible</source>
+        <translation>Keine Messung möglich</translation>
+    </message>
+    <message>
+        <source>, typed</source>
+        <translation>, eingegeben</translation>
+    </message>
+    <message>
+        <source>Test {number}, {started}{stage}{state}</source>
+        <translation>Messung {number}, {started}{stage}{state}</translation>
+    </message>
+    <message>
+        <source>The office has no name to stand on the report.</source>
+        <translation>Das Büro hat keinen Namen für den Bericht.</translation>
+    </message>
+    <message>
+        <source>The {name} is not named.</source>
+        <translation>{name}: nicht genannt.</translation>
+    </message>
+    <message>
+        <source>tester</source>
+        <translation>Wer misst</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>This test has no {name}; entered now, it counts from the next test on.</source>
+        <translation>Dieser Messung fehlt: {name}; jetzt eingegeben, gilt es ab der nächsten.</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>envelope area</source>
+        <translation>Hüllfläche</translation>
+    </message>
+    <message>
+        <source>floor area</source>
+        <translation>Grundfläche</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>The test was {state} before its end.</source>
+        <translation>Die Messung endete vor ihrem Schluss ({state}).</translation>
+    </message>
+    <message>
+        <source>{direction}: no zero-flow pressure after the points.</source>
+        <translation>{direction}: keine natürliche Druckdifferenz nach den Punkten.</translation>
+    </message>
+    <message>
+        <source>Open a job: the report is made from it.</source>
+        <translation>Öffnen Sie einen Auftrag: Aus ihm entsteht der Bericht.</translation>
+    </message>
+    <message>
+        <source>There is no test yet. The report is made from the first one.</source>
+        <translation>Es gibt noch keine Messung. Der Bericht entsteht aus der ersten.</translation>
+    </message>
+    <message>
+        <source>The test is still running. The report follows when it has ended.</source>
+        <translation>Die Messung läuft noch. Der Bericht folgt, wenn sie beendet ist.</translation>
+    </message>
+    <message>
+        <source>This test has no result: {reason}</source>
+        <translation>Diese Messung hat kein Ergebnis: {reason}</translation>
+    </message>
+    <message>
+        <source>There is no line yet to be off.</source>
+        <translation>Es gibt noch keine Linie.</translation>
+    </message>
+    <message>
+        <source>farthest off the line: {share} %</source>
+        <translation>am weitesten neben der Linie: {share} %</translation>
+    </message>
+    <message>
+        <source>No job</source>
+        <translation>Kein Auftrag</translation>
+    </message>
+    <message>
+        <source>simulated house, invented data</source>
+        <translation>simuliertes Haus, erfundene Daten</translation>
+    </message>
+    <message>
+        <source>Envelope</source>
+        <translation>Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>Fan flow</source>
+        <translation>Gebläsestrom</translation>
+    </message>
+    <message>
+        <source>Fan speed</source>
+        <translation>Gebläse</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Messwert</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>schließt</translation>
+    </message>
+    <message>
+        <source>no rig</source>
+        <translation>kein Aufbau</translation>
+    </message>
+    <message>
+        <source>Connect a rig in Rig (3).</source>
+        <translation>Verbinden Sie einen Messaufbau unter Messaufbau (3).</translation>
+    </message>
+    <message>
+        <source>{count} more</source>
+        <translation>{count} weitere</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: {identity}</source>
+        <translation>{name} an {port}: {identity}</translation>
+    </message>
+    <message>
+        <source>no identity</source>
+        <translation>keine Kennung</translation>
+    </message>
+    <message>
+        <source>{name} typed</source>
+        <translation>{name} getippt</translation>
+    </message>
+    <message>
+        <source>{name}: a person types what it shows.</source>
+        <translation>{name}: Eine Person gibt ein, was es zeigt.</translation>
+    </message>
+    <message>
+        <source>{name} linked</source>
+        <translation>{name} bereit</translation>
+    </message>
+    <message>
+        <source>{name} closed</source>
+        <translation>{name} geschlossen</translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation>nicht gesichert</translation>
+    </message>
+    <message>
+        <source>between runs</source>
+        <translation>zwischen Läufen</translation>
+    </message>
+    <message>
+        <source>Readings between the runs are not kept.</source>
+        <translation>Messwerte zwischen den Läufen werden nicht gesichert.</translation>
+    </message>
+    <message>
+        <source>rec {time}</source>
+        <translation>läuft {time}</translation>
+    </message>
+    <message>
+        <source>Every reading goes into the job file.</source>
+        <translation>Jeder Messwert kommt in die Auftragsdatei.</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gesichert</translation>
+    </message>
+    <message>
+        <source>saved {time}</source>
+        <translation>gesichert {time}</translation>
+    </message>
+    <message>
+        <source>No rig is connected</source>
+        <translation>Kein Messaufbau verbunden</translation>
+    </message>
+    <message>
+        <source>Choose a simulated house, or put your own instruments together.</source>
+        <translation>Wählen Sie ein simuliertes Haus, oder stellen Sie eigene Geräte zusammen.</translation>
+    </message>
+    <message>
+        <source>Disconnect</source>
+        <translation>Trennen</translation>
+    </message>
+    <message>
+        <source>Connect</source>
+        <translation>Verbinden</translation>
+    </message>
+    <message>
+        <source>{channel}: corrected by the certificate of {calibrated}, {words}.</source>
+        <translation>{channel}: korrigiert nach dem Kalibrierschein vom {calibrated}, {words}.</translation>
+    </message>
+    <message>
+        <source>linked, not well</source>
+        <translation>verbunden, gestört</translation>
+    </message>
+    <message>
+        <source>opening the port</source>
+        <translation>öffnet den Anschluss</translation>
+    </message>
+    <message>
+        <source>Port {port}</source>
+        <translation>Anschluss {port}</translation>
+    </message>
+    <message>
+        <source>asking who answers</source>
+        <translation>fragt, wer antwortet</translation>
+    </message>
+    <message>
+        <source>lost, trying again</source>
+        <translation>verloren, neuer Versuch</translation>
+    </message>
+    <message>
+        <source>another instrument answers</source>
+        <translation>ein anderes Gerät antwortet</translation>
+    </message>
+    <message>
+        <source>The command: {command}</source>
+        <translation>Der Befehl: {command}</translation>
+    </message>
+    <message>
+        <source>Or for this adapter alone, as a line of {file}: {rule}</source>
+        <translation>Oder nur für diesen Adapter, als Zeile von {file}: {rule}</translation>
+    </message>
+    <message>
+        <source>A person reads this gauge and types what it shows, in the Test place.</source>
+        <translation>Eine Person liest dieses Messgerät ab und gibt unter Messung ein, was es zeigt.</translation>
+    </message>
+    <message>
+        <source>{count} commands a second</source>
+        <translation>{count} Befehle je Sekunde</translation>
+    </message>
+    <message>
+        <source>{count} readings a second</source>
+        <translation>{count} Messwerte je Sekunde</translation>
+    </message>
+    <message>
+        <source>answers in {time} ms</source>
+        <translation>antwortet in {time} ms</translation>
+    </message>
+    <message>
+        <source>{count} garbled</source>
+        <translation>{count} verstümmelt</translation>
+    </message>
+    <message>
+        <source>{count} without answer</source>
+        <translation>{count} ohne Antwort</translation>
+    </message>
+    <message>
+        <source>linked again {count}×</source>
+        <translation>{count}× neu verbunden</translation>
+    </message>
+    <message>
+        <source>Fitted range {name}: {coefficient} {unit}, exponent {exponent}, calibrated from {min_pa} to {max_pa} Pa</source>
+        <translation>Eingesetzter Bereich {name}: {coefficient} {unit}, Exponent {exponent}, kalibriert von {min_pa} bis {max_pa} Pa</translation>
+    </message>
+    <message>
+        <source>Envelope pressure</source>
+        <translation>Druckdifferenz des Gebäudes</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 2</source>
+        <translation>Druckdifferenz, Messstelle 2</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 3</source>
+        <translation>Druckdifferenz, Messstelle 3</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 4</source>
+        <translation>Druckdifferenz, Messstelle 4</translation>
+    </message>
+    <message>
+        <source>Flow element pressure</source>
+        <translation>Druck der Messblende</translation>
+    </message>
+    <message>
+        <source>Flow element pressure, fan 2</source>
+        <translation>Druck der Messblende, Gebläse 2</translation>
+    </message>
+    <message>
+        <source>Flow, fan 2</source>
+        <translation>Volumenstrom, Gebläse 2</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 1</source>
+        <translation>Innen gegen Zone 1</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 2</source>
+        <translation>Innen gegen Zone 2</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 3</source>
+        <translation>Innen gegen Zone 3</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 4</source>
+        <translation>Innen gegen Zone 4</translation>
+    </message>
+    <message>
+        <source>Indoor temperature</source>
+        <translation>Innentemperatur</translation>
+    </message>
+    <message>
+        <source>Indoor temperature, place 2</source>
+        <translation>Innentemperatur, Ort 2</translation>
+    </message>
+    <message>
+        <source>Indoor temperature, place 3</source>
+        <translation>Innentemperatur, Ort 3</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature</source>
+        <translation>Außentemperatur</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature, place 2</source>
+        <translation>Außentemperatur, Ort 2</translation>
+    </message>
+    <message>
+        <source>Barometric pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>Coefficient</source>
+        <translation>Koeffizient</translation>
+    </message>
+    <message>
+        <source>Exponent</source>
+        <translation>Exponent</translation>
+    </message>
+    <message>
+        <source>Calibrated from</source>
+        <translation>Kalibriert von</translation>
+    </message>
+    <message>
+        <source>Calibrated to</source>
+        <translation>Kalibriert bis</translation>
+    </message>
+    <message>
+        <source>At air density</source>
+        <translation>Bei Luftdichte</translation>
+    </message>
+    <message>
+        <source>rig file</source>
+        <translation>Datei des Messaufbaus</translation>
+    </message>
+    <message>
+        <source>Add the instruments of the rig, or load a rig file.</source>
+        <translation>Fügen Sie die Geräte des Messaufbaus hinzu, oder laden Sie eine Datei.</translation>
+    </message>
+    <message>
+        <source>rig name</source>
+        <translation>Name des Messaufbaus</translation>
+    </message>
+    <message>
+        <source>instruments found</source>
+        <translation>gefundene Geräte</translation>
+    </message>
+    <message>
+        <source>{name}, whose port is still to be chosen</source>
+        <translation>{name}, dessen Anschluss noch zu wählen ist</translation>
+    </message>
+    <message>
+        <source>equipment taken</source>
+        <translation>Gerät übernommen</translation>
+    </message>
+    <message>
+        <source>Taken into your own rig from {title}: {came}.</source>
+        <translation>Aus {title} in Ihren eigenen Messaufbau übernommen: {came}.</translation>
+    </message>
+    <message>
+        <source>{title} is in your own rig already.</source>
+        <translation>{title} steht schon in Ihrem eigenen Messaufbau.</translation>
+    </message>
+    <message>
+        <source>{title} has neither a profile nor flow ranges: choose its profile first.</source>
+        <translation>{title} hat weder Profil noch Messbereiche: Wählen Sie zuerst sein Profil.</translation>
+    </message>
+    <message>
+        <source>instrument added</source>
+        <translation>Gerät hinzugefügt</translation>
+    </message>
+    <message>
+        <source>instrument removed</source>
+        <translation>Gerät entfernt</translation>
+    </message>
+    <message>
+        <source>an instrument</source>
+        <translation>ein Gerät</translation>
+    </message>
+    <message>
+        <source>channel role</source>
+        <translation>Aufgabe eines Kanals</translation>
+    </message>
+    <message>
+        <source>range added</source>
+        <translation>Bereich hinzugefügt</translation>
+    </message>
+    <message>
+        <source>range removed</source>
+        <translation>Bereich entfernt</translation>
+    </message>
+    <message>
+        <source>{field} of “{name}”</source>
+        <translation>{field} von „{name}“</translation>
+    </message>
+    <message>
+        <source>flow range</source>
+        <translation>Messbereich</translation>
+    </message>
+    <message>
+        <source>fitted range</source>
+        <translation>eingesetzter Bereich</translation>
+    </message>
+    <message>
+        <source>range fitted on {drive}</source>
+        <translation>eingesetzter Bereich an {drive}</translation>
+    </message>
+    <message>
+        <source>zone name</source>
+        <translation>Name einer Zone</translation>
+    </message>
+    <message>
+        <source>Indoors against {name}</source>
+        <translation>Innen gegen {name}</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>Zählt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Floor area</source>
+        <translation>Grundfläche</translation>
+    </message>
+    <message>
+        <source>Mean height</source>
+        <translation>Mittlere Höhe</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Adjoins</source>
+        <translation>Grenzt an</translation>
+    </message>
+    <message>
+        <source>Why it is out</source>
+        <translation>Warum ausgenommen</translation>
+    </message>
+    <message>
+        <source>Room {number}</source>
+        <translation>Raum {number}</translation>
+    </message>
+    <message>
+        <source>Surface {number}</source>
+        <translation>Fläche {number}</translation>
+    </message>
+    <message>
+        <source>a new room</source>
+        <translation>ein neuer Raum</translation>
+    </message>
+    <message>
+        <source>a new surface</source>
+        <translation>eine neue Fläche</translation>
+    </message>
+    <message>
+        <source>{name} taken away</source>
+        <translation>{name} weggenommen</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: {error}.</source>
+        <translation>Nichts wurde eingefügt: {error}.</translation>
+    </message>
+    <message>
+        <source>{count} pasted rows</source>
+        <translation>{count} eingefügte Zeilen</translation>
+    </message>
+    <message>
+        <source>how it was measured</source>
+        <translation>wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>And {more} more.</source>
+        <translation>Und {more} weitere.</translation>
+    </message>
+    <message>
+        <source>{field} of {name}</source>
+        <translation>{field} von {name}</translation>
+    </message>
+    <message>
+        <source>Envelope area</source>
+        <translation>Hüllfläche</translation>
+    </message>
+    <message>
+        <source>to {kind}</source>
+        <translation>gegen {kind}</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgenommen</translation>
+    </message>
+    <message>
+        <source>The job sheet has another {name} ({shown}), and that one counts.</source>
+        <translation>Im Auftragsblatt steht ein anderer Wert ({shown}) für: {name}; dieser zählt.</translation>
+    </message>
+    <message>
+        <source>Serial line (RTU)</source>
+        <translation>Serielle Leitung (RTU)</translation>
+    </message>
+    <message>
+        <source>Network (TCP)</source>
+        <translation>Netz (TCP)</translation>
+    </message>
+    <message>
+        <source>Choose the port, the unit&apos;s number and the settings on its plate, and read its registers.</source>
+        <translation>Wählen Sie den Anschluss, die Nummer der Einheit und die Einstellungen auf ihrem Schild, und lesen Sie ihre Register.</translation>
+    </message>
+    <message>
+        <source>Type what its display shows now, and choose the reading that fits.</source>
+        <translation>Geben Sie ein, was die Anzeige jetzt zeigt, und wählen Sie den passenden Wert.</translation>
+    </message>
+    <message>
+        <source>Choose the reading that fits its display.</source>
+        <translation>Wählen Sie den Wert, der zur Anzeige passt.</translation>
+    </message>
+    <message>
+        <source>My Modbus gauge</source>
+        <translation>Mein Modbus-Gerät</translation>
+    </message>
+    <message>
+        <source>The port of the instrument is needed.</source>
+        <translation>Der Anschluss des Geräts fehlt.</translation>
+    </message>
+    <message>
+        <source>{share} is read. {sentence}</source>
+        <translation>{share} sind gelesen. {sentence}</translation>
+    </message>
+    <message>
+        <source>No register reads {shown} in any usual way. Look at the display again, or read the registers anew.</source>
+        <translation>Kein Register ergibt {shown} auf eine übliche Weise. Sehen Sie noch einmal auf die Anzeige, oder lesen Sie die Register neu.</translation>
+    </message>
+    <message>
+        <source>A whole number of {low} to {high} is needed.</source>
+        <translation>Eine ganze Zahl von {low} bis {high} ist nötig.</translation>
+    </message>
+    <message>
+        <source>, low word first</source>
+        <translation>, niedriges Wort zuerst</translation>
+    </message>
+    <message>
+        <source>{value}   {space} register {register}, {words}{order}{scale}</source>
+        <translation>{value}   {space}-Register {register}, {words}{order}{scale}</translation>
+    </message>
+    <message>
+        <source>Office, as it stands on reports</source>
+        <translation>Büro, wie es auf Berichten steht</translation>
+    </message>
+    <message>
+        <source>Numbers and names</source>
+        <translation>Nummern und Namen</translation>
+    </message>
+    <message>
+        <source>Folders</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Wind speed</source>
+        <translation>Windgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Leakage area</source>
+        <translation>Leckagefläche</translation>
+    </message>
+    <message>
+        <source>Flow per area</source>
+        <translation>Volumenstrom je Fläche</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient</source>
+        <translation>Leckagekoeffizient</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>Wie die Sprache</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>The next certificate is {number}. Names: {{year}} {{month}} {{day}} {{count}} {{job}}.</source>
+        <translation>Das nächste Zertifikat ist {number}. Namen: {{year}} {{month}} {{day}} {{count}} {{job}}.</translation>
+    </message>
+    <message>
+        <source>Such as {example}.pdf. Names: {names}.</source>
+        <translation>Etwa {example}.pdf. Namen: {names}.</translation>
+    </message>
+    <message>
+        <source>PNG or JPEG; a copy is kept with the settings.</source>
+        <translation>PNG oder JPEG; eine Kopie liegt bei den Einstellungen.</translation>
+    </message>
+    <message>
+        <source>Stands in front of the certificate.</source>
+        <translation>Steht vorn auf dem Zertifikat.</translation>
+    </message>
+    <message>
+        <source>Stands at the foot of the certificate.</source>
+        <translation>Steht am Fuß des Zertifikats.</translation>
+    </message>
+    <message>
+        <source>Where “Find a job” looks. Empty: beside the open job.</source>
+        <translation>Wo „Auftrag suchen“ sucht. Leer: neben dem offenen Auftrag.</translation>
+    </message>
+    <message>
+        <source>Every job is copied here when it is closed. Empty: no copies.</source>
+        <translation>Jeder Auftrag wird beim Schließen hierher kopiert. Leer: keine Kopien.</translation>
+    </message>
+    <message>
+        <source>Counts from the next start.</source>
+        <translation>Gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Counts from the next start. Reports have a language of their own.</source>
+        <translation>Gilt ab dem nächsten Start. Berichte haben ihre eigene Sprache.</translation>
+    </message>
+    <message>
+        <source>Name of the office</source>
+        <translation>Name des Büros</translation>
+    </message>
+    <message>
+        <source>Usual signer</source>
+        <translation>Wer meist unterschreibt</translation>
+    </message>
+    <message>
+        <source>Address, at most five lines</source>
+        <translation>Anschrift, höchstens fünf Zeilen</translation>
+    </message>
+    <message>
+        <source>Logo</source>
+        <translation>Logo</translation>
+    </message>
+    <message>
+        <source>Opening text</source>
+        <translation>Einleitung</translation>
+    </message>
+    <message>
+        <source>Closing text</source>
+        <translation>Schlusstext</translation>
+    </message>
+    <message>
+        <source>Pattern of certificate numbers</source>
+        <translation>Muster der Zertifikatnummern</translation>
+    </message>
+    <message>
+        <source>Next count</source>
+        <translation>Nächste Nummer</translation>
+    </message>
+    <message>
+        <source>Pattern of file names</source>
+        <translation>Muster der Dateinamen</translation>
+    </message>
+    <message>
+        <source>Folder of jobs</source>
+        <translation>Ordner der Aufträge</translation>
+    </message>
+    <message>
+        <source>Backup folder</source>
+        <translation>Sicherungsordner</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Darstellung</translation>
+    </message>
+    <message>
+        <source>Language of the window</source>
+        <translation>Sprache des Fensters</translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>Size of everything</source>
+        <translation>Größe von allem</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice decide who may test and how; this list does not replace them.</source>
+        <translation>Örtliche Vorschriften und Fachbetriebe bestimmen, wer wie messen darf; diese Liste ersetzt sie nicht.</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Dran</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Abgenommen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>As the method wants it: {rule}. {left}</source>
+        <translation>Wie das Verfahren es verlangt: {rule}. {left}</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Not present</source>
+        <translation>Entfällt</translation>
+    </message>
+    <message>
+        <source>No: do not test.</source>
+        <translation>Nein: nicht messen.</translation>
+    </message>
+    <message>
+        <source>No: pressurize only.</source>
+        <translation>Nein: nur Überdruck.</translation>
+    </message>
+    <message>
+        <source>No: at most {cap} Pa.</source>
+        <translation>Nein: höchstens {cap} Pa.</translation>
+    </message>
+    <message>
+        <source> Answered {time}.</source>
+        <translation> Beantwortet {time}.</translation>
+    </message>
+    <message>
+        <source>Wanted: {wanted}.</source>
+        <translation>Verlangt: {wanted}.</translation>
+    </message>
+    <message>
+        <source>Everything is as wanted.</source>
+        <translation>Alles ist wie verlangt.</translation>
+    </message>
+    <message>
+        <source>{left} of {count} to look at.</source>
+        <translation>{left} von {count} noch anzusehen.</translation>
+    </message>
+    <message>
+        <source>Nothing was touched yet.</source>
+        <translation>Noch wurde nichts angerührt.</translation>
+    </message>
+    <message>
+        <source>{count} still to be put back.</source>
+        <translation>{count} noch zurückzustellen.</translation>
+    </message>
+    <message>
+        <source>Everything is put back.</source>
+        <translation>Alles ist zurückgestellt.</translation>
+    </message>
+    <message>
+        <source>Looked over by {who}, {time}.</source>
+        <translation>Angesehen von {who}, {time}.</translation>
+    </message>
+    <message>
+        <source>Open, no obstructions</source>
+        <translation>Offen, ohne Hindernisse</translation>
+    </message>
+    <message>
+        <source>Isolated house</source>
+        <translation>Einzelnes Haus</translation>
+    </message>
+    <message>
+        <source>Buildings across the street</source>
+        <translation>Gebäude auf der anderen Straßenseite</translation>
+    </message>
+    <message>
+        <source>Urban, larger lots</source>
+        <translation>Stadt, größere Grundstücke</translation>
+    </message>
+    <message>
+        <source>Adjacent buildings</source>
+        <translation>Angrenzende Gebäude</translation>
+    </message>
+    <message>
+        <source>Building</source>
+        <translation>Gebäude</translation>
+    </message>
+    <message>
+        <source>Air by hand</source>
+        <translation>Luft von Hand</translation>
+    </message>
+    <message>
+        <source>Who and where</source>
+        <translation>Wer und wo</translation>
+    </message>
+    <message>
+        <source>Limits of codes and programmes</source>
+        <translation>Grenzwerte von Normen und Programmen</translation>
+    </message>
+    <message>
+        <source>House and season, for what the result means</source>
+        <translation>Haus und Saison, für die Bedeutung des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>How sure the instruments and measures are (standard uncertainty)</source>
+        <translation>Wie sicher Geräte und Maße sind (Standardunsicherheit)</translation>
+    </message>
+    <message>
+        <source>Name of the building</source>
+        <translation>Name des Gebäudes</translation>
+    </message>
+    <message>
+        <source>Internal volume</source>
+        <translation>Innenvolumen</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Altitude above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Kind of test</source>
+        <translation>Art der Messung</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Bauphase</translation>
+    </message>
+    <message>
+        <source>How far the building is, in a few words</source>
+        <translation>Wie weit der Bau ist, in wenigen Worten</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Directions</source>
+        <translation>Richtungen</translation>
+    </message>
+    <message>
+        <source>depressurize</source>
+        <translation>Unterdruck</translation>
+    </message>
+    <message>
+        <source>pressurize</source>
+        <translation>Überdruck</translation>
+    </message>
+    <message>
+        <source>Depressurize</source>
+        <translation>Unterdruck</translation>
+    </message>
+    <message>
+        <source>Pressurize</source>
+        <translation>Überdruck</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>öffnet</translation>
+    </message>
+    <message>
+        <source>identifying</source>
+        <translation>wird erkannt</translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>wrong instrument</source>
+        <translation>falsches Gerät</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>nicht sicher</translation>
+    </message>
+    <message>
+        <source>recording</source>
+        <translation>zeichnet auf</translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>angehalten</translation>
+    </message>
+    <message>
+        <source>faulted</source>
+        <translation>gestört</translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>unterbrochen</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Druckmessgerät</translation>
+    </message>
+    <message>
+        <source>Fan</source>
+        <translation>Gebläse</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Barometer</source>
+        <translation>Barometer</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Every fire is out, solid fuel for 24 hours, and somebody looked for glow in hearth and flue.</source>
+        <translation>Jedes Feuer ist aus, Festbrennstoff seit 24 Stunden, und jemand hat in Herd und Zug nach Glut gesehen.</translation>
+    </message>
+    <message>
+        <source>Every vented fuel appliance is off and cannot fire by itself, in buffer rooms too.</source>
+        <translation>Jedes Gerät mit Abgasanlage ist aus und kann nicht von selbst zünden, auch in Pufferräumen.</translation>
+    </message>
+    <message>
+        <source>Ashes are cold and taken out or covered; dampers and stove doors are closed.</source>
+        <translation>Die Asche ist kalt und entfernt oder abgedeckt; Klappen und Ofentüren sind zu.</translation>
+    </message>
+    <message>
+        <source>No loose asbestos or vermiculite, and nothing suspected to be that, lies where air passes.</source>
+        <translation>Kein loses Asbest oder Vermiculit, und nichts, was das sein könnte, liegt im Weg der Luft.</translation>
+    </message>
+    <message>
+        <source>No heavy mould, soot, sewage or loose insulation is drawn in when the building is depressurized.</source>
+        <translation>Kein starker Schimmel, Ruß, Abwasser oder loser Dämmstoff wird bei Unterdruck hereingezogen.</translation>
+    </message>
+    <message>
+        <source>Sheeting, membranes and hung ceilings are fixed well enough for the full pressure.</source>
+        <translation>Folien, Bahnen und abgehängte Decken sind fest genug für den vollen Druck.</translation>
+    </message>
+    <message>
+        <source>Everybody in the building knows; nobody is ill or bound to a room; children and pets are away from the fan.</source>
+        <translation>Alle im Gebäude wissen Bescheid; niemand ist krank oder an einen Raum gebunden; Kinder und Tiere sind fern vom Gebläse.</translation>
+    </message>
+    <message>
+        <source>A way out is free, and the person at the fan knows that Esc stops it.</source>
+        <translation>Ein Weg nach draußen ist frei, und wer am Gebläse steht, weiß, dass Esc es anhält.</translation>
+    </message>
+    <message>
+        <source>Windows and roof lights</source>
+        <translation>Fenster und Dachfenster</translation>
+    </message>
+    <message>
+        <source>Outside doors</source>
+        <translation>Außentüren</translation>
+    </message>
+    <message>
+        <source>Inside doors between included rooms</source>
+        <translation>Innentüren zwischen einbezogenen Räumen</translation>
+    </message>
+    <message>
+        <source>Fireplace, stove doors and flue dampers</source>
+        <translation>Kamin, Ofentüren und Abgasklappen</translation>
+    </message>
+    <message>
+        <source>Vents without a fan</source>
+        <translation>Lüftungsöffnungen ohne Ventilator</translation>
+    </message>
+    <message>
+        <source>Bath and kitchen fans that run now and then</source>
+        <translation>Bad- und Küchenlüfter, die zeitweise laufen</translation>
+    </message>
+    <message>
+        <source>Ventilation of the whole building, outside openings</source>
+        <translation>Lüftungsanlage des Gebäudes, Öffnungen nach außen</translation>
+    </message>
+    <message>
+        <source>Dryer outlet</source>
+        <translation>Abluft des Trockners</translation>
+    </message>
+    <message>
+        <source>Letter box, pet door, other holes not for ventilation</source>
+        <translation>Briefschlitz, Tierklappe, andere Löcher, die nicht der Lüftung dienen</translation>
+    </message>
+    <message>
+        <source>Water traps (filled, or taped where dry)</source>
+        <translation>Siphons (gefüllt, oder abgeklebt, wo trocken)</translation>
+    </message>
+    <message>
+        <source>Attic hatch and trapdoors</source>
+        <translation>Dachbodenluke und Falltüren</translation>
+    </message>
+    <message>
+        <source>Heating, cooling and hot water (off)</source>
+        <translation>Heizung, Kühlung und Warmwasser (aus)</translation>
+    </message>
+    <message>
+        <source>Parts not built yet: window, door, pipe</source>
+        <translation>Noch nicht gebaute Teile: Fenster, Tür, Rohr</translation>
+    </message>
+    <message>
+        <source>Dampers of stove and flue as they were</source>
+        <translation>Klappen von Ofen und Abgas wie vorher</translation>
+    </message>
+    <message>
+        <source>Bath and kitchen fans switched on again</source>
+        <translation>Bad- und Küchenlüfter wieder eingeschaltet</translation>
+    </message>
+    <message>
+        <source>Ventilation of the whole building switched on again</source>
+        <translation>Lüftungsanlage des Gebäudes wieder eingeschaltet</translation>
+    </message>
+    <message>
+        <source>Heating and hot water: pilot lit, appliance on</source>
+        <translation>Heizung und Warmwasser: Zündflamme an, Gerät an</translation>
+    </message>
+    <message>
+        <source>Pilot flames lit, appliances on and looked at</source>
+        <translation>Zündflammen brennen, Geräte an und angesehen</translation>
+    </message>
+    <message>
+        <source>Thermostats as they were</source>
+        <translation>Thermostate wie vorher</translation>
+    </message>
+    <message>
+        <source>Smoke and other alarms reinstated, those who were told are told again</source>
+        <translation>Rauch- und andere Melder wieder aktiv, Benachrichtigte wieder benachrichtigt</translation>
+    </message>
+    <message>
+        <source>Dampers and registers as they were</source>
+        <translation>Klappen und Luftauslässe wie vorher</translation>
+    </message>
+    <message>
+        <source>Keys given back</source>
+        <translation>Schlüssel zurückgegeben</translation>
+    </message>
+    <message>
+        <source>As is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Abgeklebt</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Aus</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>building in use</source>
+        <translation>Gebäude in Nutzung</translation>
+    </message>
+    <message>
+        <source>envelope alone</source>
+        <translation>nur die Hülle</translation>
+    </message>
+    <message>
+        <source>closed, dampers not sealed</source>
+        <translation>geschlossen, Klappen nicht abgeklebt</translation>
+    </message>
+    <message>
+        <source>shell closed</source>
+        <translation>Rohbau geschlossen</translation>
+    </message>
+    <message>
+        <source>services in</source>
+        <translation>Installationen fertig</translation>
+    </message>
+    <message>
+        <source>boards on</source>
+        <translation>Platten montiert</translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation>fertiggestellt</translation>
+    </message>
+    <message>
+        <source>Method 1, building in use: openings for ventilation closed, others as they are in use</source>
+        <translation>Verfahren 1, Gebäude in Nutzung: Lüftungsöffnungen geschlossen, andere wie in der Nutzung</translation>
+    </message>
+    <message>
+        <source>Method 2, building envelope: all intentional openings sealed or closed</source>
+        <translation>Verfahren 2, Gebäudehülle: alle absichtlichen Öffnungen abgedichtet oder geschlossen</translation>
+    </message>
+    <message>
+        <source>Method 3, specific purpose: as the regulation or programme says</source>
+        <translation>Verfahren 3, besonderer Zweck: wie Vorschrift oder Programm es sagt</translation>
+    </message>
+    <message>
+        <source>Building envelope: openings of heating and ventilation are left out (masked)</source>
+        <translation>Gebäudehülle: Öffnungen von Heizung und Lüftung zählen nicht (abgedeckt)</translation>
+    </message>
+    <message>
+        <source>Operational envelope: openings of heating and ventilation belong to it, as in operation</source>
+        <translation>Hülle im Betrieb: Öffnungen von Heizung und Lüftung gehören dazu, wie im Betrieb</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the points</source>
+        <translation>Natürliche Druckdifferenz vor den Punkten</translation>
+    </message>
+    <message>
+        <source>Each zero-flow record at least 10 s long</source>
+        <translation>Jede Nullmessung mindestens 10 s lang</translation>
+    </message>
+    <message>
+        <source>At least five readings at the station</source>
+        <translation>Mindestens fünf Messwerte an der Druckstufe</translation>
+    </message>
+    <message>
+        <source>Every reading near 50 Pa</source>
+        <translation>Jeder Messwert nahe 50 Pa</translation>
+    </message>
+    <message>
+        <source>Temperature difference × height at most 200 m·K</source>
+        <translation>Temperaturdifferenz × Höhe höchstens 200 m·K</translation>
+    </message>
+    <message>
+        <source>At least five readings at each station</source>
+        <translation>Mindestens fünf Messwerte an jeder Druckstufe</translation>
+    </message>
+    <message>
+        <source>Upper station near 50 Pa</source>
+        <translation>Obere Druckstufe nahe 50 Pa</translation>
+    </message>
+    <message>
+        <source>Lower station near 12.5 Pa</source>
+        <translation>Untere Druckstufe nahe 12,5 Pa</translation>
+    </message>
+    <message>
+        <source>Flow exponent between 0.5 and 1</source>
+        <translation>Strömungsexponent zwischen 0,5 und 1</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the points, fans off and covered</source>
+        <translation>Natürliche Druckdifferenz vor den Punkten, Gebläse aus und abgedeckt</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after the points, fans off and covered</source>
+        <translation>Natürliche Druckdifferenz nach den Punkten, Gebläse aus und abgedeckt</translation>
+    </message>
+    <message>
+        <source>At least ten points</source>
+        <translation>Mindestens zehn Punkte</translation>
+    </message>
+    <message>
+        <source>Lowest pressure at most 25 Pa</source>
+        <translation>Niedrigster Druck höchstens 25 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure at least 50 Pa</source>
+        <translation>Höchster Druck mindestens 50 Pa</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure at most 30 % of the lowest pressure</source>
+        <translation>Natürliche Druckdifferenz höchstens 30 % des niedrigsten Drucks</translation>
+    </message>
+    <message>
+        <source>Each point averaged over at least 10 s</source>
+        <translation>Jeder Punkt über mindestens 10 s gemittelt</translation>
+    </message>
+    <message>
+        <source>Flow exponent between 0.45 and 1: else the test is repeated</source>
+        <translation>Strömungsexponent zwischen 0,45 und 1: sonst wird die Messung wiederholt</translation>
+    </message>
+    <message>
+        <source>Coefficient of determination at least 0.98</source>
+        <translation>Bestimmtheitsmaß mindestens 0,98</translation>
+    </message>
+    <message>
+        <source>Depressurized and pressurized</source>
+        <translation>Unterdruck und Überdruck</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after the points</source>
+        <translation>Natürliche Druckdifferenz nach den Punkten</translation>
+    </message>
+    <message>
+        <source>At least five points</source>
+        <translation>Mindestens fünf Punkte</translation>
+    </message>
+    <message>
+        <source>Points no more than about 10 Pa apart</source>
+        <translation>Abstand der Punkte höchstens etwa 10 Pa</translation>
+    </message>
+    <message>
+        <source>Lowest pressure about 10 Pa</source>
+        <translation>Niedrigster Druck etwa 10 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 60 Pa, less only where the fan cannot reach it</source>
+        <translation>Höchster Druck etwa 60 Pa, weniger nur, wo das Gebläse ihn nicht erreicht</translation>
+    </message>
+    <message>
+        <source>Depressurized</source>
+        <translation>Unterdruck</translation>
+    </message>
+    <message>
+        <source>At least eight points</source>
+        <translation>Mindestens acht Punkte</translation>
+    </message>
+    <message>
+        <source>Points no more than about 5 Pa apart</source>
+        <translation>Abstand der Punkte höchstens etwa 5 Pa</translation>
+    </message>
+    <message>
+        <source>Lowest pressure about 15 Pa</source>
+        <translation>Niedrigster Druck etwa 15 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 50 Pa</source>
+        <translation>Höchster Druck etwa 50 Pa</translation>
+    </message>
+    <message>
+        <source>Correlation coefficient at least 0.990</source>
+        <translation>Korrelationskoeffizient mindestens 0,990</translation>
+    </message>
+    <message>
+        <source>Relative standard error of the flow at 10 Pa at most 7 %</source>
+        <translation>Relativer Standardfehler des Volumenstroms bei 10 Pa höchstens 7 %</translation>
+    </message>
+    <message>
+        <source>Wind at most 20 km/h</source>
+        <translation>Wind höchstens 20 km/h</translation>
+    </message>
+    <message>
+        <source>At least 10 readings in each zero-flow record</source>
+        <translation>Mindestens 10 Messwerte in jeder Nullmessung</translation>
+    </message>
+    <message>
+        <source>Each zero-flow record at least 30 s long</source>
+        <translation>Jede Nullmessung mindestens 30 s lang</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure within 5 Pa (means of the positive and of the negative readings)</source>
+        <translation>Natürliche Druckdifferenz innerhalb von 5 Pa (Mittel der positiven und der negativen Werte)</translation>
+    </message>
+    <message>
+        <source>Lowest pressure at least 10 Pa and five times the zero-flow pressure</source>
+        <translation>Niedrigster Druck mindestens 10 Pa und das Fünffache der natürlichen Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>Temperature difference × height at most 250 m·K</source>
+        <translation>Temperaturdifferenz × Höhe höchstens 250 m·K</translation>
+    </message>
+    <message>
+        <source>Wind at most 3 m/s near the ground</source>
+        <translation>Wind höchstens 3 m/s nahe dem Boden</translation>
+    </message>
+    <message>
+        <source>Zero-flow record at least 10 s long</source>
+        <translation>Nullmessung mindestens 10 s lang</translation>
+    </message>
+    <message>
+        <source>At least seven points</source>
+        <translation>Mindestens sieben Punkte</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 60 Pa</source>
+        <translation>Höchster Druck etwa 60 Pa</translation>
+    </message>
+    <message>
+        <source>Error of the flow at 50 Pa at most 10 %: standard accuracy, else reduced</source>
+        <translation>Fehler des Volumenstroms bei 50 Pa höchstens 10 %: übliche Genauigkeit, sonst verringert</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the point</source>
+        <translation>Natürliche Druckdifferenz vor dem Punkt</translation>
+    </message>
+    <message>
+        <source>Induced pressure within 3 Pa of 50 Pa, or the highest that the fan reaches, 15 Pa at least</source>
+        <translation>Erzeugte Druckdifferenz innerhalb von 3 Pa um 50 Pa, oder die höchste, die das Gebläse erreicht, mindestens 15 Pa</translation>
+    </message>
+    <message>
+        <source>Anywhere</source>
+        <translation>Überall</translation>
+    </message>
+    <message>
+        <source>Canada</source>
+        <translation>Kanada</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Deutschland</translation>
+    </message>
+    <message>
+        <source>France</source>
+        <translation>Frankreich</translation>
+    </message>
+    <message>
+        <source>Switzerland</source>
+        <translation>Schweiz</translation>
+    </message>
+    <message>
+        <source>England and Wales</source>
+        <translation>England und Wales</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>Vereinigte Staaten</translation>
+    </message>
+    <message>
+        <source>California</source>
+        <translation>Kalifornien</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Issued as</source>
+        <translation>Ausgestellt als</translation>
+    </message>
+    <message>
+        <source>joint or seam of the air barrier</source>
+        <translation>Stoß oder Naht der luftdichten Ebene</translation>
+    </message>
+    <message>
+        <source>floor to wall, sill plate</source>
+        <translation>Boden an Wand, Schwelle</translation>
+    </message>
+    <message>
+        <source>ceiling to wall, top plate</source>
+        <translation>Decke an Wand, Rähm</translation>
+    </message>
+    <message>
+        <source>rim joist, floor joists in the wall</source>
+        <translation>Balkenkopf, Deckenbalken in der Wand</translation>
+    </message>
+    <message>
+        <source>top or foot of an inner wall</source>
+        <translation>Kopf oder Fuß einer Innenwand</translation>
+    </message>
+    <message>
+        <source>party wall</source>
+        <translation>Haustrennwand</translation>
+    </message>
+    <message>
+        <source>wall or ceiling to the garage</source>
+        <translation>Wand oder Decke zur Garage</translation>
+    </message>
+    <message>
+        <source>knee wall</source>
+        <translation>Drempel</translation>
+    </message>
+    <message>
+        <source>wall behind a bath or shower</source>
+        <translation>Wand hinter Wanne oder Dusche</translation>
+    </message>
+    <message>
+        <source>edge of the slab</source>
+        <translation>Rand der Bodenplatte</translation>
+    </message>
+    <message>
+        <source>outlet or switch</source>
+        <translation>Steckdose oder Schalter</translation>
+    </message>
+    <message>
+        <source>pipe through the envelope</source>
+        <translation>Rohr durch die Hülle</translation>
+    </message>
+    <message>
+        <source>cable through the envelope</source>
+        <translation>Kabel durch die Hülle</translation>
+    </message>
+    <message>
+        <source>duct through the envelope</source>
+        <translation>Kanal durch die Hülle</translation>
+    </message>
+    <message>
+        <source>shaft or chase</source>
+        <translation>Schacht oder Installationsraum</translation>
+    </message>
+    <message>
+        <source>service entry</source>
+        <translation>Hauseinführung</translation>
+    </message>
+    <message>
+        <source>floor drain, dry trap</source>
+        <translation>Bodenablauf, trockener Siphon</translation>
+    </message>
+    <message>
+        <source>duct system</source>
+        <translation>Kanalnetz</translation>
+    </message>
+    <message>
+        <source>recessed light</source>
+        <translation>Einbauleuchte</translation>
+    </message>
+    <message>
+        <source>dropped ceiling</source>
+        <translation>abgehängte Decke</translation>
+    </message>
+    <message>
+        <source>attic hatch or stair</source>
+        <translation>Dachbodenluke oder -treppe</translation>
+    </message>
+    <message>
+        <source>roof or loading hatch</source>
+        <translation>Dachausstieg oder Ladeluke</translation>
+    </message>
+    <message>
+        <source>gap between frame and opening</source>
+        <translation>Fuge zwischen Rahmen und Öffnung</translation>
+    </message>
+    <message>
+        <source>window, its own seals</source>
+        <translation>Fenster, eigene Dichtungen</translation>
+    </message>
+    <message>
+        <source>door, its own seals</source>
+        <translation>Tür, eigene Dichtungen</translation>
+    </message>
+    <message>
+        <source>skylight</source>
+        <translation>Dachfenster</translation>
+    </message>
+    <message>
+        <source>box of a roller shutter</source>
+        <translation>Rollladenkasten</translation>
+    </message>
+    <message>
+        <source>trickle vent</source>
+        <translation>Außenluftdurchlass</translation>
+    </message>
+    <message>
+        <source>flap of a bath, kitchen or dryer exhaust</source>
+        <translation>Klappe von Bad-, Küchen- oder Trocknerabluft</translation>
+    </message>
+    <message>
+        <source>chimney or fireplace</source>
+        <translation>Schornstein oder Kamin</translation>
+    </message>
+    <message>
+        <source>lift or stair shaft</source>
+        <translation>Aufzugs- oder Treppenschacht</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>gefunden</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>abgedichtet</translation>
+    </message>
+    <message>
+        <source>verified</source>
+        <translation>geprüft</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>so gelassen</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>Hand</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>Nebel</translation>
+    </message>
+    <message>
+        <source>smoke pen</source>
+        <translation>Rauchstift</translation>
+    </message>
+    <message>
+        <source>infra-red</source>
+        <translation>Infrarot</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>Geräusch</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anders</translation>
+    </message>
+    <message>
+        <source>By a code or programme</source>
+        <translation>Nach einer Norm oder einem Programm</translation>
+    </message>
+    <message>
+        <source>For quality, no code</source>
+        <translation>Zur Qualität, ohne Norm</translation>
+    </message>
+    <message>
+        <source>Finding leaks only</source>
+        <translation>Nur zur Lecksuche</translation>
+    </message>
+    <message>
+        <source>Quick</source>
+        <translation>Schnell</translation>
+    </message>
+    <message>
+        <source>Standard</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>Precision</source>
+        <translation>Genau</translation>
+    </message>
+    <message>
+        <source>Windy</source>
+        <translation>Windig</translation>
+    </message>
+    <message>
+        <source>Measured inside, wall to wall</source>
+        <translation>Innen gemessen, von Wand zu Wand</translation>
+    </message>
+    <message>
+        <source>Taken from drawings</source>
+        <translation>Aus Plänen</translation>
+    </message>
+    <message>
+        <source>Measured outside, walls taken off</source>
+        <translation>Außen gemessen, Wände abgezogen</translation>
+    </message>
+    <message>
+        <source>Estimated</source>
+        <translation>Geschätzt</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation>Erdreich</translation>
+    </message>
+    <message>
+        <source>unheated space</source>
+        <translation>unbeheizter Raum</translation>
+    </message>
+    <message>
+        <source>neighbour</source>
+        <translation>Nachbar</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>odd</source>
+        <translation>ungerade</translation>
+    </message>
+    <message>
+        <source>By hand (a person reads the gauge and types)</source>
+        <translation>Von Hand (eine Person liest ab und gibt ein)</translation>
+    </message>
+    <message>
+        <source>Line gauge (two pressures, two temperatures)</source>
+        <translation>Messgerät mit Zeilen (zwei Drücke, zwei Temperaturen)</translation>
+    </message>
+    <message>
+        <source>Line gauge that is asked (two pressures, two temperatures)</source>
+        <translation>Messgerät mit Zeilen, auf Anfrage (zwei Drücke, zwei Temperaturen)</translation>
+    </message>
+    <message>
+        <source>Modbus fan (electronically commutated motor)</source>
+        <translation>Modbus-Gebläse (elektronisch kommutierter Motor)</translation>
+    </message>
+    <message>
+        <source>Modbus gauge (two pressures, two temperatures, barometer)</source>
+        <translation>Modbus-Messgerät (zwei Drücke, zwei Temperaturen, Barometer)</translation>
+    </message>
+    <message>
+        <source>Modbus pressure transmitter (one register, 0.1 Pa)</source>
+        <translation>Modbus-Druckaufnehmer (ein Register, 0,1 Pa)</translation>
+    </message>
+    <message>
+        <source>Modbus output 0 to 10 V as fan drive</source>
+        <translation>Modbus-Ausgang 0 bis 10 V als Gebläseantrieb</translation>
+    </message>
+    <message>
+        <source>Recorded file (readings played back)</source>
+        <translation>Aufgezeichnete Datei (Messwerte werden abgespielt)</translation>
+    </message>
+    <message>
+        <source>SCPI fan drive</source>
+        <translation>SCPI-Gebläseantrieb</translation>
+    </message>
+    <message>
+        <source>SCPI gauge (four pressures, two temperatures, barometer, humidity)</source>
+        <translation>SCPI-Messgerät (vier Drücke, zwei Temperaturen, Barometer, Feuchte)</translation>
+    </message>
+    <message>
+        <source>SCPI gauge (eight pressures, two temperatures, barometer, humidity)</source>
+        <translation>SCPI-Messgerät (acht Drücke, zwei Temperaturen, Barometer, Feuchte)</translation>
+    </message>
+    <message>
+        <source>Thermometer and barometer that send lines</source>
+        <translation>Thermometer und Barometer, die Zeilen senden</translation>
+    </message>
+    <message>
+        <source>before the points</source>
+        <translation>vor den Punkten</translation>
+    </message>
+    <message>
+        <source>left out: {reason}</source>
+        <translation>weggelassen: {reason}</translation>
+    </message>
+    <message>
+        <source>looked over by hand</source>
+        <translation>von Hand angesehen</translation>
+    </message>
+    <message>
+        <source>checked in the test before</source>
+        <translation>in der Messung davor geprüft</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>kein Grund angegeben</translation>
+    </message>
+    <message>
+        <source>Both, in this order</source>
+        <translation>Beide, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>State of the building</source>
+        <translation>Zustand des Gebäudes</translation>
+    </message>
+    <message>
+        <source>Limit on</source>
+        <translation>Grenzwert für</translation>
+    </message>
+    <message>
+        <source>Air changes at 50 Pa</source>
+        <translation>Luftwechsel bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa per envelope area</source>
+        <translation>Volumenstrom bei 50 Pa je Hüllfläche</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa per floor area</source>
+        <translation>Volumenstrom bei 50 Pa je Grundfläche</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa</source>
+        <translation>Volumenstrom bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>empty: no limit</source>
+        <translation>leer: kein Grenzwert</translation>
+    </message>
+    <message>
+        <source>Targets</source>
+        <translation>Druckstufen</translation>
+    </message>
+    <message>
+        <source>Check of the hoses</source>
+        <translation>Prüfung der Schläuche</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Zeitplan</translation>
+    </message>
+    <message>
+        <source>Own durations</source>
+        <translation>Eigene Dauern</translation>
+    </message>
+    <message>
+        <source>Zero-flow record</source>
+        <translation>Nullmessung</translation>
+    </message>
+    <message>
+        <source>Average per point</source>
+        <translation>Mittelung je Punkt</translation>
+    </message>
+    <message>
+        <source>Indoor humidity</source>
+        <translation>Luftfeuchte innen</translation>
+    </message>
+    <message>
+        <source>Outdoor humidity</source>
+        <translation>Luftfeuchte außen</translation>
+    </message>
+    <message>
+        <source>Barometric pressure at the site</source>
+        <translation>Luftdruck am Ort</translation>
+    </message>
+    <message>
+        <source>empty: by the altitude</source>
+        <translation>leer: nach der Höhe</translation>
+    </message>
+    <message>
+        <source>Wind near the ground</source>
+        <translation>Wind nahe dem Boden</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation>Wer misst</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Place of the codes</source>
+        <translation>Ort der Vorschriften</translation>
+    </message>
+    <message>
+        <source>Climate zone</source>
+        <translation>Klimazone</translation>
+    </message>
+    <message>
+        <source>Language of the report</source>
+        <translation>Sprache des Berichts</translation>
+    </message>
+    <message>
+        <source>Pressure gauge</source>
+        <translation>Druckmessgerät</translation>
+    </message>
+    <message>
+        <source>Flow element</source>
+        <translation>Messblende</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturen</translation>
+    </message>
+    <message>
+        <source>Storeys</source>
+        <translation>Geschosse</translation>
+    </message>
+    <message>
+        <source>By the height</source>
+        <translation>Nach der Höhe</translation>
+    </message>
+    <message>
+        <source>Shelter from the wind</source>
+        <translation>Schutz vor dem Wind</translation>
+    </message>
+    <message>
+        <source>Indoor minus outdoor, mean</source>
+        <translation>Innen minus außen, Mittel</translation>
+    </message>
+    <message>
+        <source>Wind at the station, mean</source>
+        <translation>Wind an der Wetterstation, Mittel</translation>
+    </message>
+    <message>
+        <source>Air change that a design assumed</source>
+        <translation>Luftwechsel, den eine Planung annahm</translation>
+    </message>
+    <message>
+        <source>Indoor minus outdoor of the design</source>
+        <translation>Innen minus außen der Planung</translation>
+    </message>
+    <message>
+        <source>Weather factor of ASHRAE 62.2</source>
+        <translation>Wetterfaktor nach ASHRAE 62.2</translation>
+    </message>
+    <message>
+        <source>empty: no credit</source>
+        <translation>leer: keine Anrechnung</translation>
+    </message>
+    <message>
+        <source>Exhaust fans together</source>
+        <translation>Abluftventilatoren zusammen</translation>
+    </message>
+    <message>
+        <source>empty: no estimate</source>
+        <translation>leer: keine Schätzung</translation>
+    </message>
+    <message>
+        <source>Why the building data changed</source>
+        <translation>Warum sich die Gebäudedaten änderten</translation>
+    </message>
+    <message>
+        <source>No result yet: the first test begins the list.</source>
+        <translation>Noch kein Ergebnis: Die erste Messung beginnt die Liste.</translation>
+    </message>
+    <message>
+        <source>One test so far: after the next both stand here.</source>
+        <translation>Bisher eine Messung: Nach der nächsten stehen beide hier.</translation>
+    </message>
+    <message>
+        <source>The two tests are being laid over each other.</source>
+        <translation>Die beiden Messungen werden übereinandergelegt.</translation>
+    </message>
+    <message>
+        <source>air changes per hour at 50 Pa</source>
+        <translation>Luftwechsel je Stunde bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>{unit} at 50 Pa</source>
+        <translation>{unit} bei 50 Pa</translation>
+    </message>
+    <message>
+        <source>Choose the port of the gauge and listen to it.</source>
+        <translation>Wählen Sie den Anschluss des Messgeräts, und hören Sie ihm zu.</translation>
+    </message>
+    <message>
+        <source>Click the numbers in the line that you need, one after the other, and say what each is.</source>
+        <translation>Klicken Sie nacheinander auf die Zahlen der Zeile, die Sie brauchen, und sagen Sie, was jede ist.</translation>
+    </message>
+    <message>
+        <source>My gauge</source>
+        <translation>Mein Messgerät</translation>
+    </message>
+    <message>
+        <source>Readings of the run, {direction}</source>
+        <translation>Messwerte des Laufs, {direction}</translation>
+    </message>
+    <message>
+        <source>shaded: the readings that are averaged</source>
+        <translation>getönt: die gemittelten Messwerte</translation>
+    </message>
+    <message>
+        <source>{count} points, from {first} to {last}.</source>
+        <translation>{count} Punkte, von {first} bis {last}.</translation>
+    </message>
+    <message>
+        <source>a hole between zone and outdoors</source>
+        <translation>ein Loch zwischen Zone und draußen</translation>
+    </message>
+    <message>
+        <source>a hole between house and zone</source>
+        <translation>ein Loch zwischen Haus und Zone</translation>
+    </message>
+    <message>
+        <source>the overhead door of a garage</source>
+        <translation>das Tor einer Garage</translation>
+    </message>
+    <message>
+        <source>House against outdoors</source>
+        <translation>Haus gegen draußen</translation>
+    </message>
+    <message>
+        <source>Zone against outdoors</source>
+        <translation>Zone gegen draußen</translation>
+    </message>
+    <message>
+        <source>Zone, with the hole</source>
+        <translation>Zone, mit dem Loch</translation>
+    </message>
+    <message>
+        <source>Fan flow, with the hole</source>
+        <translation>Gebläsestrom, mit dem Loch</translation>
+    </message>
+    <message>
+        <source>1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and read house and zone against outdoors.</source>
+        <translation>1  Halten Sie einen Druck. Legen Sie eine Messstelle in die Zone (Garage, Dachboden, Kriechkeller), alle Türen dorthin zu, und lesen Sie Haus und Zone gegen draußen ab.</translation>
+    </message>
+    <message>
+        <source>2  Read the fan flow too, if the leaks are to be told in numbers.</source>
+        <translation>2  Lesen Sie auch den Gebläsestrom ab, wenn die Leckagen in Zahlen gesagt werden sollen.</translation>
+    </message>
+    <message>
+        <source>3  Open {hole}, so far that the zone moves by 5 Pa; hold the house where it was, and read again.</source>
+        <translation>3  Öffnen Sie {hole}, so weit, dass sich die Zone um 5 Pa bewegt; halten Sie das Haus, wo es war, und lesen Sie noch einmal ab.</translation>
+    </message>
+    <message>
+        <source>4  Close the hole. The result stands below.</source>
+        <translation>4  Schließen Sie das Loch. Das Ergebnis steht unten.</translation>
+    </message>
+    <message>
+        <source>{name}, wanted now</source>
+        <translation>{name}, jetzt gebraucht</translation>
+    </message>
+    <message>
+        <source>{name} in {unit}</source>
+        <translation>{name} in {unit}</translation>
+    </message>
+    <message>
+        <source>type it, then Enter</source>
+        <translation>eingeben, dann Eingabetaste</translation>
+    </message>
+    <message>
+        <source>Readings by hand</source>
+        <translation>Messwerte von Hand</translation>
+    </message>
+    <message>
+        <source>Requirements of the method</source>
+        <translation>Anforderungen des Verfahrens</translation>
+    </message>
+    <message>
+        <source>Numbers in detail</source>
+        <translation>Zahlen im Einzelnen</translation>
+    </message>
+    <message>
+        <source>Method to look at the result by</source>
+        <translation>Verfahren, nach dem das Ergebnis gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Fit to look at the result by</source>
+        <translation>Ausgleich, nach dem das Ergebnis gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Two gauges on one hose</source>
+        <translation>Zwei Messgeräte an einem Schlauch</translation>
+    </message>
+    <message>
+        <source>First channel</source>
+        <translation>Erster Kanal</translation>
+    </message>
+    <message>
+        <source>Second channel</source>
+        <translation>Zweiter Kanal</translation>
+    </message>
+    <message>
+        <source>First gauge</source>
+        <translation>Erstes Messgerät</translation>
+    </message>
+    <message>
+        <source>Second gauge</source>
+        <translation>Zweites Messgerät</translation>
+    </message>
+    <message>
+        <source>Keep this check</source>
+        <translation>Vergleich sichern</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Neu beginnen</translation>
+    </message>
+    <message>
+        <source>Points of the check</source>
+        <translation>Punkte des Vergleichs</translation>
+    </message>
+    <message>
+        <source>Field check</source>
+        <translation>Vergleich vor Ort</translation>
+    </message>
+    <message>
+        <source>Read only: numbers, no names, no photos, and nothing can be done from a phone. It is not encrypted: anybody in the same network could read it. It ends with the window or after four hours. Guest networks often keep phones apart: use the hotspot of laptop or phone. The system may ask once whether this program may listen.</source>
+        <translation>Nur zum Lesen: Zahlen, keine Namen, keine Fotos, und vom Telefon aus lässt sich nichts bedienen. Die Seite ist nicht verschlüsselt: Jeder im selben Netz könnte sie lesen. Sie endet mit dem Fenster oder nach vier Stunden. Gastnetze halten Telefone oft auseinander: Nehmen Sie den Hotspot von Laptop oder Telefon. Das System fragt vielleicht einmal, ob dieses Programm Verbindungen annehmen darf.</translation>
+    </message>
+    <message>
+        <source>The alarm is isolated</source>
+        <translation>Der Melder ist stillgelegt</translation>
+    </message>
+    <message>
+        <source>The alarm is reinstated</source>
+        <translation>Der Melder ist wieder aktiv</translation>
+    </message>
+    <message>
+        <source>Minutes of the timer</source>
+        <translation>Minuten der Uhr</translation>
+    </message>
+    <message>
+        <source>{value} min</source>
+        <translation>{value} min</translation>
+    </message>
+    <message>
+        <source>Start the timer</source>
+        <translation>Uhr starten</translation>
+    </message>
+    <message>
+        <source>isolated, still to be reinstated</source>
+        <translation>stillgelegt, noch wieder zu aktivieren</translation>
+    </message>
+    <message>
+        <source>reinstated</source>
+        <translation>wieder aktiv</translation>
+    </message>
+    <message>
+        <source>Stop the timer</source>
+        <translation>Uhr anhalten</translation>
+    </message>
+    <message>
+        <source>Read now</source>
+        <translation>Jetzt ablesen</translation>
+    </message>
+    <message>
+        <source>Read with the hole</source>
+        <translation>Mit dem Loch ablesen</translation>
+    </message>
+    <message>
+        <source>Another zone</source>
+        <translation>Andere Zone</translation>
+    </message>
+    <message>
+        <source>The hole that is added</source>
+        <translation>Das zusätzliche Loch</translation>
+    </message>
+    <message>
+        <source>What the zone tells</source>
+        <translation>Was die Zone sagt</translation>
+    </message>
+    <message>
+        <source>QR code of the link for the phone</source>
+        <translation>QR-Code der Adresse für das Telefon</translation>
+    </message>
+    <message>
+        <source>On the phone of the person at the leak</source>
+        <translation>Auf dem Telefon der Person an der Leckage</translation>
+    </message>
+    <message>
+        <source>Address of this machine</source>
+        <translation>Adresse dieses Rechners</translation>
+    </message>
+    <message>
+        <source>Show it on phones</source>
+        <translation>Auf Telefonen zeigen</translation>
+    </message>
+    <message>
+        <source>On the phone</source>
+        <translation>Auf dem Telefon</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>1 phone</source>
+        <translation>1 Telefon</translation>
+    </message>
+    <message>
+        <source>{count} phones</source>
+        <translation>{count} Telefone</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>on: {phones}</source>
+        <translation>an: {phones}</translation>
+    </message>
+    <message>
+        <source>The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them.</source>
+        <translation>Hier erscheint der Volumenstrom, während ein Druck gehalten wird, mit den Marken (S, D, N, L) und dem Mittel dazwischen.</translation>
+    </message>
+    <message>
+        <source>Pressure to hold, Pa</source>
+        <translation>Zu haltender Druck, Pa</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>A tone that falls as the flow falls</source>
+        <translation>Ein Ton, der mit dem Volumenstrom fällt</translation>
+    </message>
+    <message>
+        <source>From afar (F11)</source>
+        <translation>Von fern (F11)</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>What is left to the target</source>
+        <translation>Was bis zum Zielwert bleibt</translation>
+    </message>
+    <message>
+        <source>Note (N), kept with the time at which it was begun</source>
+        <translation>Notiz (N), mit der Zeit, zu der sie begonnen wurde</translation>
+    </message>
+    <message>
+        <source>Issue</source>
+        <translation>Ausstellen</translation>
+    </message>
+    <message>
+        <source>Version of the report</source>
+        <translation>Ausgabe des Berichts</translation>
+    </message>
+    <message>
+        <source>Who signs</source>
+        <translation>Wer unterschreibt</translation>
+    </message>
+    <message>
+        <source>Why it is issued again</source>
+        <translation>Warum er erneut ausgestellt wird</translation>
+    </message>
+    <message>
+        <source>Sign and issue</source>
+        <translation>Unterschreiben und ausstellen</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Job sheet</source>
+        <translation>Auftragsblatt</translation>
+    </message>
+    <message>
+        <source>Undo: {undo} (Ctrl+Z)</source>
+        <translation>Zurücknehmen: {undo} (Strg+Z)</translation>
+    </message>
+    <message>
+        <source>There is no edit to undo.</source>
+        <translation>Es gibt keine Änderung zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Redo: {redo} (Ctrl+Shift+Z)</source>
+        <translation>Wiederherstellen: {redo} (Strg+Umschalt+Z)</translation>
+    </message>
+    <message>
+        <source>There is no edit to redo.</source>
+        <translation>Es gibt keine Änderung wiederherzustellen.</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Rooms</source>
+        <translation>Räume</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Find a job</source>
+        <translation>Auftrag suchen</translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation>Ordner wählen</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal suchen</translation>
+    </message>
+    <message>
+        <source>Street, client, number, date, stage or file name</source>
+        <translation>Straße, Kunde, Nummer, Datum, Bauphase oder Dateiname</translation>
+    </message>
+    <message>
+        <source>Words to look for</source>
+        <translation>Gesuchte Wörter</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Open the job</source>
+        <translation>Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>Table as CSV</source>
+        <translation>Tabelle als CSV</translation>
+    </message>
+    <message>
+        <source>All tables as CSV</source>
+        <translation>Alle Tabellen als CSV</translation>
+    </message>
+    <message>
+        <source>The trainer&apos;s machine gives you a simulated house with a gauge and a fan. Your name brings you back to the same house; it also stands on your sheet.</source>
+        <translation>Der Rechner der Kursleitung gibt Ihnen ein simuliertes Haus mit Messgerät und Gebläse. Ihr Name bringt Sie zum selben Haus zurück; er steht auch auf Ihrem Blatt.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Join the class</source>
+        <translation>Dem Kurs beitreten</translation>
+    </message>
+    <message>
+        <source>Host and port</source>
+        <translation>Rechner und Anschluss</translation>
+    </message>
+    <message>
+        <source>The task of the class</source>
+        <translation>Die Aufgabe des Kurses</translation>
+    </message>
+    <message>
+        <source>{title}, {minutes} minutes</source>
+        <translation>{title}, {minutes} Minuten</translation>
+    </message>
+    <message>
+        <source>Back (F1)</source>
+        <translation>Zurück (F1)</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>No leak is listed. L adds one while you hold the pressure; it can be described later.</source>
+        <translation>Noch ist keine Leckage verzeichnet. L fügt eine hinzu, während Sie den Druck halten; beschreiben können Sie sie später.</translation>
+    </message>
+    <message>
+        <source>New leak (L)</source>
+        <translation>Neue Leckage (L)</translation>
+    </message>
+    <message>
+        <source>For each trade…</source>
+        <translation>Je Gewerk …</translation>
+    </message>
+    <message>
+        <source>Done today…</source>
+        <translation>Heute erledigt …</translation>
+    </message>
+    <message>
+        <source>The leak</source>
+        <translation>Die Leckage</translation>
+    </message>
+    <message>
+        <source>Photo…</source>
+        <translation>Foto …</translation>
+    </message>
+    <message>
+        <source>Plan…</source>
+        <translation>Plan …</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>Picture before</source>
+        <translation>Bild davor</translation>
+    </message>
+    <message>
+        <source>Next picture</source>
+        <translation>Nächstes Bild</translation>
+    </message>
+    <message>
+        <source>{at} of {count}</source>
+        <translation>{at} von {count}</translation>
+    </message>
+    <message>
+        <source>It sends or answers lines</source>
+        <translation>Es sendet oder beantwortet Zeilen</translation>
+    </message>
+    <message>
+        <source>Modbus registers</source>
+        <translation>Modbus-Register</translation>
+    </message>
+    <message>
+        <source>Place of the limits</source>
+        <translation>Ort der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>Limits to hold the result against</source>
+        <translation>Grenzwerte, mit denen das Ergebnis verglichen wird</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>{rest} more</source>
+        <translation>{rest} weitere</translation>
+    </message>
+    <message>
+        <source>No command has these words.</source>
+        <translation>Kein Befehl enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Find a command</source>
+        <translation>Befehl suchen</translation>
+    </message>
+    <message>
+        <source>Type a word of the command</source>
+        <translation>Ein Wort des Befehls eingeben</translation>
+    </message>
+    <message>
+        <source>Words of the command</source>
+        <translation>Wörter des Befehls</translation>
+    </message>
+    <message>
+        <source>Commands</source>
+        <translation>Befehle</translation>
+    </message>
+    <message>
+        <source>Stop the fan</source>
+        <translation>Gebläse anhalten</translation>
+    </message>
+    <message>
+        <source>Stop the fan, at once (Esc)</source>
+        <translation>Gebläse anhalten, sofort (Esc)</translation>
+    </message>
+    <message>
+        <source>STOP FAN</source>
+        <translation>GEBLÄSE AUS</translation>
+    </message>
+    <message>
+        <source>A photo or a plan: from a file, pasted, or dropped here. A click sets a pin.</source>
+        <translation>Ein Foto oder ein Plan: aus einer Datei, eingefügt oder hierher gezogen. Ein Klick setzt eine Nadel.</translation>
+    </message>
+    <message>
+        <source>Photo with pins</source>
+        <translation>Foto mit Nadeln</translation>
+    </message>
+    <message>
+        <source>Name of the channel</source>
+        <translation>Name des Kanals</translation>
+    </message>
+    <message>
+        <source>What the number is</source>
+        <translation>Was die Zahl ist</translation>
+    </message>
+    <message>
+        <source>Its unit</source>
+        <translation>Ihre Einheit</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Test on show</source>
+        <translation>Gezeigte Messung</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Show the points</source>
+        <translation>Punkte zeigen</translation>
+    </message>
+    <message>
+        <source>Points, {title}</source>
+        <translation>Punkte, {title}</translation>
+    </message>
+    <message>
+        <source>Restore the point</source>
+        <translation>Punkt wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>Strike the point…</source>
+        <translation>Punkt streichen …</translation>
+    </message>
+    <message>
+        <source>Take the point again</source>
+        <translation>Punkt noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>Jahr-Monat-Tag</translation>
+    </message>
+    <message>
+        <source>Add something at the left; what is known of it and its calibration is typed here.</source>
+        <translation>Fügen Sie links etwas hinzu; was darüber und über seine Kalibrierung bekannt ist, geben Sie hier ein.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Profile</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Kalibriert am</translation>
+    </message>
+    <message>
+        <source>Good for</source>
+        <translation>Gültig für</translation>
+    </message>
+    <message>
+        <source>Due on, where the certificate says</source>
+        <translation>Fällig am, wenn der Schein es sagt</translation>
+    </message>
+    <message>
+        <source>Laboratory</source>
+        <translation>Labor</translation>
+    </message>
+    <message>
+        <source>Schemes with another term</source>
+        <translation>Programme mit anderer Frist</translation>
+    </message>
+    <message>
+        <source>Correction measured on</source>
+        <translation>Korrektur gemessen am</translation>
+    </message>
+    <message>
+        <source>Correction of the pressures shown</source>
+        <translation>Korrektur der angezeigten Drücke</translation>
+    </message>
+    <message>
+        <source>Name on its sheet</source>
+        <translation>Name auf dem Kalibrierblatt</translation>
+    </message>
+    <message>
+        <source>Kind of curve</source>
+        <translation>Art der Kurve</translation>
+    </message>
+    <message>
+        <source>Valid from</source>
+        <translation>Gültig von</translation>
+    </message>
+    <message>
+        <source>Valid to</source>
+        <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <source>from the months</source>
+        <translation>nach den Monaten</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>name months; …</source>
+        <translation>Name Monate; …</translation>
+    </message>
+    <message>
+        <source>the day of the calibration</source>
+        <translation>der Tag der Kalibrierung</translation>
+    </message>
+    <message>
+        <source>shown true; … in Pa, such as 0 0; 50 50.4</source>
+        <translation>angezeigt wahr; … in Pa, etwa 0 0; 50 50.4</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Remove the range</source>
+        <translation>Bereich entfernen</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Keep a certificate file</source>
+        <translation>Kalibrierschein ablegen</translation>
+    </message>
+    <message>
+        <source>Add a flow range</source>
+        <translation>Messbereich hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take into the rig</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Flow ranges, from their calibration sheets</source>
+        <translation>Messbereiche, von ihren Kalibrierblättern</translation>
+    </message>
+    <message>
+        <source>Take back: {undo}</source>
+        <translation>Zurücknehmen: {undo}</translation>
+    </message>
+    <message>
+        <source>There is nothing to take back</source>
+        <translation>Es gibt nichts zurückzunehmen</translation>
+    </message>
+    <message>
+        <source>Certificate: {certificate}</source>
+        <translation>Kalibrierschein: {certificate}</translation>
+    </message>
+    <message>
+        <source>No certificate file is kept.</source>
+        <translation>Kein Kalibrierschein abgelegt.</translation>
+    </message>
+    <message>
+        <source>Item of the register</source>
+        <translation>Gerät des Verzeichnisses</translation>
+    </message>
+    <message>
+        <source>What to add</source>
+        <translation>Was hinzukommt</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add equipment</source>
+        <translation>Gerät hinzufügen</translation>
+    </message>
+    <message>
+        <source>Check two gauges on one hose</source>
+        <translation>Zwei Messgeräte an einem Schlauch vergleichen</translation>
+    </message>
+    <message>
+        <source>Equipment register</source>
+        <translation>Geräteverzeichnis</translation>
+    </message>
+    <message>
+        <source>Page {number} of {count} of the report</source>
+        <translation>Seite {number} von {count} des Berichts</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>What the report lacks</source>
+        <translation>Was dem Bericht fehlt</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Nichts fehlt.</translation>
+    </message>
+    <message>
+        <source>Once there is a report, what it lacks is listed here.</source>
+        <translation>Sobald es einen Bericht gibt, steht hier, was ihm fehlt.</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingeben</translation>
+    </message>
+    <message>
+        <source>Enter it. {sentence}</source>
+        <translation>Eingeben. {sentence}</translation>
+    </message>
+    <message>
+        <source>Test of the report</source>
+        <translation>Messung des Berichts</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF sichern</translation>
+    </message>
+    <message>
+        <source>CSV</source>
+        <translation>CSV</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>HPXML</source>
+        <translation>HPXML</translation>
+    </message>
+    <message>
+        <source>the tables as CSV</source>
+        <translation>die Tabellen als CSV</translation>
+    </message>
+    <message>
+        <source>the test as JSON</source>
+        <translation>die Messung als JSON</translation>
+    </message>
+    <message>
+        <source>the air infiltration as HPXML</source>
+        <translation>die Luftinfiltration als HPXML</translation>
+    </message>
+    <message>
+        <source>Export {words}</source>
+        <translation>Ausgeben: {words}</translation>
+    </message>
+    <message>
+        <source>As it will be saved</source>
+        <translation>So wird er gesichert</translation>
+    </message>
+    <message>
+        <source>The page is being set…</source>
+        <translation>Die Seite wird gesetzt …</translation>
+    </message>
+    <message>
+        <source>What the report is written in, whatever the language of the window.</source>
+        <translation>In welcher Sprache der Bericht geschrieben wird, gleich welche das Fenster spricht.</translation>
+    </message>
+    <message>
+        <source>An issued report keeps its language.</source>
+        <translation>Ein ausgestellter Bericht behält seine Sprache.</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht benutzt</translation>
+    </message>
+    <message>
+        <source>Serial number that must answer</source>
+        <translation>Seriennummer, die antworten muss</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Anschluss</translation>
+    </message>
+    <message>
+        <source>Role of channel {name}</source>
+        <translation>Aufgabe des Kanals {name}</translation>
+    </message>
+    <message>
+        <source>Name of the rig</source>
+        <translation>Name des Messaufbaus</translation>
+    </message>
+    <message>
+        <source>Flow range in use</source>
+        <translation>Eingesetzter Messbereich</translation>
+    </message>
+    <message>
+        <source>The fan closes by itself at rest; nobody covers it</source>
+        <translation>Das Gebläse schließt sich im Stillstand selbst; niemand deckt es ab</translation>
+    </message>
+    <message>
+        <source>Profile of the instrument to add</source>
+        <translation>Profil des neuen Geräts</translation>
+    </message>
+    <message>
+        <source>Add an instrument</source>
+        <translation>Gerät hinzufügen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Rig sheet</source>
+        <translation>Blatt des Messaufbaus</translation>
+    </message>
+    <message>
+        <source>such as garage or attic</source>
+        <translation>etwa Garage oder Dachboden</translation>
+    </message>
+    <message>
+        <source>Flow range in use on {drive}</source>
+        <translation>Eingesetzter Messbereich an {drive}</translation>
+    </message>
+    <message>
+        <source>Name of the zone of “{role}”</source>
+        <translation>Name der Zone von „{role}“</translation>
+    </message>
+    <message>
+        <source>Copy: {text}</source>
+        <translation>Kopieren: {text}</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Verbunden</translation>
+    </message>
+    <message>
+        <source>What the channels read now</source>
+        <translation>Was die Kanäle jetzt messen</translation>
+    </message>
+    <message>
+        <source>Links and channels</source>
+        <translation>Verbindungen und Kanäle</translation>
+    </message>
+    <message>
+        <source>Simulated house</source>
+        <translation>Simuliertes Haus</translation>
+    </message>
+    <message>
+        <source>Own instruments</source>
+        <translation>Eigene Geräte</translation>
+    </message>
+    <message>
+        <source>Teach a gauge</source>
+        <translation>Gerät anlernen</translation>
+    </message>
+    <message>
+        <source>Join a class</source>
+        <translation>Kurs beitreten</translation>
+    </message>
+    <message>
+        <source>Find instruments</source>
+        <translation>Geräte suchen</translation>
+    </message>
+    <message>
+        <source>Ask at every port who is there; only questions are sent</source>
+        <translation>An jedem Anschluss fragen, wer da ist; nur Fragen werden gesendet</translation>
+    </message>
+    <message>
+        <source>Look for ports</source>
+        <translation>Anschlüsse suchen</translation>
+    </message>
+    <message>
+        <source>Save as rig file</source>
+        <translation>Als Datei sichern</translation>
+    </message>
+    <message>
+        <source>Choose a rig</source>
+        <translation>Messaufbau wählen</translation>
+    </message>
+    <message>
+        <source>✓ connected</source>
+        <translation>✓ verbunden</translation>
+    </message>
+    <message>
+        <source>{factor} times as fast as real time</source>
+        <translation>{factor}-mal so schnell wie die Wirklichkeit</translation>
+    </message>
+    <message>
+        <source>Invented houses that leak, with wind, fan and gauges. They run the real program.</source>
+        <translation>Erfundene Häuser, die lecken, mit Wind, Gebläse und Messgeräten. Das Programm ist das echte.</translation>
+    </message>
+    <message>
+        <source>Simulated houses</source>
+        <translation>Simulierte Häuser</translation>
+    </message>
+    <message>
+        <source>A recorded test becomes an instrument: its readings come again, each at its time, with its marks. It is kept in a job of its own beside the recorded one. No fan turns.</source>
+        <translation>Eine aufgezeichnete Messung wird zum Instrument: Die Messwerte kommen zu ihrer Zeit wieder, mit ihren Marken, in einem eigenen Auftrag. Kein Gebläse dreht.</translation>
+    </message>
+    <message>
+        <source>No job is chosen.</source>
+        <translation>Kein Auftrag ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose a job…</source>
+        <translation>Auftrag wählen …</translation>
+    </message>
+    <message>
+        <source>Recorded test</source>
+        <translation>Aufgezeichnete Messung</translation>
+    </message>
+    <message>
+        <source>How many times faster than real time</source>
+        <translation>Wie viel schneller als die Wirklichkeit</translation>
+    </message>
+    <message>
+        <source>Play it back</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>Speed against real time</source>
+        <translation>Tempo gegenüber der Wirklichkeit</translation>
+    </message>
+    <message>
+        <source>Surfaces around them</source>
+        <translation>Flächen um sie herum</translation>
+    </message>
+    <message>
+        <source>No room yet. Add one (Insert), or paste from a spreadsheet: name, floor area, height, volume.</source>
+        <translation>Noch kein Raum. Fügen Sie einen hinzu (Einfg), oder fügen Sie aus einer Tabellenkalkulation ein: Name, Grundfläche, Höhe, Volumen.</translation>
+    </message>
+    <message>
+        <source>No surface yet. Add one (Insert), or paste from a spreadsheet: name, area, what it adjoins.</source>
+        <translation>Noch keine Fläche. Fügen Sie eine hinzu (Einfg), oder fügen Sie aus einer Tabellenkalkulation ein: Name, Fläche, woran sie grenzt.</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Zählt</translation>
+    </message>
+    <message>
+        <source>Floor area by height. Type a volume to put it in its place.</source>
+        <translation>Grundfläche mal Höhe. Geben Sie ein Volumen ein, das an seine Stelle tritt.</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Sums and versions</source>
+        <translation>Summen und Fassungen</translation>
+    </message>
+    <message>
+        <source>None is kept yet. A test keeps its own sizes.</source>
+        <translation>Noch keine gesichert. Eine Messung behält ihre eigenen Maße.</translation>
+    </message>
+    <message>
+        <source>What it adds up to</source>
+        <translation>Was es zusammen ergibt</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Fassungen</translation>
+    </message>
+    <message>
+        <source>Name, such as: as built</source>
+        <translation>Name, etwa: wie gebaut</translation>
+    </message>
+    <message>
+        <source>Name of the version</source>
+        <translation>Name der Fassung</translation>
+    </message>
+    <message>
+        <source>Reason of the version</source>
+        <translation>Grund der Fassung</translation>
+    </message>
+    <message>
+        <source>Keep this version</source>
+        <translation>Fassung sichern</translation>
+    </message>
+    <message>
+        <source>Port of the instrument</source>
+        <translation>Anschluss des Geräts</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Parity</source>
+        <translation>Parität</translation>
+    </message>
+    <message>
+        <source>First register</source>
+        <translation>Erstes Register</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Read the registers</source>
+        <translation>Register lesen</translation>
+    </message>
+    <message>
+        <source>such as 21.3</source>
+        <translation>etwa 21.3</translation>
+    </message>
+    <message>
+        <source>What its display shows</source>
+        <translation>Was die Anzeige zeigt</translation>
+    </message>
+    <message>
+        <source>Readings of the registers</source>
+        <translation>Werte der Register</translation>
+    </message>
+    <message>
+        <source>Name of the profile</source>
+        <translation>Name des Profils</translation>
+    </message>
+    <message>
+        <source>Save the profile and use it</source>
+        <translation>Profil sichern und benutzen</translation>
+    </message>
+    <message>
+        <source>What its display shows now</source>
+        <translation>Was die Anzeige jetzt zeigt</translation>
+    </message>
+    <message>
+        <source>Teach a Modbus instrument</source>
+        <translation>Ein Modbus-Gerät anlernen</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Bild wählen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Photo ({photos})</source>
+        <translation>Foto ({photos})</translation>
+    </message>
+    <message>
+        <source>Add a photo: {text}</source>
+        <translation>Foto hinzufügen: {text}</translation>
+    </message>
+    <message>
+        <source>Before the fan starts</source>
+        <translation>Bevor das Gebläse anläuft</translation>
+    </message>
+    <message>
+        <source>Openings</source>
+        <translation>Öffnungen</translation>
+    </message>
+    <message>
+        <source>Seal board</source>
+        <translation>Abklebungen</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Zurückstellen</translation>
+    </message>
+    <message>
+        <source>Write why there is no test</source>
+        <translation>Schreiben, warum keine Messung möglich ist</translation>
+    </message>
+    <message>
+        <source>Where a temporary seal is, such as: dryer outlet</source>
+        <translation>Wo eine Abklebung ist, etwa: Abluft des Trockners</translation>
+    </message>
+    <message>
+        <source>Reason, where something is left as it is</source>
+        <translation>Grund, wo etwas so bleibt, wie es ist</translation>
+    </message>
+    <message>
+        <source>Name of the second person</source>
+        <translation>Name der zweiten Person</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Angesehen</translation>
+    </message>
+    <message>
+        <source>Set-up of the building</source>
+        <translation>Vorbereitung des Gebäudes</translation>
+    </message>
+    <message>
+        <source>Every temporary seal is entered once, and ticked off when it is taken off again.</source>
+        <translation>Jede Abklebung wird einmal eingetragen, und abgehakt, wenn sie wieder abgenommen ist.</translation>
+    </message>
+    <message>
+        <source>Nobody else looked it over yet. A second pair of eyes finds most.</source>
+        <translation>Noch hat niemand sonst hingesehen. Vier Augen finden am meisten.</translation>
+    </message>
+    <message>
+        <source>Second person, client</source>
+        <translation>Zweite Person, Kunde</translation>
+    </message>
+    <message>
+        <source>Preparation sheet for the client</source>
+        <translation>Vorbereitungsblatt für den Kunden</translation>
+    </message>
+    <message>
+        <source>Results of all stages against their targets</source>
+        <translation>Ergebnisse aller Bauphasen gegen ihre Zielwerte</translation>
+    </message>
+    <message>
+        <source>All stages</source>
+        <translation>Alle Bauphasen</translation>
+    </message>
+    <message>
+        <source>Earlier test</source>
+        <translation>Frühere Messung</translation>
+    </message>
+    <message>
+        <source>Later test</source>
+        <translation>Spätere Messung</translation>
+    </message>
+    <message>
+        <source>What changed on site</source>
+        <translation>Was sich am Bau geändert hat</translation>
+    </message>
+    <message>
+        <source>What changed on site before the later test</source>
+        <translation>Was sich am Bau vor der späteren Messung geändert hat</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Between the two tests</source>
+        <translation>Zwischen den beiden Messungen</translation>
+    </message>
+    <message>
+        <source>Stages against their targets</source>
+        <translation>Bauphasen gegen ihre Zielwerte</translation>
+    </message>
+    <message>
+        <source>Results of all stages</source>
+        <translation>Ergebnisse aller Bauphasen</translation>
+    </message>
+    <message>
+        <source>Between two tests</source>
+        <translation>Zwischen zwei Messungen</translation>
+    </message>
+    <message>
+        <source>dot and bar: result with its 95 % interval, {unit}; upright mark: target</source>
+        <translation>Punkt und Balken: Ergebnis mit 95-%-Intervall, {unit}; senkrechte Marke: Zielwert</translation>
+    </message>
+    <message>
+        <source>A line of the gauge: click its numbers</source>
+        <translation>Eine Zeile des Messgeräts: Klicken Sie auf ihre Zahlen</translation>
+    </message>
+    <message>
+        <source>Port of the gauge</source>
+        <translation>Anschluss des Messgeräts</translation>
+    </message>
+    <message>
+        <source>empty: it sends by itself</source>
+        <translation>leer: Es sendet von selbst</translation>
+    </message>
+    <message>
+        <source>What it is asked, if it only answers</source>
+        <translation>Was es gefragt wird, wenn es nur antwortet</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Zuhören</translation>
+    </message>
+    <message>
+        <source>What came over the wire, as text and as bytes</source>
+        <translation>Was über die Leitung kam, als Text und als Bytes</translation>
+    </message>
+    <message>
+        <source>Asked with</source>
+        <translation>Gefragt mit</translation>
+    </message>
+    <message>
+        <source>What came, as text and as bytes</source>
+        <translation>Was kam, als Text und als Bytes</translation>
+    </message>
+    <message>
+        <source>Corrections, line by line</source>
+        <translation>Korrekturen, Zeile für Zeile</translation>
+    </message>
+    <message>
+        <source>Support</source>
+        <translation>Support</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <source>Add the job that is open; it holds names, addresses and photos</source>
+        <translation>Den offenen Auftrag hinzufügen; er enthält Namen, Anschriften und Fotos</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Text kopieren</translation>
+    </message>
+    <message>
+        <source>Save a bundle for support</source>
+        <translation>Paket für den Support sichern</translation>
+    </message>
+    <message>
+        <source>A bundle holds: {names}. It is written where you say; nothing is sent by itself.</source>
+        <translation>Ein Paket enthält: {names}. Es wird dorthin geschrieben, wo Sie sagen; nichts wird von selbst gesendet.</translation>
+    </message>
+    <message>
+        <source>Type in a hand-written test</source>
+        <translation>Handschriftliche Messung eingeben</translation>
+    </message>
+    <message>
+        <source>Day and time on the sheet</source>
+        <translation>Tag und Uhrzeit auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Seconds that each was averaged</source>
+        <translation>Sekunden, über die je gemittelt wurde</translation>
+    </message>
+    <message>
+        <source>Keep as a test</source>
+        <translation>Als Messung sichern</translation>
+    </message>
+    <message>
+        <source>One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
+        <translation>Eine Zeile für jeden Punkt: Druck in Pa und Volumenstrom in {unit}, mit Tabulator oder Leerzeichen dazwischen. Gebäude, Luft, Verfahren und Bauphase sind die des Auftrags. Die Messung wird als eingegeben gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>Points, {way}</source>
+        <translation>Punkte, {way}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after, Pa</source>
+        <translation>Natürliche Druckdifferenz nachher, Pa</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before, Pa</source>
+        <translation>Natürliche Druckdifferenz vorher, Pa</translation>
+    </message>
+    <message>
+        <source>A double click on a job file (*{ending}) opens it with this program.</source>
+        <translation>Ein Doppelklick auf eine Auftragsdatei (*{ending}) öffnet sie mit diesem Programm.</translation>
+    </message>
+    <message>
+        <source>Job files are no longer opened with this program by a double click.</source>
+        <translation>Auftragsdateien werden nicht mehr durch Doppelklick mit diesem Programm geöffnet.</translation>
+    </message>
+    <message>
+        <source>Play back a job</source>
+        <translation>Auftrag abspielen</translation>
+    </message>
+    <message>
+        <source>{name} holds no test that has ended.</source>
+        <translation>{name} enthält keine beendete Messung.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be played back: {error}.</source>
+        <translation>{name} lässt sich nicht abspielen: {error}.</translation>
+    </message>
+    <message>
+        <source>The test cannot be played back: {error}.</source>
+        <translation>Die Messung lässt sich nicht abspielen: {error}.</translation>
+    </message>
+    <message>
+        <source>The test was not played back to its end.</source>
+        <translation>Die Messung wurde nicht bis zum Ende abgespielt.</translation>
+    </message>
+    <message>
+        <source>Played back: the result is the same to the digit as in the record.</source>
+        <translation>Abgespielt: Das Ergebnis ist bis auf die letzte Stelle das der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Played back: the result is not that of the record.</source>
+        <translation>Abgespielt: Das Ergebnis ist nicht das der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Read it again</source>
+        <translation>Neu messen</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>The temperatures are no longer those at which it was read.</source>
+        <translation>Die Temperaturen sind nicht mehr die von damals.</translation>
+    </message>
+    <message>
+        <source>The wind is no longer that in which it was read.</source>
+        <translation>Der Wind ist nicht mehr der von damals.</translation>
+    </message>
+    <message>
+        <source>zero-flow pressure just read</source>
+        <translation>natürliche Druckdifferenz eben gemessen</translation>
+    </message>
+    <message>
+        <source>zero-flow pressure {minutes} min old</source>
+        <translation>natürliche Druckdifferenz {minutes} min alt</translation>
+    </message>
+    <message>
+        <source>It was read {minutes} min ago.</source>
+        <translation>Sie wurde vor {minutes} min gemessen.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure has become old</source>
+        <translation>Die natürliche Druckdifferenz ist alt geworden</translation>
+    </message>
+    <message>
+        <source>It may have moved by {moved}, which looks like {worth}: the intervals carry that.</source>
+        <translation>Sie kann sich um {moved} bewegt haben, was wie {worth} aussieht: Die Intervalle enthalten das.</translation>
+    </message>
+    <message>
+        <source>The fan stops for about a minute. Marks and drops stay; by what it has moved the flows are put right.</source>
+        <translation>Das Gebläse hält etwa eine Minute lang an. Marken und Änderungen bleiben; die Volumenströme werden um das Bewegte berichtigt.</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,5403 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr_FR">
+<context>
+    <name></name>
+    <message>
+        <source>Theme as the system</source>
+        <translation>Thème du système</translation>
+    </message>
+    <message>
+        <source>Dark theme</source>
+        <translation>Thème sombre</translation>
+    </message>
+    <message>
+        <source>Light theme (daylight)</source>
+        <translation>Thème clair (lumière du jour)</translation>
+    </message>
+    <message>
+        <source>Sunlight theme (black on white)</source>
+        <translation>Thème plein soleil (noir sur blanc)</translation>
+    </message>
+    <message>
+        <source>SI units</source>
+        <translation>Unités SI</translation>
+    </message>
+    <message>
+        <source>US units</source>
+        <translation>Unités US</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fichier</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>&amp;Essai</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ai&amp;de</translation>
+    </message>
+    <message>
+        <source>New job…</source>
+        <translation>Nouveau dossier…</translation>
+    </message>
+    <message>
+        <source>Open a job…</source>
+        <translation>Ouvrir un dossier…</translation>
+    </message>
+    <message>
+        <source>Recent jobs</source>
+        <translation>Dossiers récents</translation>
+    </message>
+    <message>
+        <source>Undo the last edit</source>
+        <translation>Annuler la dernière modification</translation>
+    </message>
+    <message>
+        <source>Redo it</source>
+        <translation>La rétablir</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF…</source>
+        <translation>Enregistrer le rapport en PDF…</translation>
+    </message>
+    <message>
+        <source>Export the tables as CSV…</source>
+        <translation>Exporter les tableaux en CSV…</translation>
+    </message>
+    <message>
+        <source>Export the test as JSON…</source>
+        <translation>Exporter l’essai en JSON…</translation>
+    </message>
+    <message>
+        <source>Close Airseam</source>
+        <translation>Quitter Airseam</translation>
+    </message>
+    <message>
+        <source>How far the points lie off the line</source>
+        <translation>Écart des points à la droite</translation>
+    </message>
+    <message>
+        <source>From the readings to the line</source>
+        <translation>Des lectures à la droite</translation>
+    </message>
+    <message>
+        <source>Show all in the plots</source>
+        <translation>Tout montrer dans les graphiques</translation>
+    </message>
+    <message>
+        <source>Strike or restore the chosen point</source>
+        <translation>Écarter ou reprendre le point choisi</translation>
+    </message>
+    <message>
+        <source>Decimal comma</source>
+        <translation>Virgule décimale</translation>
+    </message>
+    <message>
+        <source>Change the units</source>
+        <translation>Changer d’unités</translation>
+    </message>
+    <message>
+        <source>Next theme</source>
+        <translation>Thème suivant</translation>
+    </message>
+    <message>
+        <source>Whole screen, in Hunt the distance view</source>
+        <translation>Plein écran, en recherche la vue de loin</translation>
+    </message>
+    <message>
+        <source>Window of the trainer of a class</source>
+        <translation>Fenêtre du formateur</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Touches</translation>
+    </message>
+    <message>
+        <source>Find a command…</source>
+        <translation>Chercher une commande…</translation>
+    </message>
+    <message>
+        <source>Press the big button</source>
+        <translation>Presser le grand bouton</translation>
+    </message>
+    <message>
+        <source>Export the air infiltration as HPXML…</source>
+        <translation>Exporter l’infiltration d’air en HPXML…</translation>
+    </message>
+    <message>
+        <source>Copy the points for a spreadsheet</source>
+        <translation>Copier les points pour un tableur</translation>
+    </message>
+    <message>
+        <source>Copy the results for a spreadsheet</source>
+        <translation>Copier les résultats pour un tableur</translation>
+    </message>
+    <message>
+        <source>Find a job in a folder…</source>
+        <translation>Chercher un dossier d’essai dans un répertoire…</translation>
+    </message>
+    <message>
+        <source>Copy the job into the backup folder</source>
+        <translation>Copier le dossier dans le répertoire de sauvegarde</translation>
+    </message>
+    <message>
+        <source>Type in a hand-written test…</source>
+        <translation>Saisir un essai noté à la main…</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>Open job files with this program</source>
+        <translation>Ouvrir les fichiers de dossier avec ce programme</translation>
+    </message>
+    <message>
+        <source>Save the key sheet for printing…</source>
+        <translation>Enregistrer la fiche des touches à imprimer…</translation>
+    </message>
+    <message>
+        <source>Save a bundle for support…</source>
+        <translation>Enregistrer un paquet pour l’assistance…</translation>
+    </message>
+    <message>
+        <source>Hold a pressure</source>
+        <translation>Maintenir une pression</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa more</source>
+        <translation>Maintenir 5 Pa de plus</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa less</source>
+        <translation>Maintenir 5 Pa de moins</translation>
+    </message>
+    <message>
+        <source>Hold it in the other direction</source>
+        <translation>Maintenir dans l’autre sens</translation>
+    </message>
+    <message>
+        <source>Read the zero-flow pressure again</source>
+        <translation>Relire la pression à débit nul</translation>
+    </message>
+    <message>
+        <source>End the hold</source>
+        <translation>Cesser de maintenir</translation>
+    </message>
+    <message>
+        <source>Sealing starts</source>
+        <translation>Le colmatage commence</translation>
+    </message>
+    <message>
+        <source>Sealing is done</source>
+        <translation>Le colmatage est fini</translation>
+    </message>
+    <message>
+        <source>Note of this moment</source>
+        <translation>Note sur cet instant</translation>
+    </message>
+    <message>
+        <source>New leak</source>
+        <translation>Nouvelle fuite</translation>
+    </message>
+    <message>
+        <source>Count the change from here</source>
+        <translation>Compter le changement à partir d’ici</translation>
+    </message>
+    <message>
+        <source>Take the chosen point again</source>
+        <translation>Mesurer de nouveau le point choisi</translation>
+    </message>
+    <message>
+        <source>Another flow range is fitted…</source>
+        <translation>Une autre plage de débit est montée…</translation>
+    </message>
+    <message>
+        <source>Go on with the test that was cut short</source>
+        <translation>Poursuivre l’essai interrompu</translation>
+    </message>
+    <message>
+        <source>Play a recorded test back</source>
+        <translation>Rejouer un essai enregistré</translation>
+    </message>
+    <message>
+        <source>The folder for jobs cannot be made ({reason}): {folder}.</source>
+        <translation>Le répertoire des dossiers ne peut pas être créé ({reason})&#xa0;: {folder}.</translation>
+    </message>
+    <message>
+        <source>This is a sample job, kept as {path}. Make one of your own with Ctrl+N.</source>
+        <translation>Ceci est un dossier d’exemple, enregistré sous {path}. Créez le vôtre avec Ctrl+N.</translation>
+    </message>
+    <message>
+        <source>The program made a mistake ({kind}: {error}). What was read is kept.</source>
+        <translation>Le programme a fait une erreur ({kind}&#xa0;: {error}). Ce qui a été lu est conservé.</translation>
+    </message>
+    <message>
+        <source>Everything is saved as you type.</source>
+        <translation>Tout est enregistré à la saisie.</translation>
+    </message>
+    <message>
+        <source>A test is running: what you change here counts from the next test on.</source>
+        <translation>Un essai est en cours&#xa0;: ce que vous changez ici compte à partir du prochain.</translation>
+    </message>
+    <message>
+        <source>There is no simulated house {name}.</source>
+        <translation>Il n’y a pas de maison simulée {name}.</translation>
+    </message>
+    <message>
+        <source>The fan did not confirm that it is at rest. Look at it, and pull its plug if it turns.</source>
+        <translation>Le ventilateur n’a pas confirmé son arrêt. Regardez-le, et débranchez-le s’il tourne.</translation>
+    </message>
+    <message>
+        <source>The rig could not be closed cleanly ({error}). Look whether the fan stands still.</source>
+        <translation>L’appareillage n’a pas pu être fermé proprement ({error}). Vérifiez que le ventilateur est à l’arrêt.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another rig is connected.</source>
+        <translation>Un essai est en cours&#xa0;: terminez-le avant de connecter un autre appareillage.</translation>
+    </message>
+    <message>
+        <source>The rig could not be connected: {error}.</source>
+        <translation>L’appareillage n’a pas pu être connecté&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The test ended by a fault of the program.</source>
+        <translation>L’essai s’est terminé par une erreur du programme.</translation>
+    </message>
+    <message>
+        <source>Say in the field below the list why it is left as it is.</source>
+        <translation>Dites dans le champ sous la liste pourquoi cela reste ainsi.</translation>
+    </message>
+    <message>
+        <source>The name of the second person is needed.</source>
+        <translation>Le nom de la deuxième personne est nécessaire.</translation>
+    </message>
+    <message>
+        <source>The picture cannot be read ({reason}): {path}.</source>
+        <translation>L’image ne peut pas être lue ({reason})&#xa0;: {path}.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another job is opened.</source>
+        <translation>Un essai est en cours&#xa0;: terminez-le avant d’ouvrir un autre dossier.</translation>
+    </message>
+    <message>
+        <source>Test {number} could not be read: {error}.</source>
+        <translation>L’essai {number} n’a pas pu être lu&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The test cannot start: {error}.</source>
+        <translation>L’essai ne peut pas commencer&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The safety answers do not allow to depressurize: the house is pressurized.</source>
+        <translation>Les réponses de sécurité n’autorisent pas la dépression&#xa0;: la maison est mise en surpression.</translation>
+    </message>
+    <message>
+        <source>The point could not be changed: {error}.</source>
+        <translation>Le point n’a pas pu être changé&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>Reading the jobs…</source>
+        <translation>Lecture des dossiers…</translation>
+    </message>
+    <message>
+        <source>The folder cannot be read: {reason}.</source>
+        <translation>Le répertoire ne peut pas être lu&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The folder in which the jobs are kept</source>
+        <translation>Le répertoire où se trouvent les dossiers</translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>Exporter le tableau</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>{count} tables of {jobs} jobs are saved in {folder}.</source>
+        <translation>{count} tableaux de {jobs} dossiers sont enregistrés dans {folder}.</translation>
+    </message>
+    <message>
+        <source>The tables could not be saved: {reason}.</source>
+        <translation>Les tableaux n’ont pas pu être enregistrés&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>Export all tables into a folder</source>
+        <translation>Exporter tous les tableaux dans un répertoire</translation>
+    </message>
+    <message>
+        <source>Open a job first: it is the one that is copied.</source>
+        <translation>Ouvrez d’abord un dossier&#xa0;: c’est lui qui est copié.</translation>
+    </message>
+    <message>
+        <source>A folder for backup copies</source>
+        <translation>Un répertoire pour les copies de sauvegarde</translation>
+    </message>
+    <message>
+        <source>The job was not copied. {sentence}</source>
+        <translation>Le dossier n’a pas été copié. {sentence}</translation>
+    </message>
+    <message>
+        <source>The job is copied as {written}.</source>
+        <translation>Le dossier est copié sous {written}.</translation>
+    </message>
+    <message>
+        <source>Open a job first: the test is kept in it.</source>
+        <translation>Ouvrez d’abord un dossier&#xa0;: l’essai y est conservé.</translation>
+    </message>
+    <message>
+        <source>A test is running: end it before another one is kept.</source>
+        <translation>Un essai est en cours&#xa0;: terminez-le avant d’en conserver un autre.</translation>
+    </message>
+    <message>
+        <source>Kept as test {number}, marked as typed from a hand-written record.</source>
+        <translation>Conservé comme essai {number}, marqué comme saisi d’après des notes à la main.</translation>
+    </message>
+    <message>
+        <source>There are no points to copy.</source>
+        <translation>Il n’y a pas de points à copier.</translation>
+    </message>
+    <message>
+        <source>The points are in the clipboard, ready for a spreadsheet.</source>
+        <translation>Les points sont dans le presse-papiers, prêts pour un tableur.</translation>
+    </message>
+    <message>
+        <source>There is no result to copy.</source>
+        <translation>Il n’y a pas de résultat à copier.</translation>
+    </message>
+    <message>
+        <source>The results are in the clipboard, ready for a spreadsheet.</source>
+        <translation>Les résultats sont dans le presse-papiers, prêts pour un tableur.</translation>
+    </message>
+    <message>
+        <source>Written: {path}.</source>
+        <translation>Écrit&#xa0;: {path}.</translation>
+    </message>
+    <message>
+        <source>It could not be written: {reason}.</source>
+        <translation>L’écriture a échoué&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Enregistrer le rapport</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Export the test</source>
+        <translation>Exporter l’essai</translation>
+    </message>
+    <message>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Export as HPXML</source>
+        <translation>Exporter en HPXML</translation>
+    </message>
+    <message>
+        <source>HPXML (*.xml)</source>
+        <translation>HPXML (*.xml)</translation>
+    </message>
+    <message>
+        <source>Export the tables into a folder</source>
+        <translation>Exporter les tableaux dans un répertoire</translation>
+    </message>
+    <message>
+        <source>Preparation sheet</source>
+        <translation>Fiche de préparation</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texte (*.txt)</translation>
+    </message>
+    <message>
+        <source>Save the plot</source>
+        <translation>Enregistrer le graphique</translation>
+    </message>
+    <message>
+        <source>The plot could not be saved: {reason}.</source>
+        <translation>Le graphique n’a pas pu être enregistré&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The plot is saved as {written}.</source>
+        <translation>Le graphique est enregistré sous {written}.</translation>
+    </message>
+    <message>
+        <source>There is no test yet to make a report of.</source>
+        <translation>Il n’y a pas encore d’essai pour faire un rapport.</translation>
+    </message>
+    <message>
+        <source>The test is still running; the report follows when it has ended.</source>
+        <translation>L’essai est encore en cours&#x202f;; le rapport suit quand il est terminé.</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Images (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>A photo of it</source>
+        <translation>Une photo de cela</translation>
+    </message>
+    <message>
+        <source>{word}: on, {phones}</source>
+        <translation>{word}&#xa0;: actif, {phones}</translation>
+    </message>
+    <message>
+        <source>The time is up: stop the fog, look once more.</source>
+        <translation>Le temps est écoulé&#xa0;: arrêtez la fumée, regardez encore une fois.</translation>
+    </message>
+    <message>
+        <source>{time} left</source>
+        <translation>encore {time}</translation>
+    </message>
+    <message>
+        <source>This machine has no program that plays a sound (paplay or aplay).</source>
+        <translation>Cette machine n’a pas de programme qui joue un son (paplay ou aplay).</translation>
+    </message>
+    <message>
+        <source>Hold a pressure first: the house has to stand while a zone is read.</source>
+        <translation>Maintenez d’abord une pression&#xa0;: la maison doit être stable pendant la lecture d’une zone.</translation>
+    </message>
+    <message>
+        <source>No gauge of the rig reads a zone: type what your gauge shows.</source>
+        <translation>Aucun manomètre de l’appareillage ne lit une zone&#xa0;: saisissez ce que montre le vôtre.</translation>
+    </message>
+    <message>
+        <source>Leak {leak}</source>
+        <translation>Fuite {leak}</translation>
+    </message>
+    <message>
+        <source>What was held cannot be judged: {error}.</source>
+        <translation>Ce qui a été maintenu ne peut pas être jugé&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>No pressure is held: begin to hold one first (H).</source>
+        <translation>Aucune pression n’est maintenue&#xa0;: commencez par en maintenir une (H).</translation>
+    </message>
+    <message>
+        <source>Jobs (*.airseam)</source>
+        <translation>Dossiers (*.airseam)</translation>
+    </message>
+    <message>
+        <source>New job: where is it kept?</source>
+        <translation>Nouveau dossier&#xa0;: où le conserver&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Open a job</source>
+        <translation>Ouvrir un dossier</translation>
+    </message>
+    <message>
+        <source>A photo of the leak</source>
+        <translation>Une photo de la fuite</translation>
+    </message>
+    <message>
+        <source>A plan for the pins</source>
+        <translation>Un plan pour les repères</translation>
+    </message>
+    <message>
+        <source>What was copied is no picture.</source>
+        <translation>Ce qui a été copié n’est pas une image.</translation>
+    </message>
+    <message>
+        <source>Choose the leak first that the picture is of.</source>
+        <translation>Choisissez d’abord la fuite que montre l’image.</translation>
+    </message>
+    <message>
+        <source>Hand-outs: into which folder?</source>
+        <translation>Fiches à remettre&#xa0;: dans quel répertoire&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Done today: into which folder?</source>
+        <translation>Fait aujourd’hui&#xa0;: dans quel répertoire&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Saved in {folder}: {names}.</source>
+        <translation>Enregistré dans {folder}&#xa0;: {names}.</translation>
+    </message>
+    <message>
+        <source>A logo for the reports</source>
+        <translation>Un logo pour les rapports</translation>
+    </message>
+    <message>
+        <source>Choose a folder</source>
+        <translation>Choisir un répertoire</translation>
+    </message>
+    <message>
+        <source>Issued: {version}. Save it as PDF to hand it over.</source>
+        <translation>Émis&#xa0;: {version}. Enregistrez-le en PDF pour le remettre.</translation>
+    </message>
+    <message>
+        <source>The report was not issued. {words}</source>
+        <translation>Le rapport n’a pas été émis. {words}</translation>
+    </message>
+    <message>
+        <source>The page for phones has ended after four hours.</source>
+        <translation>La page pour téléphones s’est arrêtée après quatre heures.</translation>
+    </message>
+    <message>
+        <source>Save as PNG…</source>
+        <translation>Enregistrer en PNG…</translation>
+    </message>
+    <message>
+        <source>Save as SVG…</source>
+        <translation>Enregistrer en SVG…</translation>
+    </message>
+    <message>
+        <source>Save the numbers as CSV…</source>
+        <translation>Enregistrer les nombres en CSV…</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Tout montrer</translation>
+    </message>
+    <message>
+        <source>Field checks over time</source>
+        <translation>Contrôles sur site au fil du temps</translation>
+    </message>
+    <message>
+        <source>{day}: {share} of what is allowed</source>
+        <translation>{day}&#xa0;: {share} de ce qui est admis</translation>
+    </message>
+    <message>
+        <source>difference as a share of what is allowed (dashed)</source>
+        <translation>écart en part de ce qui est admis (tirets)</translation>
+    </message>
+    <message>
+        <source>● depressurize</source>
+        <translation>● dépression</translation>
+    </message>
+    <message>
+        <source>■ pressurize</source>
+        <translation>■ surpression</translation>
+    </message>
+    <message>
+        <source>Flow against envelope pressure</source>
+        <translation>Débit selon la pression</translation>
+    </message>
+    <message>
+        <source>thick: level between changes, with its 95 % band</source>
+        <translation>épais&#xa0;: niveau entre changements, avec sa bande à 95 %</translation>
+    </message>
+    <message>
+        <source>Last 10 minutes</source>
+        <translation>10 dernières minutes</translation>
+    </message>
+    <message>
+        <source>leakage flow, {unit}</source>
+        <translation>débit de fuite, {unit}</translation>
+    </message>
+    <message>
+        <source>off the line, %</source>
+        <translation>écart à la droite, %</translation>
+    </message>
+    <message>
+        <source>envelope pressure, Pa</source>
+        <translation>différence de pression, Pa</translation>
+    </message>
+    <message>
+        <source>Leakage curves</source>
+        <translation>Courbes de fuite</translation>
+    </message>
+    <message>
+        <source>Last 3 minutes</source>
+        <translation>3 dernières minutes</translation>
+    </message>
+    <message>
+        <source>The pressure is drawn here once a rig is connected.</source>
+        <translation>La pression s’affiche ici dès qu’un appareillage est connecté.</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pdf *.png *.jpg *.jpeg *.txt);;All files (*)</source>
+        <translation>Certificats (*.pdf *.png *.jpg *.jpeg *.txt);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>The certificate is kept as {name}.</source>
+        <translation>Le certificat est conservé sous {name}.</translation>
+    </message>
+    <message>
+        <source>Kept in the register. {verdict}</source>
+        <translation>Conservé dans le registre. {verdict}</translation>
+    </message>
+    <message>
+        <source>The calibration certificate</source>
+        <translation>Le certificat d’étalonnage</translation>
+    </message>
+    <message>
+        <source>A rig with more than one flow range has to be connected.</source>
+        <translation>Un appareillage à plusieurs plages de débit doit être connecté.</translation>
+    </message>
+    <message>
+        <source> with 1 point taken</source>
+        <translation> avec 1 point mesuré</translation>
+    </message>
+    <message>
+        <source> with {count} points taken</source>
+        <translation> avec {count} points mesurés</translation>
+    </message>
+    <message>
+        <source>Test {number} of {when} was interrupted{points}; every reading up to then is safe.</source>
+        <translation>L’essai {number} du {when} a été interrompu{points}&#x202f;; chaque lecture jusque-là est conservée.</translation>
+    </message>
+    <message>
+        <source>A rig has to be connected, and no test may be running.</source>
+        <translation>Un appareillage doit être connecté, et aucun essai ne doit être en cours.</translation>
+    </message>
+    <message>
+        <source>The test cannot go on: {error}.</source>
+        <translation>L’essai ne peut pas continuer&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>A point can be taken again only while its test runs.</source>
+        <translation>Un point ne peut être repris que pendant son essai.</translation>
+    </message>
+    <message>
+        <source>Choose in the table which point is to be taken again.</source>
+        <translation>Choisissez dans le tableau le point à mesurer de nouveau.</translation>
+    </message>
+    <message>
+        <source>The point is taken again next; the old one is left out and stays in the record.</source>
+        <translation>Le point est mesuré de nouveau ensuite&#x202f;; l’ancien est écarté et reste dans l’enregistrement.</translation>
+    </message>
+    <message>
+        <source>No rig is connected.</source>
+        <translation>Aucun appareillage n’est connecté.</translation>
+    </message>
+    <message>
+        <source>The report could not be made: {error}</source>
+        <translation>Le rapport n’a pas pu être établi&#xa0;: {error}</translation>
+    </message>
+    <message>
+        <source>The report is saved as {written}.</source>
+        <translation>Le rapport est enregistré sous {written}.</translation>
+    </message>
+    <message>
+        <source>The report could not be saved: {reason}.</source>
+        <translation>Le rapport n’a pas pu être enregistré&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The test is saved as {written}.</source>
+        <translation>L’essai est enregistré sous {written}.</translation>
+    </message>
+    <message>
+        <source>The test could not be saved: {reason}.</source>
+        <translation>L’essai n’a pas pu être enregistré&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The fragment is saved as {written}.</source>
+        <translation>L’extrait est enregistré sous {written}.</translation>
+    </message>
+    <message>
+        <source>The fragment could not be saved: {reason}.</source>
+        <translation>L’extrait n’a pas pu être enregistré&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>{count} tables are saved in {folder}.</source>
+        <translation>{count} tableaux sont enregistrés dans {folder}.</translation>
+    </message>
+    <message>
+        <source>Rig files (*.toml)</source>
+        <translation>Appareillages (*.toml)</translation>
+    </message>
+    <message>
+        <source>You have joined the class at {place}.</source>
+        <translation>Vous avez rejoint le cours à {place}.</translation>
+    </message>
+    <message>
+        <source>Copied: {text}</source>
+        <translation>Copié&#xa0;: {text}</translation>
+    </message>
+    <message>
+        <source>No serial port was found.</source>
+        <translation>Aucun port série n’a été trouvé.</translation>
+    </message>
+    <message>
+        <source>{count} ports found.</source>
+        <translation>{count} ports trouvés.</translation>
+    </message>
+    <message>
+        <source>{count} found.</source>
+        <translation>{count} trouvés.</translation>
+    </message>
+    <message>
+        <source>No instrument was found.</source>
+        <translation>Aucun appareil n’a été trouvé.</translation>
+    </message>
+    <message>
+        <source>There is no serial port.</source>
+        <translation>Il n’y a pas de port série.</translation>
+    </message>
+    <message>
+        <source>The rig file could not be saved: {reason}.</source>
+        <translation>L’appareillage n’a pas pu être enregistré&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The rig is saved as {written}.</source>
+        <translation>L’appareillage est enregistré sous {written}.</translation>
+    </message>
+    <message>
+        <source>Load a rig file</source>
+        <translation>Charger un appareillage</translation>
+    </message>
+    <message>
+        <source>Save the rig</source>
+        <translation>Enregistrer l’appareillage</translation>
+    </message>
+    <message>
+        <source>The ports could not be listed: {error}.</source>
+        <translation>Les ports n’ont pas pu être listés&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The settings could not be read, the defaults are used ({error}).</source>
+        <translation>Les réglages n’ont pas pu être lus, ceux d’origine sont utilisés ({error}).</translation>
+    </message>
+    <message>
+        <source>The settings could not be kept ({reason}).</source>
+        <translation>Les réglages n’ont pas pu être enregistrés ({reason}).</translation>
+    </message>
+    <message>
+        <source>test {number}</source>
+        <translation>essai {number}</translation>
+    </message>
+    <message>
+        <source>The two tests cannot be compared: {error}.</source>
+        <translation>Les deux essais ne peuvent pas être comparés&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>What a bundle for support holds stands below. Look at it before you hand it on.</source>
+        <translation>Le contenu d’un paquet pour l’assistance figure ci-dessous. Regardez-le avant de le transmettre.</translation>
+    </message>
+    <message>
+        <source>Save the key sheet</source>
+        <translation>Enregistrer la fiche des touches</translation>
+    </message>
+    <message>
+        <source>The system cannot be told: {error}.</source>
+        <translation>Le système ne peut pas en être informé&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The system cannot be told: {reason}.</source>
+        <translation>Le système ne peut pas en être informé&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>{told} “airseam associate --remove” takes it back.</source>
+        <translation>{told} «&#xa0;airseam associate --remove&#xa0;» l’annule.</translation>
+    </message>
+    <message>
+        <source>{sentence} A running test goes on; you may go on too.</source>
+        <translation>{sentence} Un essai en cours continue&#x202f;; vous pouvez continuer aussi.</translation>
+    </message>
+    <message>
+        <source>Save the bundle</source>
+        <translation>Enregistrer le paquet</translation>
+    </message>
+    <message>
+        <source>ZIP (*.zip)</source>
+        <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>Choose the port of the gauge first.</source>
+        <translation>Choisissez d’abord le port du manomètre.</translation>
+    </message>
+    <message>
+        <source>The profile is not saved: {error}.</source>
+        <translation>Le profil n’est pas enregistré&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The profile is saved as {path}, and the gauge stands in your own rig.</source>
+        <translation>Le profil est enregistré sous {path}, et le manomètre figure dans votre propre appareillage.</translation>
+    </message>
+    <message>
+        <source>Type what the gauge shows at any time. A test says when a reading is needed.</source>
+        <translation>Saisissez à tout moment ce que montre le manomètre. L’essai dit quand une lecture est nécessaire.</translation>
+    </message>
+    <message>
+        <source>nothing typed yet</source>
+        <translation>rien de saisi</translation>
+    </message>
+    <message>
+        <source>typed just now</source>
+        <translation>saisi à l’instant</translation>
+    </message>
+    <message>
+        <source>typed {seconds} s ago</source>
+        <translation>saisi il y a {seconds} s</translation>
+    </message>
+    <message>
+        <source>typed {minutes} min ago</source>
+        <translation>saisi il y a {minutes} min</translation>
+    </message>
+    <message>
+        <source>Is this test valid?</source>
+        <translation>Cet essai est-il valable&#x202f;?</translation>
+    </message>
+    <message>
+        <source>The requirements of the method are checked from two points on.</source>
+        <translation>Les exigences de la méthode sont vérifiées à partir de deux points.</translation>
+    </message>
+    <message>
+        <source>{text}. Clause {clause}, {source}.</source>
+        <translation>{text}. Article {clause}, {source}.</translation>
+    </message>
+    <message>
+        <source>{failed} of {total} not met</source>
+        <translation>{failed} sur {total} non satisfaites</translation>
+    </message>
+    <message>
+        <source>could not be checked</source>
+        <translation>non vérifiables</translation>
+    </message>
+    <message>
+        <source>still to come</source>
+        <translation>à venir</translation>
+    </message>
+    <message>
+        <source>{open_items} of {total} {words}</source>
+        <translation>{open_items} sur {total} {words}</translation>
+    </message>
+    <message>
+        <source>all {total} met</source>
+        <translation>les {total} satisfaites</translation>
+    </message>
+    <message>
+        <source>From two points on.</source>
+        <translation>À partir de deux points.</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>Quantities</source>
+        <translation>Grandeurs</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertitude</translation>
+    </message>
+    <message>
+        <source>Meaning</source>
+        <translation>Sens</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Corrections</translation>
+    </message>
+    <message>
+        <source>Join both gauges to one hose. Take a point with the hose open, then raise the pressure, by the fan or by a syringe, hold it, and take the next.</source>
+        <translation>Reliez les deux manomètres à un même tube. Prenez un point tube ouvert, augmentez ensuite la pression, avec le ventilateur ou une seringue, maintenez-la, et prenez le suivant.</translation>
+    </message>
+    <message>
+        <source>The rig is no longer connected.</source>
+        <translation>L’appareillage n’est plus connecté.</translation>
+    </message>
+    <message>
+        <source>No point: {words}.</source>
+        <translation>Pas de point&#xa0;: {words}.</translation>
+    </message>
+    <message>
+        <source>Reading for {seconds} s…</source>
+        <translation>Lecture pendant {seconds} s…</translation>
+    </message>
+    <message>
+        <source>Take a point</source>
+        <translation>Prendre un point</translation>
+    </message>
+    <message>
+        <source>Connect the rig with both gauges first.</source>
+        <translation>Connectez d’abord l’appareillage avec les deux manomètres.</translation>
+    </message>
+    <message>
+        <source>The rig needs two pressure channels: give the second gauge a role, such as tap 2.</source>
+        <translation>L’appareillage doit avoir deux voies de pression&#xa0;: donnez un rôle au second manomètre, comme prise 2.</translation>
+    </message>
+    <message>
+        <source>Choose another channel for the second gauge.</source>
+        <translation>Choisissez une autre voie pour le second manomètre.</translation>
+    </message>
+    <message>
+        <source>Register both gauges, and say which is which.</source>
+        <translation>Inscrivez les deux manomètres au registre, et dites lequel est lequel.</translation>
+    </message>
+    <message>
+        <source>{count} more points, one of them near zero.</source>
+        <translation>Encore {count} points, dont un près de zéro.</translation>
+    </message>
+    <message>
+        <source>1 more point, one of them near zero.</source>
+        <translation>Encore 1 point, dont un près de zéro.</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Premier</translation>
+    </message>
+    <message>
+        <source>Second</source>
+        <translation>Second</translation>
+    </message>
+    <message>
+        <source>Apart</source>
+        <translation>Écart</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation>Admis</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Points</translation>
+    </message>
+    <message>
+        <source>No point is taken yet.</source>
+        <translation>Aucun point n’est encore pris.</translation>
+    </message>
+    <message>
+        <source>The line grows here, point by point.</source>
+        <translation>La droite se forme ici, point par point.</translation>
+    </message>
+    <message>
+        <source>flow, {unit}</source>
+        <translation>débit, {unit}</translation>
+    </message>
+    <message>
+        <source>flow, {unit}; dotted: {step} ± {half} at 50 Pa after point {changed_at}</source>
+        <translation>débit, {unit}&#x202f;; pointillé&#xa0;: {step} ± {half} à 50 Pa après le point {changed_at}</translation>
+    </message>
+    <message>
+        <source>1 point is not shown: pressure or flow is not above 0.</source>
+        <translation>1 point n’est pas montré&#xa0;: pression ou débit ne dépasse pas 0.</translation>
+    </message>
+    <message>
+        <source>{count} points are not shown: pressure or flow is not above 0.</source>
+        <translation>{count} points ne sont pas montrés&#xa0;: pression ou débit ne dépasse pas 0.</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>figé</translation>
+    </message>
+    <message>
+        <source>answers late</source>
+        <translation>répond tard</translation>
+    </message>
+    <message>
+        <source>zero moved</source>
+        <translation>zéro décalé</translation>
+    </message>
+    <message>
+        <source>battery low</source>
+        <translation>pile faible</translation>
+    </message>
+    <message>
+        <source>{name} answers after {time} ms.</source>
+        <translation>{name} répond après {time} ms.</translation>
+    </message>
+    <message>
+        <source>nothing stands still</source>
+        <translation>rien n’est figé</translation>
+    </message>
+    <message>
+        <source>no drop-outs</source>
+        <translation>pas de coupures</translation>
+    </message>
+    <message>
+        <source>Without a volume the result is a flow and no air change rate.</source>
+        <translation>Sans volume, le résultat est un débit et non un taux de renouvellement d’air.</translation>
+    </message>
+    <message>
+        <source>5 % of volume moves the air change rate by 5 %.</source>
+        <translation>5 % de volume changent le taux de renouvellement d’air de 5 %.</translation>
+    </message>
+    <message>
+        <source>5 % of volume moves the result by {step}: {middle} would be {low} or {high}.</source>
+        <translation>5 % de volume changent le résultat de {step}&#xa0;: {middle} deviendrait {low} ou {high}.</translation>
+    </message>
+    <message>
+        <source>Volume over floor area gives rooms {shown} high. Is one of the two mistyped?</source>
+        <translation>Le volume divisé par la surface donne des pièces de {shown} de haut. Une faute de frappe&#x202f;?</translation>
+    </message>
+    <message>
+        <source>No body of this volume has less than {shown} of surface.</source>
+        <translation>Aucun corps de ce volume n’a moins de {shown} de surface.</translation>
+    </message>
+    <message>
+        <source>Very much surface for this volume. Is one of the two mistyped?</source>
+        <translation>Beaucoup de surface pour ce volume. Une faute de frappe&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Less than the rooms are high ({shown} by volume and floor area).</source>
+        <translation>Moins que la hauteur des pièces ({shown} d’après volume et surface).</translation>
+    </message>
+    <message>
+        <source>Unusual for the inside of a building. A number with °F or °C is read as such.</source>
+        <translation>Inhabituel à l’intérieur d’un bâtiment. Un nombre avec °F ou °C est lu comme tel.</translation>
+    </message>
+    <message>
+        <source>Much warmer outside than inside. Are the two swapped?</source>
+        <translation>Beaucoup plus chaud dehors que dedans. Les deux sont-elles inversées&#x202f;?</translation>
+    </message>
+    <message>
+        <source>About {shown} is usual at this altitude; not the value brought to sea level?</source>
+        <translation>Environ {shown} est habituel à cette altitude&#x202f;; est-ce la valeur ramenée au niveau de la mer&#x202f;?</translation>
+    </message>
+    <message>
+        <source>So much wind makes the interval wide. A calmer hour may be worth waiting for.</source>
+        <translation>Tant de vent élargit l’intervalle. Une heure plus calme mérite peut-être l’attente.</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Débit</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>Fuites</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>Ce qui reste</translation>
+    </message>
+    <message>
+        <source>How to look</source>
+        <translation>Comment chercher</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zones</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Téléphone</translation>
+    </message>
+    <message>
+        <source>No rig is connected. Connect one in Rig, then hold a pressure here.</source>
+        <translation>Aucun appareillage n’est connecté. Connectez-en un sous Appareils, puis maintenez ici une pression.</translation>
+    </message>
+    <message>
+        <source>No job is open: marks and leaks need one. Make one with Ctrl+N.</source>
+        <translation>Aucun dossier n’est ouvert&#xa0;: repères et fuites en ont besoin. Créez-en un avec Ctrl+N.</translation>
+    </message>
+    <message>
+        <source>No pressure is held. Choose one, then go and look for leaks while the fan holds it.</source>
+        <translation>Pas de pression maintenue&#xa0;: choisissez-en une, puis cherchez.</translation>
+    </message>
+    <message>
+        <source>{text} held</source>
+        <translation>{text} maintenus</translation>
+    </message>
+    <message>
+        <source>{text}, wanted {target}</source>
+        <translation>{text}, voulu {target}</translation>
+    </message>
+    <message>
+        <source>Leakage flow at {reference} Pa, now</source>
+        <translation>Débit de fuite à {reference} Pa, maintenant</translation>
+    </message>
+    <message>
+        <source>{caption}: no figure yet</source>
+        <translation>{caption}&#xa0;: pas encore de valeur</translation>
+    </message>
+    <message>
+        <source>, brought from {held_pa} Pa</source>
+        <translation>, ramené de {held_pa} Pa</translation>
+    </message>
+    <message>
+        <source>{text} air changes per hour at 50 Pa{far}</source>
+        <translation>{text} renouvellements par heure à 50 Pa{far}</translation>
+    </message>
+    <message>
+        <source>The wind at this house is being learnt: {wait} s to go.</source>
+        <translation>Le vent sur cette maison est en cours d’apprentissage&#xa0;: encore {wait} s.</translation>
+    </message>
+    <message>
+        <source>No reading to show.</source>
+        <translation>Pas de lecture à montrer.</translation>
+    </message>
+    <message>
+        <source>± {half} {unit} (95 %) over the last 10 s, each reading brought to {reference} Pa</source>
+        <translation>± {half} {unit} (95 %) sur les 10 dernières s, chaque lecture ramenée à {reference} Pa</translation>
+    </message>
+    <message>
+        <source>No target at 50 Pa is set for the stage.</source>
+        <translation>Aucun objectif à 50 Pa n’est fixé pour l’étape.</translation>
+    </message>
+    <message>
+        <source>At the target of {goal}: only a test by the method counts</source>
+        <translation>À l’objectif de {goal}&#xa0;: seul un essai selon la méthode compte</translation>
+    </message>
+    <message>
+        <source>Above the target of {goal}</source>
+        <translation>Au-dessus de l’objectif de {goal}</translation>
+    </message>
+    <message>
+        <source>{share} % of the way from {begun} to the target of {goal}</source>
+        <translation>{share} % du chemin de {begun} à l’objectif de {goal}</translation>
+    </message>
+    <message>
+        <source>Since the mark at {counted_from}</source>
+        <translation>Depuis le repère de {counted_from}</translation>
+    </message>
+    <message>
+        <source>Since you started</source>
+        <translation>Depuis le début</translation>
+    </message>
+    <message>
+        <source>± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)</source>
+        <translation>± {half} (95 %) · comme un trou à arête vive de {text} {unit} à {reference} Pa (Cd 0.611)</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sûr</translation>
+    </message>
+    <message>
+        <source>not sure: as small as the wind</source>
+        <translation>pas sûr&#xa0;: aussi petit que le vent</translation>
+    </message>
+    <message>
+        <source>too windy to tell</source>
+        <translation>trop de vent pour le dire</translation>
+    </message>
+    <message>
+        <source>Least change that can be told in 30 s now: {text} {unit} ({share} %)</source>
+        <translation>Plus petit changement décelable en 30 s à présent&#xa0;: {text} {unit} ({share} %)</translation>
+    </message>
+    <message>
+        <source>{waited} s to go</source>
+        <translation>encore {waited} s</translation>
+    </message>
+    <message>
+        <source>nothing quiet before it</source>
+        <translation>rien de calme avant</translation>
+    </message>
+    <message>
+        <source>not told from none (± {plus_minus})</source>
+        <translation>non distinct de zéro (± {plus_minus})</translation>
+    </message>
+    <message>
+        <source>Unnamed</source>
+        <translation>Sans nom</translation>
+    </message>
+    <message>
+        <source>no data</source>
+        <translation>pas de données</translation>
+    </message>
+    <message>
+        <source>data {seconds} s old</source>
+        <translation>données d’il y a {seconds} s</translation>
+    </message>
+    <message>
+        <source>data older than 100 s</source>
+        <translation>données de plus de 100 s</translation>
+    </message>
+    <message>
+        <source>from here</source>
+        <translation>à partir d’ici</translation>
+    </message>
+    <message>
+        <source>found {leak}</source>
+        <translation>trouvé {leak}</translation>
+    </message>
+    <message>
+        <source>looks like a seal</source>
+        <translation>semble un colmatage</translation>
+    </message>
+    <message>
+        <source>As it is now</source>
+        <translation>Tel qu’il est maintenant</translation>
+    </message>
+    <message>
+        <source>Without a number</source>
+        <translation>Sans numéro</translation>
+    </message>
+    <message>
+        <source>{number}, revision {revision}</source>
+        <translation>{number}, révision {revision}</translation>
+    </message>
+    <message>
+        <source> Issued again: {reason}.</source>
+        <translation> Émis de nouveau&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>Issued {time}, signed by {signed_by}. It never changes.{reason}</source>
+        <translation>Émis le {time}, signé par {signed_by}. Il ne change plus.{reason}</translation>
+    </message>
+    <message>
+        <source>A draft. Made to find leaks: it is issued without a number.</source>
+        <translation>Projet pour chercher des fuites&#xa0;: émis sans numéro.</translation>
+    </message>
+    <message>
+        <source>A draft. It would be issued as {number}.</source>
+        <translation>Projet. Il serait émis sous {number}.</translation>
+    </message>
+    <message>
+        <source>Edited since the last issue: {changed}.</source>
+        <translation>Modifié depuis la dernière émission&#xa0;: {changed}.</translation>
+    </message>
+    <message>
+        <source>As it was issued last.</source>
+        <translation>Tel qu’émis en dernier.</translation>
+    </message>
+    <message>
+        <source>{what} Another issue would be revision {count}.</source>
+        <translation>{what} Une nouvelle émission serait la révision {count}.</translation>
+    </message>
+    <message>
+        <source>Power law</source>
+        <translation>Loi de puissance</translation>
+    </message>
+    <message>
+        <source>Polynomial of the pressure</source>
+        <translation>Polynôme de la pression</translation>
+    </message>
+    <message>
+        <source>Polynomial of its root</source>
+        <translation>Polynôme de sa racine</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Coefficient in m³/(h·Paⁿ); exponent</source>
+        <translation>Coefficient en m³/(h·Paⁿ)&#x202f;; exposant</translation>
+    </message>
+    <message>
+        <source>c0; c1; c2 … in m³/h</source>
+        <translation>c0; c1; c2 … en m³/h</translation>
+    </message>
+    <message>
+        <source>Pa m³/h; Pa m³/h; …</source>
+        <translation>Pa m³/h; Pa m³/h; …</translation>
+    </message>
+    <message>
+        <source>Due date is {due}: a day after the calibration is needed.</source>
+        <translation>L’échéance est le {due}&#xa0;: il faut un jour après l’étalonnage.</translation>
+    </message>
+    <message>
+        <source>Upper end is {high} Pa: more than {low} Pa is needed.</source>
+        <translation>La limite haute est {high} Pa&#xa0;: il faut plus de {low} Pa.</translation>
+    </message>
+    <message>
+        <source>These numbers are no calibration: {words}.</source>
+        <translation>Ces nombres ne sont pas un étalonnage&#xa0;: {words}.</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non précisé</translation>
+    </message>
+    <message>
+        <source>The rig measures this; the value here counts where it does not read.</source>
+        <translation>L’appareillage le mesure&#x202f;; la valeur d’ici compte là où il ne lit pas.</translation>
+    </message>
+    <message>
+        <source>Its report carries no certificate number; leaks come first.</source>
+        <translation>Son rapport n’a pas de numéro de certificat&#x202f;; les fuites viennent d’abord.</translation>
+    </message>
+    <message>
+        <source>Kind, limits and state of the building are remembered for each stage.</source>
+        <translation>Type, limites et état du bâtiment sont retenus pour chaque étape.</translation>
+    </message>
+    <message>
+        <source>Highest first: it shows a loose seal at once.</source>
+        <translation>La plus haute d’abord&#xa0;: un joint défait se voit aussitôt.</translation>
+    </message>
+    <message>
+        <source>There is no job in this folder yet. Choose the folder in which your jobs are kept.</source>
+        <translation>Il n’y a pas encore de dossier dans ce répertoire. Choisissez celui où se trouvent vos dossiers.</translation>
+    </message>
+    <message>
+        <source>{count} of {known} lines</source>
+        <translation>{count} lignes sur {known}</translation>
+    </message>
+    <message>
+        <source>{known} lines, newest first</source>
+        <translation>{known} lignes, les plus récentes d’abord</translation>
+    </message>
+    <message>
+        <source>{lines}, one for each test.</source>
+        <translation>{lines}, une pour chaque essai.</translation>
+    </message>
+    <message>
+        <source>No job has these words; {known} lines were looked at.</source>
+        <translation>Aucun dossier ne contient ces mots&#x202f;; {known} lignes ont été examinées.</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Toujours</translation>
+    </message>
+    <message>
+        <source>Stop the fan, at once, from anywhere. A running test is paused and can go on; nothing is lost.</source>
+        <translation>Arrête le ventilateur, aussitôt et de partout. Un essai en cours est suspendu et peut reprendre&#x202f;; rien n’est perdu.</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Press the big button at the bottom right: it does what the sentence beside it says.</source>
+        <translation>Presse le grand bouton en bas à droite&#xa0;: il fait ce que dit la phrase à côté.</translation>
+    </message>
+    <message>
+        <source>1 to 7</source>
+        <translation>1 à 7</translation>
+    </message>
+    <message>
+        <source>Go to Job, Set-up, Rig, Test, Hunt, Stages, Report.</source>
+        <translation>Aller à Dossier, Préparation, Appareils, Essai, Recherche, Étapes, Rapport.</translation>
+    </message>
+    <message>
+        <source>Show this sheet, and go back.</source>
+        <translation>Montre cette fiche, et revient.</translation>
+    </message>
+    <message>
+        <source>Find a command by its words.</source>
+        <translation>Cherche une commande par ses mots.</translation>
+    </message>
+    <message>
+        <source>Whole screen, in Hunt few huge figures, and back.</source>
+        <translation>Plein écran, en recherche quelques très grands chiffres, et retour.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>Make a new job.</source>
+        <translation>Crée un nouveau dossier.</translation>
+    </message>
+    <message>
+        <source>Open a job; or drop its file on the window, or a rig file.</source>
+        <translation>Ouvre un dossier&#x202f;; ou déposez son fichier, ou un appareillage, sur la fenêtre.</translation>
+    </message>
+    <message>
+        <source>Find a job in a folder by street, client, number or date.</source>
+        <translation>Cherche un dossier dans un répertoire par rue, client, numéro ou date.</translation>
+    </message>
+    <message>
+        <source>Copy the job into the backup folder.</source>
+        <translation>Copie le dossier dans le répertoire de sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Take back the last edit, in Test the last strike; measured data is never taken back.</source>
+        <translation>Annule la dernière modification, sous Essai le dernier point écarté&#x202f;; les mesures ne sont jamais annulées.</translation>
+    </message>
+    <message>
+        <source>Do it again.</source>
+        <translation>La rétablit.</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Essai</translation>
+    </message>
+    <message>
+        <source>Show how far the points lie off the line, and back.</source>
+        <translation>Montre l’écart des points à la droite, et revient.</translation>
+    </message>
+    <message>
+        <source>Show every correction from the readings to the line, and back.</source>
+        <translation>Montre chaque correction des lectures à la droite, et revient.</translation>
+    </message>
+    <message>
+        <source>Strike the point that is chosen in the table, or restore it.</source>
+        <translation>Écarte le point choisi dans le tableau, ou le reprend.</translation>
+    </message>
+    <message>
+        <source>Take the chosen point again, or begin the one anew that is being taken.</source>
+        <translation>Mesure de nouveau le point choisi, ou recommence celui en cours.</translation>
+    </message>
+    <message>
+        <source>Another flow range is fitted: the fan is stopped, the point is begun again.</source>
+        <translation>Une autre plage de débit est montée&#xa0;: le ventilateur s’arrête, le point est recommencé.</translation>
+    </message>
+    <message>
+        <source>Go on with a test that was cut short.</source>
+        <translation>Poursuit un essai interrompu.</translation>
+    </message>
+    <message>
+        <source>Show all in the plots.</source>
+        <translation>Montre tout dans les graphiques.</translation>
+    </message>
+    <message>
+        <source>Wheel, drag</source>
+        <translation>Molette, glisser</translation>
+    </message>
+    <message>
+        <source>Zoom and move a plot. The right button saves it as PNG, SVG or CSV.</source>
+        <translation>Agrandit et déplace un graphique. Le bouton droit l’enregistre en PNG, SVG ou CSV.</translation>
+    </message>
+    <message>
+        <source>Hunt</source>
+        <translation>Recherche</translation>
+    </message>
+    <message>
+        <source>Hold a pressure, and end it.</source>
+        <translation>Maintient une pression, et y met fin.</translation>
+    </message>
+    <message>
+        <source>Hold 5 Pa more or less, or the same pressure in the other direction.</source>
+        <translation>Maintient 5 Pa de plus ou de moins, ou la même pression dans l’autre sens.</translation>
+    </message>
+    <message>
+        <source>Sealing starts, sealing is done: half a minute later stands here what it brought.</source>
+        <translation>Le colmatage commence, est fini&#xa0;: une demi-minute après s’affiche ici ce qu’il a apporté.</translation>
+    </message>
+    <message>
+        <source>Note of this moment, new leak that was found now.</source>
+        <translation>Note sur cet instant, nouvelle fuite trouvée à l’instant.</translation>
+    </message>
+    <message>
+        <source>Count the change from this moment on.</source>
+        <translation>Compte le changement à partir de cet instant.</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Rapport</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF.</source>
+        <translation>Enregistre le rapport en PDF.</translation>
+    </message>
+    <message>
+        <source>Export the tables as CSV; Ctrl+Shift+E the test as JSON.</source>
+        <translation>Exporte les tableaux en CSV&#x202f;; Ctrl+Maj+E l’essai en JSON.</translation>
+    </message>
+    <message>
+        <source>Copy the points for a spreadsheet.</source>
+        <translation>Copie les points pour un tableur.</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Affichage</translation>
+    </message>
+    <message>
+        <source>Change between SI and US units; what is stored stays as it is.</source>
+        <translation>Passe des unités SI aux unités US&#x202f;; ce qui est conservé reste tel quel.</translation>
+    </message>
+    <message>
+        <source>Settings: office, units, folders, theme, size of everything.</source>
+        <translation>Réglages&#xa0;: bureau, unités, répertoires, langue, thème, taille de tout.</translation>
+    </message>
+    <message>
+        <source>Next theme: as the system, dark, light, sunlight.</source>
+        <translation>Thème suivant&#xa0;: comme le système, sombre, clair, plein soleil.</translation>
+    </message>
+    <message>
+        <source>Before the fan starts every flame is out, ashes are cold and covered, and everybody in the building knows.</source>
+        <translation>Avant que le ventilateur ne démarre, toute flamme est éteinte, les cendres sont froides et couvertes, et chacun dans le bâtiment est averti.</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice decide who may test and how; this program does not replace them.</source>
+        <translation>Les règles locales et la pratique agréée décident qui peut mesurer et comment&#x202f;; ce programme ne les remplace pas.</translation>
+    </message>
+    <message>
+        <source>If the fan does not stop, pull its plug.</source>
+        <translation>Si le ventilateur ne s’arrête pas, débranchez-le.</translation>
+    </message>
+    <message>
+        <source>Part of the building</source>
+        <translation>Partie du bâtiment</translation>
+    </message>
+    <message>
+        <source>Storey</source>
+        <translation>Niveau</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Pièce</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Trouvé par</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Corps d’état</translation>
+    </message>
+    <message>
+        <source>Guess at 50 Pa</source>
+        <translation>Estimation à 50 Pa</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matériau</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coût</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Remarque</translation>
+    </message>
+    <message>
+        <source>Sealing brought {flow} at {reference_pa} Pa, {said}</source>
+        <translation>Le colmatage a apporté {flow} à {reference_pa} Pa, {said}</translation>
+    </message>
+    <message>
+        <source>ELA4 {plus_minus} {area} (4 Pa, Cd 1, extrapolated)</source>
+        <translation>ELA4 {plus_minus} {area} (4 Pa, Cd 1, extrapolé)</translation>
+    </message>
+    <message>
+        <source>EqLA10 {plus_minus} {area} (10 Pa, Cd 0.611, extrapolated)</source>
+        <translation>EqLA10 {plus_minus} {area} (10 Pa, Cd 0.611, extrapolé)</translation>
+    </message>
+    <message>
+        <source>not told from none</source>
+        <translation>non distinct de zéro</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Préparation</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Appareils</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> et </translation>
+    </message>
+    <message>
+        <source>Stopping: the fan is brought to its safe state.</source>
+        <translation>Arrêt&#xa0;: le ventilateur est mis dans son état sûr.</translation>
+    </message>
+    <message>
+        <source>Please wait</source>
+        <translation>Veuillez patienter</translation>
+    </message>
+    <message>
+        <source>Open a job (Ctrl+O) or make a new one: it keeps every reading.</source>
+        <translation>Ouvrez un dossier (Ctrl+O) ou créez-en un&#xa0;: il conserve chaque lecture.</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Nouveau dossier</translation>
+    </message>
+    <message>
+        <source>This is the report as it will be saved. Look at what is missing, then save it.</source>
+        <translation>Voici le rapport tel qu’il sera enregistré. Regardez ce qui manque, puis enregistrez.</translation>
+    </message>
+    <message>
+        <source>The test has ended.</source>
+        <translation>L’essai est terminé.</translation>
+    </message>
+    <message>
+        <source>Open the report</source>
+        <translation>Ouvrir le rapport</translation>
+    </message>
+    <message>
+        <source>The test asks something and waits for you.</source>
+        <translation>L’essai pose une question et vous attend.</translation>
+    </message>
+    <message>
+        <source>Go to the test</source>
+        <translation>Aller à l’essai</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Holding {target} Pa</source>
+        <translation>{target} Pa maintenus</translation>
+    </message>
+    <message>
+        <source>{held}: marks, leaks and figures are in Hunt.</source>
+        <translation>{held}&#xa0;: repères, fuites et chiffres sont sous Recherche.</translation>
+    </message>
+    <message>
+        <source>{held}. {sealing} is being sealed: press D when it is done.</source>
+        <translation>{held}. Colmatage de {sealing} en cours&#xa0;: pressez D quand c’est fini.</translation>
+    </message>
+    <message>
+        <source>Seal is done (D)</source>
+        <translation>Colmatage fini (D)</translation>
+    </message>
+    <message>
+        <source>{held}. Press S when sealing starts, D when it is done.</source>
+        <translation>{held}. Pressez S quand le colmatage commence, D quand il est fini.</translation>
+    </message>
+    <message>
+        <source>Mark sealing (S)</source>
+        <translation>Début du colmatage (S)</translation>
+    </message>
+    <message>
+        <source>Pause test</source>
+        <translation>Suspendre l’essai</translation>
+    </message>
+    <message>
+        <source>Read the list in the panel. Go on only when all of it is so.</source>
+        <translation>Lisez la liste dans le cadre. Continuez seulement si tout est ainsi.</translation>
+    </message>
+    <message>
+        <source>The wind speaks against a test today. Read why in the panel.</source>
+        <translation>Le vent déconseille un essai aujourd’hui. Lisez pourquoi dans le cadre.</translation>
+    </message>
+    <message>
+        <source>Will somebody cover the fan between the points? The panel says why it pays.</source>
+        <translation>Quelqu’un couvrira-t-il le ventilateur entre les points&#x202f;? Le cadre dit l’intérêt.</translation>
+    </message>
+    <message>
+        <source>{lead}No rig is connected. Connect the simulated one, or choose instruments in Rig.</source>
+        <translation>{lead}Aucun appareillage n’est connecté. Connectez celui qui est simulé, ou choisissez des appareils sous Appareils.</translation>
+    </message>
+    <message>
+        <source>Connect the simulated rig</source>
+        <translation>Connecter le simulé</translation>
+    </message>
+    <message>
+        <source>{lead}No rig is connected. Choose its instruments in Rig.</source>
+        <translation>{lead}Aucun appareillage n’est connecté. Choisissez ses appareils sous Appareils.</translation>
+    </message>
+    <message>
+        <source>Open Rig</source>
+        <translation>Ouvrir Appareils</translation>
+    </message>
+    <message>
+        <source>Waiting for {name} on {port} to answer.</source>
+        <translation>En attente d’une réponse de {name} sur {port}.</translation>
+    </message>
+    <message>
+        <source>Look at the rig</source>
+        <translation>Voir les appareils</translation>
+    </message>
+    <message>
+        <source>Go on with the test</source>
+        <translation>Poursuivre l’essai</translation>
+    </message>
+    <message>
+        <source>The building&apos;s volume is missing: without it there is no air change rate.</source>
+        <translation>Le volume du bâtiment manque&#xa0;: sans lui, pas de taux de renouvellement d’air.</translation>
+    </message>
+    <message>
+        <source>Enter the volume</source>
+        <translation>Saisir le volume</translation>
+    </message>
+    <message>
+        <source>Close windows and outside doors, open inside doors, then hold a pressure and look for leaks.</source>
+        <translation>Fermez fenêtres et portes extérieures, ouvrez les portes intérieures, puis maintenez une pression et cherchez les fuites.</translation>
+    </message>
+    <message>
+        <source>Hold the pressure</source>
+        <translation>Maintenir la pression</translation>
+    </message>
+    <message>
+        <source>Start the test</source>
+        <translation>Commencer l’essai</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}. Without a volume the result is a flow and no air change rate.</source>
+        <translation>Prêt pour {ways}. Sans volume, le résultat est un débit et non un taux de renouvellement d’air.</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}: close windows and outside doors, open inside doors, then start.</source>
+        <translation>Prêt pour {ways}&#xa0;: fermez fenêtres et portes extérieures, ouvrez les portes intérieures, puis commencez.</translation>
+    </message>
+    <message>
+        <source>air changes per hour at 50&#xa0;Pa</source>
+        <translation>renouvellements par heure à 50 Pa</translation>
+    </message>
+    <message>
+        <source>at 50&#xa0;Pa</source>
+        <translation>à 50 Pa</translation>
+    </message>
+    <message>
+        <source>at 50 Pa, of envelope</source>
+        <translation>à 50 Pa, d’enveloppe</translation>
+    </message>
+    <message>
+        <source>at 50 Pa, of floor</source>
+        <translation>à 50 Pa, de plancher</translation>
+    </message>
+    <message>
+        <source>Nothing has been read yet.</source>
+        <translation>Rien n’a encore été lu.</translation>
+    </message>
+    <message>
+        <source>no interval yet</source>
+        <translation>pas encore d’intervalle</translation>
+    </message>
+    <message>
+        <source>{value} {unit}, plus or minus {plus_minus}. {words}</source>
+        <translation>{value} {unit}, plus ou moins {plus_minus}. {words}</translation>
+    </message>
+    <message>
+        <source>± {share} expected</source>
+        <translation>± {share} attendus</translation>
+    </message>
+    <message>
+        <source>It takes a few seconds until the flow is known.</source>
+        <translation>Il faut quelques secondes pour connaître le débit.</translation>
+    </message>
+    <message>
+        <source>What leaks at {target} Pa</source>
+        <translation>Ce qui fuit à {target} Pa</translation>
+    </message>
+    <message>
+        <source>{change} % since the beginning</source>
+        <translation>{change} % depuis le début</translation>
+    </message>
+    <message>
+        <source>Held for {minutes} min.</source>
+        <translation>Maintenu depuis {minutes} min.</translation>
+    </message>
+    <message>
+        <source>{likely} likely to meet it</source>
+        <translation>conforme à {likely}</translation>
+    </message>
+    <message>
+        <source>does not meet: {likely} likely</source>
+        <translation>non conforme&#xa0;: conforme à {likely}</translation>
+    </message>
+    <message>
+        <source>cannot tell today: {likely} likely</source>
+        <translation>indécis aujourd’hui&#xa0;: conforme à {likely}</translation>
+    </message>
+    <message>
+        <source>{value} ± {plus_minus} by the scatter of the line alone</source>
+        <translation>{value} ± {plus_minus} par la seule dispersion de la droite</translation>
+    </message>
+    <message>
+        <source>Result so far</source>
+        <translation>Résultat provisoire</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>By {method}, {fit}: not as this test was planned</source>
+        <translation>Selon {method}, {fit}&#xa0;: autrement que cet essai était prévu</translation>
+    </message>
+    <message>
+        <source>Extrapolated: 50 Pa lies outside the pressures that were measured.</source>
+        <translation>Extrapolé&#xa0;: 50 Pa est hors des pressions mesurées.</translation>
+    </message>
+    <message>
+        <source>No result. {why}</source>
+        <translation>Pas de résultat. {why}</translation>
+    </message>
+    <message>
+        <source>No limit set for this stage</source>
+        <translation>Pas de limite pour cette étape</translation>
+    </message>
+    <message>
+        <source>Stage limit</source>
+        <translation>Limite de l’étape</translation>
+    </message>
+    <message>
+        <source>A door or window was opened</source>
+        <translation>Une porte ou une fenêtre a été ouverte</translation>
+    </message>
+    <message>
+        <source>A gust of wind</source>
+        <translation>Une rafale de vent</translation>
+    </message>
+    <message>
+        <source>A seal came off</source>
+        <translation>Une obturation s’est défaite</translation>
+    </message>
+    <message>
+        <source>The hose was moved</source>
+        <translation>Le tube a été déplacé</translation>
+    </message>
+    <message>
+        <source>The wrong flow range was entered</source>
+        <translation>Une mauvaise plage de débit était saisie</translation>
+    </message>
+    <message>
+        <source>Planned; nothing has been read yet.</source>
+        <translation>Prévu&#x202f;; rien n’a encore été lu.</translation>
+    </message>
+    <message>
+        <source>Target Pa</source>
+        <translation>Visé Pa</translation>
+    </message>
+    <message>
+        <source>Mean Pa</source>
+        <translation>Moyen Pa</translation>
+    </message>
+    <message>
+        <source>Flow {unit}</source>
+        <translation>Débit {unit}</translation>
+    </message>
+    <message>
+        <source>Std. error</source>
+        <translation>Err. type</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Struck: {reason}</source>
+        <translation>Écarté&#xa0;: {reason}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before {before}, after {after}</source>
+        <translation>Pression à débit nul avant {before}, après {after}</translation>
+    </message>
+    <message>
+        <source>Go on with this instrument</source>
+        <translation>Continuer avec cet appareil</translation>
+    </message>
+    <message>
+        <source>End the test here</source>
+        <translation>Terminer l’essai ici</translation>
+    </message>
+    <message>
+        <source>Strike the point</source>
+        <translation>Écarter le point</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Le laisser</translation>
+    </message>
+    <message>
+        <source>Put it back first</source>
+        <translation>Remettre d’abord</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation>Fermer quand même</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>La poursuivre</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Le laisser tel quel</translation>
+    </message>
+    <message>
+        <source>Fit this range</source>
+        <translation>Monter cette plage</translation>
+    </message>
+    <message>
+        <source>Leave the range</source>
+        <translation>Garder la plage</translation>
+    </message>
+    <message>
+        <source>Stop the fan and close</source>
+        <translation>Arrêter le ventilateur et fermer</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Rester</translation>
+    </message>
+    <message>
+        <source>The test is paused</source>
+        <translation>L’essai est suspendu</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: the test goes on from the beginning of the interrupted step.</source>
+        <translation>Rien n’est perdu&#xa0;: l’essai reprend au début de l’étape interrompue.</translation>
+    </message>
+    <message>
+        <source>Strike the point at {target} Pa</source>
+        <translation>Écarter le point à {target} Pa</translation>
+    </message>
+    <message>
+        <source>Why is it left out of the result? It stays in the record and can be restored.</source>
+        <translation>Pourquoi est-il exclu du résultat&#x202f;? Il reste dans l’enregistrement et peut être repris.</translation>
+    </message>
+    <message>
+        <source>A test was interrupted</source>
+        <translation>Un essai a été interrompu</translation>
+    </message>
+    <message>
+        <source>{interrupted} It can go on with the points that are still missing; the record says for how long it stood.</source>
+        <translation>{interrupted} Il peut reprendre avec les points qui manquent&#x202f;; l’enregistrement dit combien de temps il a été arrêté.</translation>
+    </message>
+    <message>
+        <source>You will be asked to look at the set-up, and at the safety questions where their answers are too old.</source>
+        <translation>Il vous sera demandé de revoir la préparation, et les questions de sécurité dont les réponses sont trop anciennes.</translation>
+    </message>
+    <message>
+        <source>Another flow range</source>
+        <translation>Une autre plage de débit</translation>
+    </message>
+    <message>
+        <source>Range {fitted} is fitted now. Which one comes in its place? A running fan is stopped first, and the point is begun again; each reading keeps the range that was fitted when it was made.</source>
+        <translation>La plage {fitted} est montée. Laquelle la remplace&#x202f;? Un ventilateur en marche s’arrête d’abord, et le point est recommencé&#x202f;; chaque lecture garde la plage montée à son moment.</translation>
+    </message>
+    <message>
+        <source>A test is running</source>
+        <translation>Un essai est en cours</translation>
+    </message>
+    <message>
+        <source>Closing stops the fan and ends the test; what was read so far is kept.</source>
+        <translation>Fermer arrête le ventilateur et termine l’essai&#x202f;; ce qui a été lu est conservé.</translation>
+    </message>
+    <message>
+        <source>; and more</source>
+        <translation>; et d’autres</translation>
+    </message>
+    <message>
+        <source>{count} things are not put back</source>
+        <translation>{count} choses ne sont pas remises en état</translation>
+    </message>
+    <message>
+        <source>A water heater left off or an alarm left isolated harms the people who live here. The job stays open.</source>
+        <translation>Un chauffe-eau laissé éteint ou une alarme laissée isolée met les habitants en danger. Le dossier reste ouvert.</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sécurité</translation>
+    </message>
+    <message>
+        <source>Cover the fan</source>
+        <translation>Couvrir le ventilateur</translation>
+    </message>
+    <message>
+        <source>Open the fan</source>
+        <translation>Découvrir le ventilateur</translation>
+    </message>
+    <message>
+        <source>The other direction</source>
+        <translation>L’autre sens</translation>
+    </message>
+    <message>
+        <source>Is today the day?</source>
+        <translation>Est-ce le bon jour&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Zero-flow records between the points</source>
+        <translation>Relevés à débit nul entre les points</translation>
+    </message>
+    <message>
+        <source>Which flow range is fitted?</source>
+        <translation>Quelle plage de débit est montée&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Look at the set-up again</source>
+        <translation>Revoir la préparation</translation>
+    </message>
+    <message>
+        <source>Something came off or closed</source>
+        <translation>Quelque chose s’est défait ou fermé</translation>
+    </message>
+    <message>
+        <source>A question</source>
+        <translation>Une question</translation>
+    </message>
+    <message>
+        <source>{place}: all</source>
+        <translation>{place}&#xa0;: toutes</translation>
+    </message>
+    <message>
+        <source>Zone {zone}</source>
+        <translation>Zone {zone}</translation>
+    </message>
+    <message>
+        <source>An instrument does not answer.</source>
+        <translation>Un appareil ne répond pas.</translation>
+    </message>
+    <message>
+        <source>The test waits for you.</source>
+        <translation>L’essai vous attend.</translation>
+    </message>
+    <message>
+        <source>A test is running.</source>
+        <translation>Un essai est en cours.</translation>
+    </message>
+    <message>
+        <source>There is a new result.</source>
+        <translation>Il y a un nouveau résultat.</translation>
+    </message>
+    <message>
+        <source>{count} to be put back.</source>
+        <translation>{count} à remettre en état.</translation>
+    </message>
+    <message>
+        <source>No job is open.</source>
+        <translation>Aucun dossier n’est ouvert.</translation>
+    </message>
+    <message>
+        <source>The volume of the building is missing.</source>
+        <translation>Le volume du bâtiment manque.</translation>
+    </message>
+    <message>
+        <source>Nothing is registered yet. Add your gauges and fans with the dates on their calibration certificates.</source>
+        <translation>Rien n’est encore inscrit. Ajoutez vos manomètres et ventilateurs avec les dates de leurs certificats d’étalonnage.</translation>
+    </message>
+    <message>
+        <source>still to be typed</source>
+        <translation>à saisir</translation>
+    </message>
+    <message>
+        <source>The register cannot be used, and is left as it is: {error}.</source>
+        <translation>Le registre est inutilisable et reste tel quel&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>{kind} added</source>
+        <translation>{kind} ajouté</translation>
+    </message>
+    <message>
+        <source>equipment removed</source>
+        <translation>appareil retiré</translation>
+    </message>
+    <message>
+        <source>equipment changed</source>
+        <translation>appareil modifié</translation>
+    </message>
+    <message>
+        <source>flow range added</source>
+        <translation>plage de débit ajoutée</translation>
+    </message>
+    <message>
+        <source>flow range removed</source>
+        <translation>plage de débit retirée</translation>
+    </message>
+    <message>
+        <source>field check</source>
+        <translation>contrôle sur site</translation>
+    </message>
+    <message>
+        <source>serial {serial}</source>
+        <translation>série {serial}</translation>
+    </message>
+    <message>
+        <source>calibrated {calibrated}, good until {due_date}</source>
+        <translation>étalonné le {calibrated}, valable jusqu’au {due_date}</translation>
+    </message>
+    <message>
+        <source>1 flow range</source>
+        <translation>1 plage de débit</translation>
+    </message>
+    <message>
+        <source>{count} flow ranges</source>
+        <translation>{count} plages de débit</translation>
+    </message>
+    <message>
+        <source>certificate kept</source>
+        <translation>certificat conservé</translation>
+    </message>
+    <message>
+        <source>Not kept yet: some fields cannot be used as they stand.</source>
+        <translation>Pas encore conservé&#xa0;: certains champs ne sont pas utilisables tels quels.</translation>
+    </message>
+    <message>
+        <source>Not kept: {error}.</source>
+        <translation>Pas conservé&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>no calibration</source>
+        <translation>pas d’étalonnage</translation>
+    </message>
+    <message>
+        <source>dated in the future</source>
+        <translation>daté dans le futur</translation>
+    </message>
+    <message>
+        <source>ran out {time} ago</source>
+        <translation>échu depuis {time}</translation>
+    </message>
+    <message>
+        <source>due in {time}</source>
+        <translation>échéance dans {time}</translation>
+    </message>
+    <message>
+        <source>in date</source>
+        <translation>valable</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <translation>Contre</translation>
+    </message>
+    <message>
+        <source>Apart, Pa</source>
+        <translation>Écart, Pa</translation>
+    </message>
+    <message>
+        <source>Allowed, Pa</source>
+        <translation>Admis, Pa</translation>
+    </message>
+    <message>
+        <source>Field checks</source>
+        <translation>Contrôles sur site</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>Aucun encore.</translation>
+    </message>
+    <message>
+        <source>A rig uses the power law nearest to it, at worst {share} % of the flow off.</source>
+        <translation>L’appareillage prend la loi de puissance la plus proche, au pire à {share} % du débit.</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 jour</translation>
+    </message>
+    <message>
+        <source>{count} days</source>
+        <translation>{count} jours</translation>
+    </message>
+    <message>
+        <source>No test possible</source>
+        <translation>Pas d’essai possible</translation>
+    </message>
+    <message>
+        <source>, typed</source>
+        <translation>, saisi</translation>
+    </message>
+    <message>
+        <source>Test {number}, {started}{stage}{state}</source>
+        <translation>Essai {number}, {started}{stage}{state}</translation>
+    </message>
+    <message>
+        <source>The office has no name to stand on the report.</source>
+        <translation>Le bureau n’a pas de nom pour le rapport.</translation>
+    </message>
+    <message>
+        <source>The {name} is not named.</source>
+        <translation>{name}&#xa0;: pas indiqué.</translation>
+    </message>
+    <message>
+        <source>tester</source>
+        <translation>Opérateur</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>Client</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Lieu</translation>
+    </message>
+    <message>
+        <source>This test has no {name}; entered now, it counts from the next test on.</source>
+        <translation>Il manque à cet essai&#xa0;: {name}&#x202f;; saisi maintenant, cela compte à partir du suivant.</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>envelope area</source>
+        <translation>surface d’enveloppe</translation>
+    </message>
+    <message>
+        <source>floor area</source>
+        <translation>surface de plancher</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>vent</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>The test was {state} before its end.</source>
+        <translation>L’essai s’est arrêté avant sa fin ({state}).</translation>
+    </message>
+    <message>
+        <source>{direction}: no zero-flow pressure after the points.</source>
+        <translation>{direction}&#xa0;: pas de pression à débit nul après les points.</translation>
+    </message>
+    <message>
+        <source>Open a job: the report is made from it.</source>
+        <translation>Ouvrez un dossier&#xa0;: le rapport en est tiré.</translation>
+    </message>
+    <message>
+        <source>There is no test yet. The report is made from the first one.</source>
+        <translation>Il n’y a pas encore d’essai. Le rapport est tiré du premier.</translation>
+    </message>
+    <message>
+        <source>The test is still running. The report follows when it has ended.</source>
+        <translation>L’essai est encore en cours. Le rapport suit quand il est terminé.</translation>
+    </message>
+    <message>
+        <source>This test has no result: {reason}</source>
+        <translation>Cet essai n’a pas de résultat&#xa0;: {reason}</translation>
+    </message>
+    <message>
+        <source>There is no line yet to be off.</source>
+        <translation>Il n’y a pas encore de droite.</translation>
+    </message>
+    <message>
+        <source>farthest off the line: {share} %</source>
+        <translation>écart le plus grand&#xa0;: {share} %</translation>
+    </message>
+    <message>
+        <source>No job</source>
+        <translation>Pas de dossier</translation>
+    </message>
+    <message>
+        <source>simulated house, invented data</source>
+        <translation>maison simulée, données inventées</translation>
+    </message>
+    <message>
+        <source>Envelope</source>
+        <translation>Différence de pression</translation>
+    </message>
+    <message>
+        <source>Fan flow</source>
+        <translation>Débit du ventilateur</translation>
+    </message>
+    <message>
+        <source>Fan speed</source>
+        <translation>Régime</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>pas de lecture</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>fermeture</translation>
+    </message>
+    <message>
+        <source>no rig</source>
+        <translation>pas d’appareil</translation>
+    </message>
+    <message>
+        <source>Connect a rig in Rig (3).</source>
+        <translation>Connectez un appareillage sous Appareils (3).</translation>
+    </message>
+    <message>
+        <source>{count} more</source>
+        <translation>{count} autres</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: {identity}</source>
+        <translation>{name} sur {port}&#xa0;: {identity}</translation>
+    </message>
+    <message>
+        <source>no identity</source>
+        <translation>pas d’identité</translation>
+    </message>
+    <message>
+        <source>{name} typed</source>
+        <translation>{name} saisi</translation>
+    </message>
+    <message>
+        <source>{name}: a person types what it shows.</source>
+        <translation>{name}&#xa0;: une personne saisit ce qu’il montre.</translation>
+    </message>
+    <message>
+        <source>{name} linked</source>
+        <translation>{name} prêt</translation>
+    </message>
+    <message>
+        <source>{name} closed</source>
+        <translation>{name} fermé</translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation>non enregistré</translation>
+    </message>
+    <message>
+        <source>between runs</source>
+        <translation>entre séries</translation>
+    </message>
+    <message>
+        <source>Readings between the runs are not kept.</source>
+        <translation>Les lectures entre les séries ne sont pas conservées.</translation>
+    </message>
+    <message>
+        <source>rec {time}</source>
+        <translation>enr. {time}</translation>
+    </message>
+    <message>
+        <source>Every reading goes into the job file.</source>
+        <translation>Chaque lecture entre dans le fichier du dossier.</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>pas encore enregistré</translation>
+    </message>
+    <message>
+        <source>saved {time}</source>
+        <translation>enregistré {time}</translation>
+    </message>
+    <message>
+        <source>No rig is connected</source>
+        <translation>Aucun appareillage connecté</translation>
+    </message>
+    <message>
+        <source>Choose a simulated house, or put your own instruments together.</source>
+        <translation>Choisissez une maison simulée, ou assemblez vos propres appareils.</translation>
+    </message>
+    <message>
+        <source>Disconnect</source>
+        <translation>Déconnecter</translation>
+    </message>
+    <message>
+        <source>Connect</source>
+        <translation>Connecter</translation>
+    </message>
+    <message>
+        <source>{channel}: corrected by the certificate of {calibrated}, {words}.</source>
+        <translation>{channel}&#xa0;: corrigé d’après le certificat du {calibrated}, {words}.</translation>
+    </message>
+    <message>
+        <source>linked, not well</source>
+        <translation>connecté, avec défaut</translation>
+    </message>
+    <message>
+        <source>opening the port</source>
+        <translation>ouverture du port</translation>
+    </message>
+    <message>
+        <source>Port {port}</source>
+        <translation>Port {port}</translation>
+    </message>
+    <message>
+        <source>asking who answers</source>
+        <translation>identification</translation>
+    </message>
+    <message>
+        <source>lost, trying again</source>
+        <translation>perdu, nouvel essai</translation>
+    </message>
+    <message>
+        <source>another instrument answers</source>
+        <translation>un autre appareil répond</translation>
+    </message>
+    <message>
+        <source>The command: {command}</source>
+        <translation>La commande&#xa0;: {command}</translation>
+    </message>
+    <message>
+        <source>Or for this adapter alone, as a line of {file}: {rule}</source>
+        <translation>Ou pour cet adaptateur seul, une ligne de {file}&#xa0;: {rule}</translation>
+    </message>
+    <message>
+        <source>A person reads this gauge and types what it shows, in the Test place.</source>
+        <translation>Une personne lit ce manomètre et saisit ce qu’il montre, sous Essai.</translation>
+    </message>
+    <message>
+        <source>{count} commands a second</source>
+        <translation>{count} commandes par seconde</translation>
+    </message>
+    <message>
+        <source>{count} readings a second</source>
+        <translation>{count} lectures par seconde</translation>
+    </message>
+    <message>
+        <source>answers in {time} ms</source>
+        <translation>répond en {time} ms</translation>
+    </message>
+    <message>
+        <source>{count} garbled</source>
+        <translation>{count} illisibles</translation>
+    </message>
+    <message>
+        <source>{count} without answer</source>
+        <translation>{count} sans réponse</translation>
+    </message>
+    <message>
+        <source>linked again {count}×</source>
+        <translation>reconnecté {count}×</translation>
+    </message>
+    <message>
+        <source>Fitted range {name}: {coefficient} {unit}, exponent {exponent}, calibrated from {min_pa} to {max_pa} Pa</source>
+        <translation>Plage montée {name}&#xa0;: {coefficient} {unit}, exposant {exponent}, étalonnée de {min_pa} à {max_pa} Pa</translation>
+    </message>
+    <message>
+        <source>Envelope pressure</source>
+        <translation>Différence de pression</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 2</source>
+        <translation>Différence de pression, prise 2</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 3</source>
+        <translation>Différence de pression, prise 3</translation>
+    </message>
+    <message>
+        <source>Envelope pressure, tap 4</source>
+        <translation>Différence de pression, prise 4</translation>
+    </message>
+    <message>
+        <source>Flow element pressure</source>
+        <translation>Pression de l’élément de débit</translation>
+    </message>
+    <message>
+        <source>Flow element pressure, fan 2</source>
+        <translation>Pression de l’élément de débit, ventilateur 2</translation>
+    </message>
+    <message>
+        <source>Flow, fan 2</source>
+        <translation>Débit, ventilateur 2</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 1</source>
+        <translation>Intérieur contre zone 1</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 2</source>
+        <translation>Intérieur contre zone 2</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 3</source>
+        <translation>Intérieur contre zone 3</translation>
+    </message>
+    <message>
+        <source>Indoors against zone 4</source>
+        <translation>Intérieur contre zone 4</translation>
+    </message>
+    <message>
+        <source>Indoor temperature</source>
+        <translation>Température intérieure</translation>
+    </message>
+    <message>
+        <source>Indoor temperature, place 2</source>
+        <translation>Température intérieure, lieu 2</translation>
+    </message>
+    <message>
+        <source>Indoor temperature, place 3</source>
+        <translation>Température intérieure, lieu 3</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature</source>
+        <translation>Température extérieure</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature, place 2</source>
+        <translation>Température extérieure, lieu 2</translation>
+    </message>
+    <message>
+        <source>Barometric pressure</source>
+        <translation>Pression barométrique</translation>
+    </message>
+    <message>
+        <source>Coefficient</source>
+        <translation>Coefficient</translation>
+    </message>
+    <message>
+        <source>Exponent</source>
+        <translation>Exposant</translation>
+    </message>
+    <message>
+        <source>Calibrated from</source>
+        <translation>Étalonné de</translation>
+    </message>
+    <message>
+        <source>Calibrated to</source>
+        <translation>Étalonné à</translation>
+    </message>
+    <message>
+        <source>At air density</source>
+        <translation>À masse volumique</translation>
+    </message>
+    <message>
+        <source>rig file</source>
+        <translation>fichier d’appareillage</translation>
+    </message>
+    <message>
+        <source>Add the instruments of the rig, or load a rig file.</source>
+        <translation>Ajoutez les appareils, ou chargez un fichier.</translation>
+    </message>
+    <message>
+        <source>rig name</source>
+        <translation>nom de l’appareillage</translation>
+    </message>
+    <message>
+        <source>instruments found</source>
+        <translation>appareils trouvés</translation>
+    </message>
+    <message>
+        <source>{name}, whose port is still to be chosen</source>
+        <translation>{name}, dont le port reste à choisir</translation>
+    </message>
+    <message>
+        <source>equipment taken</source>
+        <translation>appareil repris</translation>
+    </message>
+    <message>
+        <source>Taken into your own rig from {title}: {came}.</source>
+        <translation>Repris de {title} dans votre propre appareillage&#xa0;: {came}.</translation>
+    </message>
+    <message>
+        <source>{title} is in your own rig already.</source>
+        <translation>{title} figure déjà dans votre propre appareillage.</translation>
+    </message>
+    <message>
+        <source>{title} has neither a profile nor flow ranges: choose its profile first.</source>
+        <translation>{title} n’a ni profil ni plages de débit&#xa0;: choisissez d’abord son profil.</translation>
+    </message>
+    <message>
+        <source>instrument added</source>
+        <translation>appareil ajouté</translation>
+    </message>
+    <message>
+        <source>instrument removed</source>
+        <translation>appareil retiré</translation>
+    </message>
+    <message>
+        <source>an instrument</source>
+        <translation>un appareil</translation>
+    </message>
+    <message>
+        <source>channel role</source>
+        <translation>rôle d’une voie</translation>
+    </message>
+    <message>
+        <source>range added</source>
+        <translation>plage ajoutée</translation>
+    </message>
+    <message>
+        <source>range removed</source>
+        <translation>plage retirée</translation>
+    </message>
+    <message>
+        <source>{field} of “{name}”</source>
+        <translation>{field} de «&#xa0;{name}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>flow range</source>
+        <translation>plage de débit</translation>
+    </message>
+    <message>
+        <source>fitted range</source>
+        <translation>plage montée</translation>
+    </message>
+    <message>
+        <source>range fitted on {drive}</source>
+        <translation>plage montée sur {drive}</translation>
+    </message>
+    <message>
+        <source>zone name</source>
+        <translation>nom d’une zone</translation>
+    </message>
+    <message>
+        <source>Indoors against {name}</source>
+        <translation>Intérieur contre {name}</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>Compte</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Floor area</source>
+        <translation>Surface de plancher</translation>
+    </message>
+    <message>
+        <source>Mean height</source>
+        <translation>Hauteur moyenne</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Adjoins</source>
+        <translation>Donne sur</translation>
+    </message>
+    <message>
+        <source>Why it is out</source>
+        <translation>Pourquoi exclu</translation>
+    </message>
+    <message>
+        <source>Room {number}</source>
+        <translation>Pièce {number}</translation>
+    </message>
+    <message>
+        <source>Surface {number}</source>
+        <translation>Surface {number}</translation>
+    </message>
+    <message>
+        <source>a new room</source>
+        <translation>une nouvelle pièce</translation>
+    </message>
+    <message>
+        <source>a new surface</source>
+        <translation>une nouvelle surface</translation>
+    </message>
+    <message>
+        <source>{name} taken away</source>
+        <translation>{name} retiré</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: {error}.</source>
+        <translation>Rien n’a été collé&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>{count} pasted rows</source>
+        <translation>{count} lignes collées</translation>
+    </message>
+    <message>
+        <source>how it was measured</source>
+        <translation>mode de mesure</translation>
+    </message>
+    <message>
+        <source>And {more} more.</source>
+        <translation>Et {more} de plus.</translation>
+    </message>
+    <message>
+        <source>{field} of {name}</source>
+        <translation>{field} de {name}</translation>
+    </message>
+    <message>
+        <source>Envelope area</source>
+        <translation>Surface d’enveloppe</translation>
+    </message>
+    <message>
+        <source>to {kind}</source>
+        <translation>vers {kind}</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Exclu</translation>
+    </message>
+    <message>
+        <source>The job sheet has another {name} ({shown}), and that one counts.</source>
+        <translation>La fiche du dossier a une autre valeur ({shown}) pour&#xa0;: {name}&#x202f;; c’est elle qui compte.</translation>
+    </message>
+    <message>
+        <source>Serial line (RTU)</source>
+        <translation>Liaison série (RTU)</translation>
+    </message>
+    <message>
+        <source>Network (TCP)</source>
+        <translation>Réseau (TCP)</translation>
+    </message>
+    <message>
+        <source>Choose the port, the unit&apos;s number and the settings on its plate, and read its registers.</source>
+        <translation>Choisissez le port, le numéro de l’unité et les réglages de sa plaque, et lisez ses registres.</translation>
+    </message>
+    <message>
+        <source>Type what its display shows now, and choose the reading that fits.</source>
+        <translation>Saisissez ce que montre maintenant l’afficheur, et choisissez la lecture qui convient.</translation>
+    </message>
+    <message>
+        <source>Choose the reading that fits its display.</source>
+        <translation>Choisissez la lecture qui convient à l’afficheur.</translation>
+    </message>
+    <message>
+        <source>My Modbus gauge</source>
+        <translation>Mon appareil Modbus</translation>
+    </message>
+    <message>
+        <source>The port of the instrument is needed.</source>
+        <translation>Le port de l’appareil est nécessaire.</translation>
+    </message>
+    <message>
+        <source>{share} is read. {sentence}</source>
+        <translation>{share} est lu. {sentence}</translation>
+    </message>
+    <message>
+        <source>No register reads {shown} in any usual way. Look at the display again, or read the registers anew.</source>
+        <translation>Aucun registre ne donne {shown} d’une façon usuelle. Regardez de nouveau l’afficheur, ou relisez les registres.</translation>
+    </message>
+    <message>
+        <source>A whole number of {low} to {high} is needed.</source>
+        <translation>Il faut un nombre entier de {low} à {high}.</translation>
+    </message>
+    <message>
+        <source>, low word first</source>
+        <translation>, mot bas d’abord</translation>
+    </message>
+    <message>
+        <source>{value}   {space} register {register}, {words}{order}{scale}</source>
+        <translation>{value}   registre {space} {register}, {words}{order}{scale}</translation>
+    </message>
+    <message>
+        <source>Office, as it stands on reports</source>
+        <translation>Bureau, tel qu’il figure sur les rapports</translation>
+    </message>
+    <message>
+        <source>Numbers and names</source>
+        <translation>Numéros et noms</translation>
+    </message>
+    <message>
+        <source>Folders</source>
+        <translation>Répertoires</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unités</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Wind speed</source>
+        <translation>Vitesse du vent</translation>
+    </message>
+    <message>
+        <source>Leakage area</source>
+        <translation>Surface de fuite</translation>
+    </message>
+    <message>
+        <source>Flow per area</source>
+        <translation>Débit par surface</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient</source>
+        <translation>Coefficient de fuite</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Comme le système</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Sombre</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Clair</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Plein soleil</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>Comme la langue</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Point</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Virgule</translation>
+    </message>
+    <message>
+        <source>The next certificate is {number}. Names: {{year}} {{month}} {{day}} {{count}} {{job}}.</source>
+        <translation>Le prochain certificat est {number}. Noms&#xa0;: {{year}} {{month}} {{day}} {{count}} {{job}}.</translation>
+    </message>
+    <message>
+        <source>Such as {example}.pdf. Names: {names}.</source>
+        <translation>Par exemple {example}.pdf. Noms&#xa0;: {names}.</translation>
+    </message>
+    <message>
+        <source>PNG or JPEG; a copy is kept with the settings.</source>
+        <translation>PNG ou JPEG&#x202f;; une copie est gardée avec les réglages.</translation>
+    </message>
+    <message>
+        <source>Stands in front of the certificate.</source>
+        <translation>Figure en tête du certificat.</translation>
+    </message>
+    <message>
+        <source>Stands at the foot of the certificate.</source>
+        <translation>Figure au pied du certificat.</translation>
+    </message>
+    <message>
+        <source>Where “Find a job” looks. Empty: beside the open job.</source>
+        <translation>Où «&#xa0;Chercher un dossier&#xa0;» cherche. Vide&#xa0;: à côté du dossier ouvert.</translation>
+    </message>
+    <message>
+        <source>Every job is copied here when it is closed. Empty: no copies.</source>
+        <translation>Chaque dossier y est copié à sa fermeture. Vide&#xa0;: pas de copies.</translation>
+    </message>
+    <message>
+        <source>Counts from the next start.</source>
+        <translation>Compte à partir du prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>Counts from the next start. Reports have a language of their own.</source>
+        <translation>Compte à partir du prochain démarrage. Les rapports ont leur propre langue.</translation>
+    </message>
+    <message>
+        <source>Name of the office</source>
+        <translation>Nom du bureau</translation>
+    </message>
+    <message>
+        <source>Usual signer</source>
+        <translation>Signataire habituel</translation>
+    </message>
+    <message>
+        <source>Address, at most five lines</source>
+        <translation>Adresse, cinq lignes au plus</translation>
+    </message>
+    <message>
+        <source>Logo</source>
+        <translation>Logo</translation>
+    </message>
+    <message>
+        <source>Opening text</source>
+        <translation>Texte d’ouverture</translation>
+    </message>
+    <message>
+        <source>Closing text</source>
+        <translation>Texte de fin</translation>
+    </message>
+    <message>
+        <source>Pattern of certificate numbers</source>
+        <translation>Modèle des numéros de certificat</translation>
+    </message>
+    <message>
+        <source>Next count</source>
+        <translation>Prochain numéro</translation>
+    </message>
+    <message>
+        <source>Pattern of file names</source>
+        <translation>Modèle des noms de fichier</translation>
+    </message>
+    <message>
+        <source>Folder of jobs</source>
+        <translation>Répertoire des dossiers</translation>
+    </message>
+    <message>
+        <source>Backup folder</source>
+        <translation>Répertoire de sauvegarde</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Thème</translation>
+    </message>
+    <message>
+        <source>Language of the window</source>
+        <translation>Langue de la fenêtre</translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation>Signe décimal</translation>
+    </message>
+    <message>
+        <source>Size of everything</source>
+        <translation>Taille de tout</translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice decide who may test and how; this list does not replace them.</source>
+        <translation>Les règles locales et la pratique agréée décident qui peut mesurer et comment&#x202f;; cette liste ne les remplace pas.</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Posé</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Retiré</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>As the method wants it: {rule}. {left}</source>
+        <translation>Comme la méthode le veut&#xa0;: {rule}. {left}</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Oui</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Non</translation>
+    </message>
+    <message>
+        <source>Not present</source>
+        <translation>Absent</translation>
+    </message>
+    <message>
+        <source>No: do not test.</source>
+        <translation>Non&#xa0;: pas d’essai.</translation>
+    </message>
+    <message>
+        <source>No: pressurize only.</source>
+        <translation>Non&#xa0;: surpression seule.</translation>
+    </message>
+    <message>
+        <source>No: at most {cap} Pa.</source>
+        <translation>Non&#xa0;: {cap} Pa au plus.</translation>
+    </message>
+    <message>
+        <source> Answered {time}.</source>
+        <translation> Répondu le {time}.</translation>
+    </message>
+    <message>
+        <source>Wanted: {wanted}.</source>
+        <translation>Voulu&#xa0;: {wanted}.</translation>
+    </message>
+    <message>
+        <source>Everything is as wanted.</source>
+        <translation>Tout est comme voulu.</translation>
+    </message>
+    <message>
+        <source>{left} of {count} to look at.</source>
+        <translation>{left} sur {count} à regarder.</translation>
+    </message>
+    <message>
+        <source>Nothing was touched yet.</source>
+        <translation>Rien n’a encore été touché.</translation>
+    </message>
+    <message>
+        <source>{count} still to be put back.</source>
+        <translation>{count} encore à remettre en état.</translation>
+    </message>
+    <message>
+        <source>Everything is put back.</source>
+        <translation>Tout est remis en état.</translation>
+    </message>
+    <message>
+        <source>Looked over by {who}, {time}.</source>
+        <translation>Revu par {who}, {time}.</translation>
+    </message>
+    <message>
+        <source>Open, no obstructions</source>
+        <translation>Dégagé, sans obstacles</translation>
+    </message>
+    <message>
+        <source>Isolated house</source>
+        <translation>Maison isolée</translation>
+    </message>
+    <message>
+        <source>Buildings across the street</source>
+        <translation>Bâtiments de l’autre côté de la rue</translation>
+    </message>
+    <message>
+        <source>Urban, larger lots</source>
+        <translation>Ville, grandes parcelles</translation>
+    </message>
+    <message>
+        <source>Adjacent buildings</source>
+        <translation>Bâtiments contigus</translation>
+    </message>
+    <message>
+        <source>Building</source>
+        <translation>Bâtiment</translation>
+    </message>
+    <message>
+        <source>Air by hand</source>
+        <translation>Air à la main</translation>
+    </message>
+    <message>
+        <source>Who and where</source>
+        <translation>Qui et où</translation>
+    </message>
+    <message>
+        <source>Limits of codes and programmes</source>
+        <translation>Limites des règles et programmes</translation>
+    </message>
+    <message>
+        <source>House and season, for what the result means</source>
+        <translation>Maison et saison, pour le sens du résultat</translation>
+    </message>
+    <message>
+        <source>How sure the instruments and measures are (standard uncertainty)</source>
+        <translation>Sûreté des appareils et des cotes (incertitude type)</translation>
+    </message>
+    <message>
+        <source>Name of the building</source>
+        <translation>Nom du bâtiment</translation>
+    </message>
+    <message>
+        <source>Internal volume</source>
+        <translation>Volume intérieur</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Altitude above the sea</source>
+        <translation>Altitude</translation>
+    </message>
+    <message>
+        <source>Kind of test</source>
+        <translation>Type d’essai</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>How far the building is, in a few words</source>
+        <translation>Avancement du bâtiment, en quelques mots</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Directions</source>
+        <translation>Sens</translation>
+    </message>
+    <message>
+        <source>depressurize</source>
+        <translation>dépression</translation>
+    </message>
+    <message>
+        <source>pressurize</source>
+        <translation>surpression</translation>
+    </message>
+    <message>
+        <source>Depressurize</source>
+        <translation>Dépression</translation>
+    </message>
+    <message>
+        <source>Pressurize</source>
+        <translation>Surpression</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>ouverture</translation>
+    </message>
+    <message>
+        <source>identifying</source>
+        <translation>identification</translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation>connecté</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdu</translation>
+    </message>
+    <message>
+        <source>wrong instrument</source>
+        <translation>autre appareil</translation>
+    </message>
+    <message>
+        <source>not sure</source>
+        <translation>pas sûr</translation>
+    </message>
+    <message>
+        <source>recording</source>
+        <translation>en cours</translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>complet</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>arrêté</translation>
+    </message>
+    <message>
+        <source>faulted</source>
+        <translation>en défaut</translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>interrompu</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manomètre</translation>
+    </message>
+    <message>
+        <source>Fan</source>
+        <translation>Ventilateur</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermomètre</translation>
+    </message>
+    <message>
+        <source>Barometer</source>
+        <translation>Baromètre</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Autre</translation>
+    </message>
+    <message>
+        <source>Every fire is out, solid fuel for 24 hours, and somebody looked for glow in hearth and flue.</source>
+        <translation>Tout feu est éteint, depuis 24 heures pour un combustible solide, et quelqu’un a cherché des braises dans foyer et conduit.</translation>
+    </message>
+    <message>
+        <source>Every vented fuel appliance is off and cannot fire by itself, in buffer rooms too.</source>
+        <translation>Tout appareil raccordé à un conduit est arrêté et ne peut s’allumer seul, locaux tampons compris.</translation>
+    </message>
+    <message>
+        <source>Ashes are cold and taken out or covered; dampers and stove doors are closed.</source>
+        <translation>Les cendres sont froides, enlevées ou couvertes&#x202f;; clapets et portes de poêle sont fermés.</translation>
+    </message>
+    <message>
+        <source>No loose asbestos or vermiculite, and nothing suspected to be that, lies where air passes.</source>
+        <translation>Ni amiante libre ni vermiculite, ni rien qui y ressemble, sur le passage de l’air.</translation>
+    </message>
+    <message>
+        <source>No heavy mould, soot, sewage or loose insulation is drawn in when the building is depressurized.</source>
+        <translation>Ni moisissures importantes, ni suie, eaux usées ou isolant en vrac aspirés en dépression.</translation>
+    </message>
+    <message>
+        <source>Sheeting, membranes and hung ceilings are fixed well enough for the full pressure.</source>
+        <translation>Films, membranes et plafonds suspendus tiennent à la pleine pression.</translation>
+    </message>
+    <message>
+        <source>Everybody in the building knows; nobody is ill or bound to a room; children and pets are away from the fan.</source>
+        <translation>Tous dans le bâtiment sont avertis&#x202f;; personne n’est malade ni retenu dans une pièce&#x202f;; enfants et animaux sont loin du ventilateur.</translation>
+    </message>
+    <message>
+        <source>A way out is free, and the person at the fan knows that Esc stops it.</source>
+        <translation>Une sortie est libre, et la personne au ventilateur sait qu’Échap l’arrête.</translation>
+    </message>
+    <message>
+        <source>Windows and roof lights</source>
+        <translation>Fenêtres et fenêtres de toit</translation>
+    </message>
+    <message>
+        <source>Outside doors</source>
+        <translation>Portes extérieures</translation>
+    </message>
+    <message>
+        <source>Inside doors between included rooms</source>
+        <translation>Portes intérieures entre pièces incluses</translation>
+    </message>
+    <message>
+        <source>Fireplace, stove doors and flue dampers</source>
+        <translation>Cheminée, portes de poêle et clapets de conduit</translation>
+    </message>
+    <message>
+        <source>Vents without a fan</source>
+        <translation>Bouches d’aération sans ventilateur</translation>
+    </message>
+    <message>
+        <source>Bath and kitchen fans that run now and then</source>
+        <translation>Extracteurs de bain et cuisine intermittents</translation>
+    </message>
+    <message>
+        <source>Ventilation of the whole building, outside openings</source>
+        <translation>Ventilation du bâtiment, bouches extérieures</translation>
+    </message>
+    <message>
+        <source>Dryer outlet</source>
+        <translation>Sortie du sèche-linge</translation>
+    </message>
+    <message>
+        <source>Letter box, pet door, other holes not for ventilation</source>
+        <translation>Boîte aux lettres, chatière, autres trous sans rôle d’aération</translation>
+    </message>
+    <message>
+        <source>Water traps (filled, or taped where dry)</source>
+        <translation>Siphons (remplis, ou obturés si secs)</translation>
+    </message>
+    <message>
+        <source>Attic hatch and trapdoors</source>
+        <translation>Trappe de comble et autres trappes</translation>
+    </message>
+    <message>
+        <source>Heating, cooling and hot water (off)</source>
+        <translation>Chauffage, climatisation et eau chaude (arrêtés)</translation>
+    </message>
+    <message>
+        <source>Parts not built yet: window, door, pipe</source>
+        <translation>Parties pas encore posées&#xa0;: fenêtre, porte, conduit</translation>
+    </message>
+    <message>
+        <source>Dampers of stove and flue as they were</source>
+        <translation>Clapets de poêle et de conduit comme avant</translation>
+    </message>
+    <message>
+        <source>Bath and kitchen fans switched on again</source>
+        <translation>Extracteurs de bain et cuisine remis en marche</translation>
+    </message>
+    <message>
+        <source>Ventilation of the whole building switched on again</source>
+        <translation>Ventilation du bâtiment remise en marche</translation>
+    </message>
+    <message>
+        <source>Heating and hot water: pilot lit, appliance on</source>
+        <translation>Chauffage et eau chaude&#xa0;: veilleuse allumée, appareil en marche</translation>
+    </message>
+    <message>
+        <source>Pilot flames lit, appliances on and looked at</source>
+        <translation>Veilleuses allumées, appareils en marche et vus</translation>
+    </message>
+    <message>
+        <source>Thermostats as they were</source>
+        <translation>Thermostats comme avant</translation>
+    </message>
+    <message>
+        <source>Smoke and other alarms reinstated, those who were told are told again</source>
+        <translation>Détecteurs de fumée et alarmes remis en service, personnes averties informées</translation>
+    </message>
+    <message>
+        <source>Dampers and registers as they were</source>
+        <translation>Clapets et registres comme avant</translation>
+    </message>
+    <message>
+        <source>Keys given back</source>
+        <translation>Clés rendues</translation>
+    </message>
+    <message>
+        <source>As is</source>
+        <translation>Tel quel</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Fermé</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Obturé</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Ouvert</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Arrêté</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Rempli</translation>
+    </message>
+    <message>
+        <source>building in use</source>
+        <translation>bâtiment en usage</translation>
+    </message>
+    <message>
+        <source>envelope alone</source>
+        <translation>enveloppe seule</translation>
+    </message>
+    <message>
+        <source>closed, dampers not sealed</source>
+        <translation>fermé, clapets non obturés</translation>
+    </message>
+    <message>
+        <source>shell closed</source>
+        <translation>clos et couvert</translation>
+    </message>
+    <message>
+        <source>services in</source>
+        <translation>réseaux posés</translation>
+    </message>
+    <message>
+        <source>boards on</source>
+        <translation>plaques posées</translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation>achevé</translation>
+    </message>
+    <message>
+        <source>Method 1, building in use: openings for ventilation closed, others as they are in use</source>
+        <translation>Méthode 1, bâtiment en usage&#xa0;: ouvertures de ventilation fermées, les autres comme en usage</translation>
+    </message>
+    <message>
+        <source>Method 2, building envelope: all intentional openings sealed or closed</source>
+        <translation>Méthode 2, enveloppe du bâtiment&#xa0;: toutes les ouvertures volontaires obturées ou fermées</translation>
+    </message>
+    <message>
+        <source>Method 3, specific purpose: as the regulation or programme says</source>
+        <translation>Méthode 3, objet particulier&#xa0;: selon la réglementation ou le programme</translation>
+    </message>
+    <message>
+        <source>Building envelope: openings of heating and ventilation are left out (masked)</source>
+        <translation>Enveloppe du bâtiment&#xa0;: ouvertures de chauffage et de ventilation exclues (masquées)</translation>
+    </message>
+    <message>
+        <source>Operational envelope: openings of heating and ventilation belong to it, as in operation</source>
+        <translation>Enveloppe en service&#xa0;: ouvertures de chauffage et de ventilation incluses, comme en service</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the points</source>
+        <translation>Pression à débit nul avant les points</translation>
+    </message>
+    <message>
+        <source>Each zero-flow record at least 10 s long</source>
+        <translation>Chaque relevé à débit nul d’au moins 10 s</translation>
+    </message>
+    <message>
+        <source>At least five readings at the station</source>
+        <translation>Au moins cinq lectures au palier</translation>
+    </message>
+    <message>
+        <source>Every reading near 50 Pa</source>
+        <translation>Chaque lecture près de 50 Pa</translation>
+    </message>
+    <message>
+        <source>Temperature difference × height at most 200 m·K</source>
+        <translation>Écart de température × hauteur au plus 200 m·K</translation>
+    </message>
+    <message>
+        <source>At least five readings at each station</source>
+        <translation>Au moins cinq lectures à chaque palier</translation>
+    </message>
+    <message>
+        <source>Upper station near 50 Pa</source>
+        <translation>Palier haut près de 50 Pa</translation>
+    </message>
+    <message>
+        <source>Lower station near 12.5 Pa</source>
+        <translation>Palier bas près de 12,5 Pa</translation>
+    </message>
+    <message>
+        <source>Flow exponent between 0.5 and 1</source>
+        <translation>Exposant de débit entre 0,5 et 1</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the points, fans off and covered</source>
+        <translation>Pression à débit nul avant les points, ventilateurs arrêtés et couverts</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after the points, fans off and covered</source>
+        <translation>Pression à débit nul après les points, ventilateurs arrêtés et couverts</translation>
+    </message>
+    <message>
+        <source>At least ten points</source>
+        <translation>Au moins dix points</translation>
+    </message>
+    <message>
+        <source>Lowest pressure at most 25 Pa</source>
+        <translation>Pression la plus basse au plus 25 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure at least 50 Pa</source>
+        <translation>Pression la plus haute au moins 50 Pa</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure at most 30 % of the lowest pressure</source>
+        <translation>Pression à débit nul au plus 30 % de la pression la plus basse</translation>
+    </message>
+    <message>
+        <source>Each point averaged over at least 10 s</source>
+        <translation>Chaque point moyenné sur au moins 10 s</translation>
+    </message>
+    <message>
+        <source>Flow exponent between 0.45 and 1: else the test is repeated</source>
+        <translation>Exposant de débit entre 0,45 et 1&#xa0;: sinon l’essai est refait</translation>
+    </message>
+    <message>
+        <source>Coefficient of determination at least 0.98</source>
+        <translation>Coefficient de détermination au moins 0,98</translation>
+    </message>
+    <message>
+        <source>Depressurized and pressurized</source>
+        <translation>En dépression et en surpression</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after the points</source>
+        <translation>Pression à débit nul après les points</translation>
+    </message>
+    <message>
+        <source>At least five points</source>
+        <translation>Au moins cinq points</translation>
+    </message>
+    <message>
+        <source>Points no more than about 10 Pa apart</source>
+        <translation>Points espacés d’environ 10 Pa au plus</translation>
+    </message>
+    <message>
+        <source>Lowest pressure about 10 Pa</source>
+        <translation>Pression la plus basse environ 10 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 60 Pa, less only where the fan cannot reach it</source>
+        <translation>Pression la plus haute environ 60 Pa, moins seulement si le ventilateur ne l’atteint pas</translation>
+    </message>
+    <message>
+        <source>Depressurized</source>
+        <translation>En dépression</translation>
+    </message>
+    <message>
+        <source>At least eight points</source>
+        <translation>Au moins huit points</translation>
+    </message>
+    <message>
+        <source>Points no more than about 5 Pa apart</source>
+        <translation>Points espacés d’environ 5 Pa au plus</translation>
+    </message>
+    <message>
+        <source>Lowest pressure about 15 Pa</source>
+        <translation>Pression la plus basse environ 15 Pa</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 50 Pa</source>
+        <translation>Pression la plus haute environ 50 Pa</translation>
+    </message>
+    <message>
+        <source>Correlation coefficient at least 0.990</source>
+        <translation>Coefficient de corrélation au moins 0,990</translation>
+    </message>
+    <message>
+        <source>Relative standard error of the flow at 10 Pa at most 7 %</source>
+        <translation>Erreur type relative du débit à 10 Pa au plus 7 %</translation>
+    </message>
+    <message>
+        <source>Wind at most 20 km/h</source>
+        <translation>Vent au plus 20 km/h</translation>
+    </message>
+    <message>
+        <source>At least 10 readings in each zero-flow record</source>
+        <translation>Au moins 10 lectures dans chaque relevé à débit nul</translation>
+    </message>
+    <message>
+        <source>Each zero-flow record at least 30 s long</source>
+        <translation>Chaque relevé à débit nul d’au moins 30 s</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure within 5 Pa (means of the positive and of the negative readings)</source>
+        <translation>Pression à débit nul dans les 5 Pa (moyennes des lectures positives et négatives)</translation>
+    </message>
+    <message>
+        <source>Lowest pressure at least 10 Pa and five times the zero-flow pressure</source>
+        <translation>Pression la plus basse au moins 10 Pa et cinq fois la pression à débit nul</translation>
+    </message>
+    <message>
+        <source>Temperature difference × height at most 250 m·K</source>
+        <translation>Écart de température × hauteur au plus 250 m·K</translation>
+    </message>
+    <message>
+        <source>Wind at most 3 m/s near the ground</source>
+        <translation>Vent au plus 3 m/s près du sol</translation>
+    </message>
+    <message>
+        <source>Zero-flow record at least 10 s long</source>
+        <translation>Relevé à débit nul d’au moins 10 s</translation>
+    </message>
+    <message>
+        <source>At least seven points</source>
+        <translation>Au moins sept points</translation>
+    </message>
+    <message>
+        <source>Highest pressure about 60 Pa</source>
+        <translation>Pression la plus haute environ 60 Pa</translation>
+    </message>
+    <message>
+        <source>Error of the flow at 50 Pa at most 10 %: standard accuracy, else reduced</source>
+        <translation>Erreur du débit à 50 Pa au plus 10 %&#xa0;: précision normale, sinon réduite</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before the point</source>
+        <translation>Pression à débit nul avant le point</translation>
+    </message>
+    <message>
+        <source>Induced pressure within 3 Pa of 50 Pa, or the highest that the fan reaches, 15 Pa at least</source>
+        <translation>Pression induite à 3 Pa près de 50 Pa, ou la plus haute que le ventilateur atteint, 15 Pa au moins</translation>
+    </message>
+    <message>
+        <source>Anywhere</source>
+        <translation>Partout</translation>
+    </message>
+    <message>
+        <source>Canada</source>
+        <translation>Canada</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Allemagne</translation>
+    </message>
+    <message>
+        <source>France</source>
+        <translation>France</translation>
+    </message>
+    <message>
+        <source>Switzerland</source>
+        <translation>Suisse</translation>
+    </message>
+    <message>
+        <source>England and Wales</source>
+        <translation>Angleterre et pays de Galles</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>États-Unis</translation>
+    </message>
+    <message>
+        <source>California</source>
+        <translation>Californie</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>Issued as</source>
+        <translation>Émis sous</translation>
+    </message>
+    <message>
+        <source>joint or seam of the air barrier</source>
+        <translation>joint ou raccord de la barrière à l’air</translation>
+    </message>
+    <message>
+        <source>floor to wall, sill plate</source>
+        <translation>sol contre mur, lisse basse</translation>
+    </message>
+    <message>
+        <source>ceiling to wall, top plate</source>
+        <translation>plafond contre mur, lisse haute</translation>
+    </message>
+    <message>
+        <source>rim joist, floor joists in the wall</source>
+        <translation>solives dans le mur</translation>
+    </message>
+    <message>
+        <source>top or foot of an inner wall</source>
+        <translation>tête ou pied d’une cloison</translation>
+    </message>
+    <message>
+        <source>party wall</source>
+        <translation>mur mitoyen</translation>
+    </message>
+    <message>
+        <source>wall or ceiling to the garage</source>
+        <translation>mur ou plafond vers le garage</translation>
+    </message>
+    <message>
+        <source>knee wall</source>
+        <translation>pied-droit de comble</translation>
+    </message>
+    <message>
+        <source>wall behind a bath or shower</source>
+        <translation>mur derrière bain ou douche</translation>
+    </message>
+    <message>
+        <source>edge of the slab</source>
+        <translation>bord de dalle</translation>
+    </message>
+    <message>
+        <source>outlet or switch</source>
+        <translation>prise ou interrupteur</translation>
+    </message>
+    <message>
+        <source>pipe through the envelope</source>
+        <translation>tuyau à travers l’enveloppe</translation>
+    </message>
+    <message>
+        <source>cable through the envelope</source>
+        <translation>câble à travers l’enveloppe</translation>
+    </message>
+    <message>
+        <source>duct through the envelope</source>
+        <translation>conduit à travers l’enveloppe</translation>
+    </message>
+    <message>
+        <source>shaft or chase</source>
+        <translation>gaine technique</translation>
+    </message>
+    <message>
+        <source>service entry</source>
+        <translation>arrivée des réseaux</translation>
+    </message>
+    <message>
+        <source>floor drain, dry trap</source>
+        <translation>siphon de sol sec</translation>
+    </message>
+    <message>
+        <source>duct system</source>
+        <translation>réseau de conduits</translation>
+    </message>
+    <message>
+        <source>recessed light</source>
+        <translation>spot encastré</translation>
+    </message>
+    <message>
+        <source>dropped ceiling</source>
+        <translation>faux plafond</translation>
+    </message>
+    <message>
+        <source>attic hatch or stair</source>
+        <translation>trappe ou escalier de comble</translation>
+    </message>
+    <message>
+        <source>roof or loading hatch</source>
+        <translation>trappe de toit ou de chargement</translation>
+    </message>
+    <message>
+        <source>gap between frame and opening</source>
+        <translation>joint entre cadre et baie</translation>
+    </message>
+    <message>
+        <source>window, its own seals</source>
+        <translation>fenêtre, ses propres joints</translation>
+    </message>
+    <message>
+        <source>door, its own seals</source>
+        <translation>porte, ses propres joints</translation>
+    </message>
+    <message>
+        <source>skylight</source>
+        <translation>fenêtre de toit</translation>
+    </message>
+    <message>
+        <source>box of a roller shutter</source>
+        <translation>coffre de volet roulant</translation>
+    </message>
+    <message>
+        <source>trickle vent</source>
+        <translation>entrée d’air</translation>
+    </message>
+    <message>
+        <source>flap of a bath, kitchen or dryer exhaust</source>
+        <translation>clapet d’extraction bain, cuisine ou sèche-linge</translation>
+    </message>
+    <message>
+        <source>chimney or fireplace</source>
+        <translation>conduit de fumée ou cheminée</translation>
+    </message>
+    <message>
+        <source>lift or stair shaft</source>
+        <translation>cage d’ascenseur ou d’escalier</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>autre chose</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>trouvée</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>colmatée</translation>
+    </message>
+    <message>
+        <source>verified</source>
+        <translation>vérifiée</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>laissée</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>main</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>fumée</translation>
+    </message>
+    <message>
+        <source>smoke pen</source>
+        <translation>stylo fumigène</translation>
+    </message>
+    <message>
+        <source>infra-red</source>
+        <translation>infrarouge</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>bruit</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>autre</translation>
+    </message>
+    <message>
+        <source>By a code or programme</source>
+        <translation>Selon une règle ou un programme</translation>
+    </message>
+    <message>
+        <source>For quality, no code</source>
+        <translation>Pour la qualité, sans règle</translation>
+    </message>
+    <message>
+        <source>Finding leaks only</source>
+        <translation>Recherche de fuites seulement</translation>
+    </message>
+    <message>
+        <source>Quick</source>
+        <translation>Rapide</translation>
+    </message>
+    <message>
+        <source>Standard</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Precision</source>
+        <translation>Précis</translation>
+    </message>
+    <message>
+        <source>Windy</source>
+        <translation>Venteux</translation>
+    </message>
+    <message>
+        <source>Measured inside, wall to wall</source>
+        <translation>Mesuré à l’intérieur, de mur à mur</translation>
+    </message>
+    <message>
+        <source>Taken from drawings</source>
+        <translation>D’après les plans</translation>
+    </message>
+    <message>
+        <source>Measured outside, walls taken off</source>
+        <translation>Mesuré à l’extérieur, murs déduits</translation>
+    </message>
+    <message>
+        <source>Estimated</source>
+        <translation>Estimé</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>extérieur</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation>sol</translation>
+    </message>
+    <message>
+        <source>unheated space</source>
+        <translation>local non chauffé</translation>
+    </message>
+    <message>
+        <source>neighbour</source>
+        <translation>voisin</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>paire</translation>
+    </message>
+    <message>
+        <source>odd</source>
+        <translation>impaire</translation>
+    </message>
+    <message>
+        <source>By hand (a person reads the gauge and types)</source>
+        <translation>À la main (une personne lit et saisit)</translation>
+    </message>
+    <message>
+        <source>Line gauge (two pressures, two temperatures)</source>
+        <translation>Manomètre à lignes (deux pressions, deux températures)</translation>
+    </message>
+    <message>
+        <source>Line gauge that is asked (two pressures, two temperatures)</source>
+        <translation>Manomètre à lignes, sur demande (deux pressions, deux températures)</translation>
+    </message>
+    <message>
+        <source>Modbus fan (electronically commutated motor)</source>
+        <translation>Ventilateur Modbus (moteur à commutation électronique)</translation>
+    </message>
+    <message>
+        <source>Modbus gauge (two pressures, two temperatures, barometer)</source>
+        <translation>Manomètre Modbus (deux pressions, deux températures, baromètre)</translation>
+    </message>
+    <message>
+        <source>Modbus pressure transmitter (one register, 0.1 Pa)</source>
+        <translation>Capteur de pression Modbus (un registre, 0,1 Pa)</translation>
+    </message>
+    <message>
+        <source>Modbus output 0 to 10 V as fan drive</source>
+        <translation>Sortie Modbus 0 à 10 V comme commande de ventilateur</translation>
+    </message>
+    <message>
+        <source>Recorded file (readings played back)</source>
+        <translation>Fichier enregistré (lectures rejouées)</translation>
+    </message>
+    <message>
+        <source>SCPI fan drive</source>
+        <translation>Commande de ventilateur SCPI</translation>
+    </message>
+    <message>
+        <source>SCPI gauge (four pressures, two temperatures, barometer, humidity)</source>
+        <translation>Manomètre SCPI (quatre pressions, deux températures, baromètre, humidité)</translation>
+    </message>
+    <message>
+        <source>SCPI gauge (eight pressures, two temperatures, barometer, humidity)</source>
+        <translation>Manomètre SCPI (huit pressions, deux températures, baromètre, humidité)</translation>
+    </message>
+    <message>
+        <source>Thermometer and barometer that send lines</source>
+        <translation>Thermomètre et baromètre qui envoient des lignes</translation>
+    </message>
+    <message>
+        <source>before the points</source>
+        <translation>avant les points</translation>
+    </message>
+    <message>
+        <source>left out: {reason}</source>
+        <translation>omis&#xa0;: {reason}</translation>
+    </message>
+    <message>
+        <source>looked over by hand</source>
+        <translation>vérifié à la main</translation>
+    </message>
+    <message>
+        <source>checked in the test before</source>
+        <translation>vérifié lors de l’essai précédent</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>sans raison donnée</translation>
+    </message>
+    <message>
+        <source>Both, in this order</source>
+        <translation>Les deux, dans cet ordre</translation>
+    </message>
+    <message>
+        <source>State of the building</source>
+        <translation>État du bâtiment</translation>
+    </message>
+    <message>
+        <source>Limit on</source>
+        <translation>Limite sur</translation>
+    </message>
+    <message>
+        <source>Air changes at 50 Pa</source>
+        <translation>Renouvellements d’air à 50 Pa</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa per envelope area</source>
+        <translation>Débit à 50 Pa par surface d’enveloppe</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa per floor area</source>
+        <translation>Débit à 50 Pa par surface de plancher</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa</source>
+        <translation>Débit à 50 Pa</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>empty: no limit</source>
+        <translation>vide&#xa0;: pas de limite</translation>
+    </message>
+    <message>
+        <source>Targets</source>
+        <translation>Paliers de pression</translation>
+    </message>
+    <message>
+        <source>Check of the hoses</source>
+        <translation>Contrôle des tubes</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Programme</translation>
+    </message>
+    <message>
+        <source>Own durations</source>
+        <translation>Durées propres</translation>
+    </message>
+    <message>
+        <source>Zero-flow record</source>
+        <translation>Relevé à débit nul</translation>
+    </message>
+    <message>
+        <source>Average per point</source>
+        <translation>Moyenne par point</translation>
+    </message>
+    <message>
+        <source>Indoor humidity</source>
+        <translation>Humidité intérieure</translation>
+    </message>
+    <message>
+        <source>Outdoor humidity</source>
+        <translation>Humidité extérieure</translation>
+    </message>
+    <message>
+        <source>Barometric pressure at the site</source>
+        <translation>Pression barométrique sur place</translation>
+    </message>
+    <message>
+        <source>empty: by the altitude</source>
+        <translation>vide&#xa0;: selon l’altitude</translation>
+    </message>
+    <message>
+        <source>Wind near the ground</source>
+        <translation>Vent près du sol</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lieu</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Client</translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation>Opérateur</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Numéro du dossier</translation>
+    </message>
+    <message>
+        <source>Place of the codes</source>
+        <translation>Lieu des règles</translation>
+    </message>
+    <message>
+        <source>Climate zone</source>
+        <translation>Zone climatique</translation>
+    </message>
+    <message>
+        <source>Language of the report</source>
+        <translation>Langue du rapport</translation>
+    </message>
+    <message>
+        <source>Pressure gauge</source>
+        <translation>Manomètre</translation>
+    </message>
+    <message>
+        <source>Flow element</source>
+        <translation>Élément de débit</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Températures</translation>
+    </message>
+    <message>
+        <source>Storeys</source>
+        <translation>Niveaux</translation>
+    </message>
+    <message>
+        <source>By the height</source>
+        <translation>Selon la hauteur</translation>
+    </message>
+    <message>
+        <source>Shelter from the wind</source>
+        <translation>Abri du vent</translation>
+    </message>
+    <message>
+        <source>Indoor minus outdoor, mean</source>
+        <translation>Intérieur moins extérieur, moyenne</translation>
+    </message>
+    <message>
+        <source>Wind at the station, mean</source>
+        <translation>Vent à la station, moyenne</translation>
+    </message>
+    <message>
+        <source>Air change that a design assumed</source>
+        <translation>Renouvellement supposé par une étude</translation>
+    </message>
+    <message>
+        <source>Indoor minus outdoor of the design</source>
+        <translation>Intérieur moins extérieur de l’étude</translation>
+    </message>
+    <message>
+        <source>Weather factor of ASHRAE 62.2</source>
+        <translation>Facteur climatique d’ASHRAE 62.2</translation>
+    </message>
+    <message>
+        <source>empty: no credit</source>
+        <translation>vide&#xa0;: pas de crédit</translation>
+    </message>
+    <message>
+        <source>Exhaust fans together</source>
+        <translation>Extracteurs ensemble</translation>
+    </message>
+    <message>
+        <source>empty: no estimate</source>
+        <translation>vide&#xa0;: pas d’estimation</translation>
+    </message>
+    <message>
+        <source>Why the building data changed</source>
+        <translation>Pourquoi les données du bâtiment ont changé</translation>
+    </message>
+    <message>
+        <source>No result yet: the first test begins the list.</source>
+        <translation>Pas encore de résultat&#xa0;: le premier essai commence la liste.</translation>
+    </message>
+    <message>
+        <source>One test so far: after the next both stand here.</source>
+        <translation>Un essai jusqu’ici&#xa0;: après le suivant, les deux figurent ici.</translation>
+    </message>
+    <message>
+        <source>The two tests are being laid over each other.</source>
+        <translation>Les deux essais sont en cours de superposition.</translation>
+    </message>
+    <message>
+        <source>air changes per hour at 50 Pa</source>
+        <translation>renouvellements par heure à 50 Pa</translation>
+    </message>
+    <message>
+        <source>{unit} at 50 Pa</source>
+        <translation>{unit} à 50 Pa</translation>
+    </message>
+    <message>
+        <source>Choose the port of the gauge and listen to it.</source>
+        <translation>Choisissez le port du manomètre et écoutez-le.</translation>
+    </message>
+    <message>
+        <source>Click the numbers in the line that you need, one after the other, and say what each is.</source>
+        <translation>Cliquez l’un après l’autre sur les nombres de la ligne qu’il vous faut, et dites ce qu’est chacun.</translation>
+    </message>
+    <message>
+        <source>My gauge</source>
+        <translation>Mon manomètre</translation>
+    </message>
+    <message>
+        <source>Readings of the run, {direction}</source>
+        <translation>Lectures de la série, {direction}</translation>
+    </message>
+    <message>
+        <source>shaded: the readings that are averaged</source>
+        <translation>ombré&#xa0;: les lectures moyennées</translation>
+    </message>
+    <message>
+        <source>{count} points, from {first} to {last}.</source>
+        <translation>{count} points, de {first} à {last}.</translation>
+    </message>
+    <message>
+        <source>a hole between zone and outdoors</source>
+        <translation>un trou entre zone et extérieur</translation>
+    </message>
+    <message>
+        <source>a hole between house and zone</source>
+        <translation>un trou entre maison et zone</translation>
+    </message>
+    <message>
+        <source>the overhead door of a garage</source>
+        <translation>la porte basculante d’un garage</translation>
+    </message>
+    <message>
+        <source>House against outdoors</source>
+        <translation>Maison contre extérieur</translation>
+    </message>
+    <message>
+        <source>Zone against outdoors</source>
+        <translation>Zone contre extérieur</translation>
+    </message>
+    <message>
+        <source>Zone, with the hole</source>
+        <translation>Zone, avec le trou</translation>
+    </message>
+    <message>
+        <source>Fan flow, with the hole</source>
+        <translation>Débit du ventilateur, avec le trou</translation>
+    </message>
+    <message>
+        <source>1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and read house and zone against outdoors.</source>
+        <translation>1  Maintenez une pression. Posez une prise dans la zone (garage, comble, vide sanitaire), toutes ses portes fermées, et lisez maison et zone contre l’extérieur.</translation>
+    </message>
+    <message>
+        <source>2  Read the fan flow too, if the leaks are to be told in numbers.</source>
+        <translation>2  Lisez aussi le débit du ventilateur, si les fuites doivent être chiffrées.</translation>
+    </message>
+    <message>
+        <source>3  Open {hole}, so far that the zone moves by 5 Pa; hold the house where it was, and read again.</source>
+        <translation>3  Ouvrez {hole}, jusqu’à ce que la zone bouge de 5 Pa&#x202f;; maintenez la maison où elle était, et lisez de nouveau.</translation>
+    </message>
+    <message>
+        <source>4  Close the hole. The result stands below.</source>
+        <translation>4  Fermez le trou. Le résultat figure ci-dessous.</translation>
+    </message>
+    <message>
+        <source>{name}, wanted now</source>
+        <translation>{name}, demandé maintenant</translation>
+    </message>
+    <message>
+        <source>{name} in {unit}</source>
+        <translation>{name} en {unit}</translation>
+    </message>
+    <message>
+        <source>type it, then Enter</source>
+        <translation>saisir, puis Entrée</translation>
+    </message>
+    <message>
+        <source>Readings by hand</source>
+        <translation>Lectures à la main</translation>
+    </message>
+    <message>
+        <source>Requirements of the method</source>
+        <translation>Exigences de la méthode</translation>
+    </message>
+    <message>
+        <source>Numbers in detail</source>
+        <translation>Nombres en détail</translation>
+    </message>
+    <message>
+        <source>Method to look at the result by</source>
+        <translation>Méthode selon laquelle voir le résultat</translation>
+    </message>
+    <message>
+        <source>Fit to look at the result by</source>
+        <translation>Ajustement selon lequel voir le résultat</translation>
+    </message>
+    <message>
+        <source>Two gauges on one hose</source>
+        <translation>Deux manomètres sur un tube</translation>
+    </message>
+    <message>
+        <source>First channel</source>
+        <translation>Première voie</translation>
+    </message>
+    <message>
+        <source>Second channel</source>
+        <translation>Seconde voie</translation>
+    </message>
+    <message>
+        <source>First gauge</source>
+        <translation>Premier manomètre</translation>
+    </message>
+    <message>
+        <source>Second gauge</source>
+        <translation>Second manomètre</translation>
+    </message>
+    <message>
+        <source>Keep this check</source>
+        <translation>Conserver ce contrôle</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Recommencer</translation>
+    </message>
+    <message>
+        <source>Points of the check</source>
+        <translation>Points du contrôle</translation>
+    </message>
+    <message>
+        <source>Field check</source>
+        <translation>Contrôle sur site</translation>
+    </message>
+    <message>
+        <source>Read only: numbers, no names, no photos, and nothing can be done from a phone. It is not encrypted: anybody in the same network could read it. It ends with the window or after four hours. Guest networks often keep phones apart: use the hotspot of laptop or phone. The system may ask once whether this program may listen.</source>
+        <translation>Lecture seule&#xa0;: des nombres, ni noms ni photos, et rien ne se commande depuis un téléphone. La page n’est pas chiffrée&#xa0;: quiconque sur le même réseau pourrait la lire. Elle s’arrête avec la fenêtre ou après quatre heures. Les réseaux invités isolent souvent les téléphones&#xa0;: utilisez le partage de connexion. Le système demandera peut-être une fois si ce programme peut accepter des connexions.</translation>
+    </message>
+    <message>
+        <source>The alarm is isolated</source>
+        <translation>L’alarme est isolée</translation>
+    </message>
+    <message>
+        <source>The alarm is reinstated</source>
+        <translation>L’alarme est remise en service</translation>
+    </message>
+    <message>
+        <source>Minutes of the timer</source>
+        <translation>Minutes du minuteur</translation>
+    </message>
+    <message>
+        <source>{value} min</source>
+        <translation>{value} min</translation>
+    </message>
+    <message>
+        <source>Start the timer</source>
+        <translation>Lancer le minuteur</translation>
+    </message>
+    <message>
+        <source>isolated, still to be reinstated</source>
+        <translation>isolée, encore à remettre en service</translation>
+    </message>
+    <message>
+        <source>reinstated</source>
+        <translation>remise en service</translation>
+    </message>
+    <message>
+        <source>Stop the timer</source>
+        <translation>Arrêter le minuteur</translation>
+    </message>
+    <message>
+        <source>Read now</source>
+        <translation>Lire maintenant</translation>
+    </message>
+    <message>
+        <source>Read with the hole</source>
+        <translation>Lire avec le trou</translation>
+    </message>
+    <message>
+        <source>Another zone</source>
+        <translation>Autre zone</translation>
+    </message>
+    <message>
+        <source>The hole that is added</source>
+        <translation>Le trou ajouté</translation>
+    </message>
+    <message>
+        <source>What the zone tells</source>
+        <translation>Ce que dit la zone</translation>
+    </message>
+    <message>
+        <source>QR code of the link for the phone</source>
+        <translation>Code QR du lien pour le téléphone</translation>
+    </message>
+    <message>
+        <source>On the phone of the person at the leak</source>
+        <translation>Sur le téléphone de la personne à la fuite</translation>
+    </message>
+    <message>
+        <source>Address of this machine</source>
+        <translation>Adresse de cette machine</translation>
+    </message>
+    <message>
+        <source>Show it on phones</source>
+        <translation>Montrer sur les téléphones</translation>
+    </message>
+    <message>
+        <source>On the phone</source>
+        <translation>Sur le téléphone</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>1 phone</source>
+        <translation>1 téléphone</translation>
+    </message>
+    <message>
+        <source>{count} phones</source>
+        <translation>{count} téléphones</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>inactif</translation>
+    </message>
+    <message>
+        <source>on: {phones}</source>
+        <translation>actif&#xa0;: {phones}</translation>
+    </message>
+    <message>
+        <source>The flow is drawn here while a pressure is held, with the marks (S, D, N, L) and the level between them.</source>
+        <translation>Le débit s’affiche ici pendant qu’une pression est maintenue, avec les repères (S, D, N, L) et le niveau entre eux.</translation>
+    </message>
+    <message>
+        <source>Pressure to hold, Pa</source>
+        <translation>Pression à maintenir, Pa</translation>
+    </message>
+    <message>
+        <source>Tone</source>
+        <translation>Son</translation>
+    </message>
+    <message>
+        <source>A tone that falls as the flow falls</source>
+        <translation>Un son qui baisse avec le débit</translation>
+    </message>
+    <message>
+        <source>From afar (F11)</source>
+        <translation>De loin (F11)</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Maintenir</translation>
+    </message>
+    <message>
+        <source>What is left to the target</source>
+        <translation>Ce qui reste jusqu’à l’objectif</translation>
+    </message>
+    <message>
+        <source>Note (N), kept with the time at which it was begun</source>
+        <translation>Remarque (N), avec l’heure où elle a été commencée</translation>
+    </message>
+    <message>
+        <source>Issue</source>
+        <translation>Émettre</translation>
+    </message>
+    <message>
+        <source>Version of the report</source>
+        <translation>Version du rapport</translation>
+    </message>
+    <message>
+        <source>Who signs</source>
+        <translation>Qui signe</translation>
+    </message>
+    <message>
+        <source>Why it is issued again</source>
+        <translation>Pourquoi il est émis de nouveau</translation>
+    </message>
+    <message>
+        <source>Sign and issue</source>
+        <translation>Signer et émettre</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rétablir</translation>
+    </message>
+    <message>
+        <source>Job sheet</source>
+        <translation>Fiche du dossier</translation>
+    </message>
+    <message>
+        <source>Undo: {undo} (Ctrl+Z)</source>
+        <translation>Annuler&#xa0;: {undo} (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>There is no edit to undo.</source>
+        <translation>Il n’y a pas de modification à annuler.</translation>
+    </message>
+    <message>
+        <source>Redo: {redo} (Ctrl+Shift+Z)</source>
+        <translation>Rétablir&#xa0;: {redo} (Ctrl+Maj+Z)</translation>
+    </message>
+    <message>
+        <source>There is no edit to redo.</source>
+        <translation>Il n’y a pas de modification à rétablir.</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Fiche</translation>
+    </message>
+    <message>
+        <source>Rooms</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Find a job</source>
+        <translation>Chercher un dossier</translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation>Choisir le répertoire</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Chercher de nouveau</translation>
+    </message>
+    <message>
+        <source>Street, client, number, date, stage or file name</source>
+        <translation>Rue, client, numéro, date, étape ou nom de fichier</translation>
+    </message>
+    <message>
+        <source>Words to look for</source>
+        <translation>Mots à chercher</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Dossiers</translation>
+    </message>
+    <message>
+        <source>Open the job</source>
+        <translation>Ouvrir le dossier</translation>
+    </message>
+    <message>
+        <source>Table as CSV</source>
+        <translation>Tableau en CSV</translation>
+    </message>
+    <message>
+        <source>All tables as CSV</source>
+        <translation>Tous les tableaux en CSV</translation>
+    </message>
+    <message>
+        <source>The trainer&apos;s machine gives you a simulated house with a gauge and a fan. Your name brings you back to the same house; it also stands on your sheet.</source>
+        <translation>La machine du formateur vous donne une maison simulée avec un manomètre et un ventilateur. Votre nom vous ramène à la même maison&#x202f;; il figure aussi sur votre fiche.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Votre nom</translation>
+    </message>
+    <message>
+        <source>Join the class</source>
+        <translation>Rejoindre le cours</translation>
+    </message>
+    <message>
+        <source>Host and port</source>
+        <translation>Hôte et port</translation>
+    </message>
+    <message>
+        <source>The task of the class</source>
+        <translation>La tâche du cours</translation>
+    </message>
+    <message>
+        <source>{title}, {minutes} minutes</source>
+        <translation>{title}, {minutes} minutes</translation>
+    </message>
+    <message>
+        <source>Back (F1)</source>
+        <translation>Retour (F1)</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>No leak is listed. L adds one while you hold the pressure; it can be described later.</source>
+        <translation>Aucune fuite n’est notée. L en ajoute une pendant que vous maintenez la pression&#x202f;; vous pourrez la décrire plus tard.</translation>
+    </message>
+    <message>
+        <source>New leak (L)</source>
+        <translation>Nouvelle fuite (L)</translation>
+    </message>
+    <message>
+        <source>For each trade…</source>
+        <translation>Par corps d’état…</translation>
+    </message>
+    <message>
+        <source>Done today…</source>
+        <translation>Fait aujourd’hui…</translation>
+    </message>
+    <message>
+        <source>The leak</source>
+        <translation>La fuite</translation>
+    </message>
+    <message>
+        <source>Photo…</source>
+        <translation>Photo…</translation>
+    </message>
+    <message>
+        <source>Plan…</source>
+        <translation>Plan…</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Coller</translation>
+    </message>
+    <message>
+        <source>Picture before</source>
+        <translation>Image précédente</translation>
+    </message>
+    <message>
+        <source>Next picture</source>
+        <translation>Image suivante</translation>
+    </message>
+    <message>
+        <source>{at} of {count}</source>
+        <translation>{at} sur {count}</translation>
+    </message>
+    <message>
+        <source>It sends or answers lines</source>
+        <translation>Il envoie ou répond des lignes</translation>
+    </message>
+    <message>
+        <source>Modbus registers</source>
+        <translation>Registres Modbus</translation>
+    </message>
+    <message>
+        <source>Place of the limits</source>
+        <translation>Lieu des limites</translation>
+    </message>
+    <message>
+        <source>Limits to hold the result against</source>
+        <translation>Limites auxquelles comparer le résultat</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Ensuite</translation>
+    </message>
+    <message>
+        <source>I have read it</source>
+        <translation>J’ai lu</translation>
+    </message>
+    <message>
+        <source>{rest} more</source>
+        <translation>{rest} autres</translation>
+    </message>
+    <message>
+        <source>No command has these words.</source>
+        <translation>Aucune commande ne contient ces mots.</translation>
+    </message>
+    <message>
+        <source>Find a command</source>
+        <translation>Chercher une commande</translation>
+    </message>
+    <message>
+        <source>Type a word of the command</source>
+        <translation>Saisissez un mot de la commande</translation>
+    </message>
+    <message>
+        <source>Words of the command</source>
+        <translation>Mots de la commande</translation>
+    </message>
+    <message>
+        <source>Commands</source>
+        <translation>Commandes</translation>
+    </message>
+    <message>
+        <source>Stop the fan</source>
+        <translation>Arrêter le ventilateur</translation>
+    </message>
+    <message>
+        <source>Stop the fan, at once (Esc)</source>
+        <translation>Arrêter le ventilateur, aussitôt (Échap)</translation>
+    </message>
+    <message>
+        <source>STOP FAN</source>
+        <translation>ARRÊT</translation>
+    </message>
+    <message>
+        <source>A photo or a plan: from a file, pasted, or dropped here. A click sets a pin.</source>
+        <translation>Une photo ou un plan&#xa0;: d’un fichier, collé ou déposé ici. Un clic pose un repère.</translation>
+    </message>
+    <message>
+        <source>Photo with pins</source>
+        <translation>Photo avec repères</translation>
+    </message>
+    <message>
+        <source>Name of the channel</source>
+        <translation>Nom de la voie</translation>
+    </message>
+    <message>
+        <source>What the number is</source>
+        <translation>Ce qu’est le nombre</translation>
+    </message>
+    <message>
+        <source>Its unit</source>
+        <translation>Son unité</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Test on show</source>
+        <translation>Essai montré</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Montrer</translation>
+    </message>
+    <message>
+        <source>Show the points</source>
+        <translation>Montrer les points</translation>
+    </message>
+    <message>
+        <source>Points, {title}</source>
+        <translation>Points, {title}</translation>
+    </message>
+    <message>
+        <source>Restore the point</source>
+        <translation>Reprendre le point</translation>
+    </message>
+    <message>
+        <source>Strike the point…</source>
+        <translation>Écarter le point…</translation>
+    </message>
+    <message>
+        <source>Take the point again</source>
+        <translation>Mesurer de nouveau le point</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Raison</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>année-mois-jour</translation>
+    </message>
+    <message>
+        <source>Add something at the left; what is known of it and its calibration is typed here.</source>
+        <translation>Ajoutez quelque chose à gauche&#x202f;; ce que l’on en sait, et son étalonnage, se saisit ici.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Profile</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Étalonné le</translation>
+    </message>
+    <message>
+        <source>Good for</source>
+        <translation>Valable pour</translation>
+    </message>
+    <message>
+        <source>Due on, where the certificate says</source>
+        <translation>Échéance, si le certificat la dit</translation>
+    </message>
+    <message>
+        <source>Laboratory</source>
+        <translation>Laboratoire</translation>
+    </message>
+    <message>
+        <source>Schemes with another term</source>
+        <translation>Programmes à autre délai</translation>
+    </message>
+    <message>
+        <source>Correction measured on</source>
+        <translation>Correction mesurée le</translation>
+    </message>
+    <message>
+        <source>Correction of the pressures shown</source>
+        <translation>Correction des pressions affichées</translation>
+    </message>
+    <message>
+        <source>Name on its sheet</source>
+        <translation>Nom sur sa fiche</translation>
+    </message>
+    <message>
+        <source>Kind of curve</source>
+        <translation>Type de courbe</translation>
+    </message>
+    <message>
+        <source>Valid from</source>
+        <translation>Valable de</translation>
+    </message>
+    <message>
+        <source>Valid to</source>
+        <translation>Valable à</translation>
+    </message>
+    <message>
+        <source>from the months</source>
+        <translation>d’après les mois</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>name months; …</source>
+        <translation>nom mois&#x202f;; …</translation>
+    </message>
+    <message>
+        <source>the day of the calibration</source>
+        <translation>le jour de l’étalonnage</translation>
+    </message>
+    <message>
+        <source>shown true; … in Pa, such as 0 0; 50 50.4</source>
+        <translation>affiché vrai&#x202f;; … en Pa, comme 0 0; 50 50.4</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Étalonnage</translation>
+    </message>
+    <message>
+        <source>Remove the range</source>
+        <translation>Retirer la plage</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Équipement</translation>
+    </message>
+    <message>
+        <source>Keep a certificate file</source>
+        <translation>Conserver un certificat</translation>
+    </message>
+    <message>
+        <source>Add a flow range</source>
+        <translation>Ajouter une plage</translation>
+    </message>
+    <message>
+        <source>Take into the rig</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Flow ranges, from their calibration sheets</source>
+        <translation>Plages de débit, d’après leurs fiches d’étalonnage</translation>
+    </message>
+    <message>
+        <source>Take back: {undo}</source>
+        <translation>Annuler&#xa0;: {undo}</translation>
+    </message>
+    <message>
+        <source>There is nothing to take back</source>
+        <translation>Il n’y a rien à annuler</translation>
+    </message>
+    <message>
+        <source>Certificate: {certificate}</source>
+        <translation>Certificat&#xa0;: {certificate}</translation>
+    </message>
+    <message>
+        <source>No certificate file is kept.</source>
+        <translation>Aucun certificat n’est conservé.</translation>
+    </message>
+    <message>
+        <source>Item of the register</source>
+        <translation>Élément du registre</translation>
+    </message>
+    <message>
+        <source>What to add</source>
+        <translation>Ce qui est ajouté</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>Add equipment</source>
+        <translation>Ajouter un équipement</translation>
+    </message>
+    <message>
+        <source>Check two gauges on one hose</source>
+        <translation>Contrôler deux manomètres sur un tube</translation>
+    </message>
+    <message>
+        <source>Equipment register</source>
+        <translation>Registre des appareils</translation>
+    </message>
+    <message>
+        <source>Page {number} of {count} of the report</source>
+        <translation>Page {number} sur {count} du rapport</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Ce qui manque</translation>
+    </message>
+    <message>
+        <source>What the report lacks</source>
+        <translation>Ce qui manque au rapport</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>Rien ne manque.</translation>
+    </message>
+    <message>
+        <source>Once there is a report, what it lacks is listed here.</source>
+        <translation>Dès qu’il y a un rapport, ce qui lui manque figure ici.</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Saisir</translation>
+    </message>
+    <message>
+        <source>Enter it. {sentence}</source>
+        <translation>Saisir. {sentence}</translation>
+    </message>
+    <message>
+        <source>Test of the report</source>
+        <translation>Essai du rapport</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Écrire le PDF</translation>
+    </message>
+    <message>
+        <source>CSV</source>
+        <translation>CSV</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>HPXML</source>
+        <translation>HPXML</translation>
+    </message>
+    <message>
+        <source>the tables as CSV</source>
+        <translation>les tableaux en CSV</translation>
+    </message>
+    <message>
+        <source>the test as JSON</source>
+        <translation>l’essai en JSON</translation>
+    </message>
+    <message>
+        <source>the air infiltration as HPXML</source>
+        <translation>l’infiltration d’air en HPXML</translation>
+    </message>
+    <message>
+        <source>Export {words}</source>
+        <translation>Exporter {words}</translation>
+    </message>
+    <message>
+        <source>As it will be saved</source>
+        <translation>Tel qu’il sera enregistré</translation>
+    </message>
+    <message>
+        <source>The page is being set…</source>
+        <translation>La page est en composition…</translation>
+    </message>
+    <message>
+        <source>What the report is written in, whatever the language of the window.</source>
+        <translation>La langue du rapport, quelle que soit celle de la fenêtre.</translation>
+    </message>
+    <message>
+        <source>An issued report keeps its language.</source>
+        <translation>Un rapport émis garde sa langue.</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>non utilisé</translation>
+    </message>
+    <message>
+        <source>Serial number that must answer</source>
+        <translation>Numéro de série qui doit répondre</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Port</translation>
+    </message>
+    <message>
+        <source>Role of channel {name}</source>
+        <translation>Rôle de la voie {name}</translation>
+    </message>
+    <message>
+        <source>Name of the rig</source>
+        <translation>Nom de l’appareillage</translation>
+    </message>
+    <message>
+        <source>Flow range in use</source>
+        <translation>Plage de débit montée</translation>
+    </message>
+    <message>
+        <source>The fan closes by itself at rest; nobody covers it</source>
+        <translation>Le ventilateur se ferme seul à l’arrêt&#x202f;; personne ne le couvre</translation>
+    </message>
+    <message>
+        <source>Profile of the instrument to add</source>
+        <translation>Profil de l’appareil à ajouter</translation>
+    </message>
+    <message>
+        <source>Add an instrument</source>
+        <translation>Ajouter un appareil</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Appareils</translation>
+    </message>
+    <message>
+        <source>Rig sheet</source>
+        <translation>Fiche de l’appareillage</translation>
+    </message>
+    <message>
+        <source>such as garage or attic</source>
+        <translation>comme garage ou comble</translation>
+    </message>
+    <message>
+        <source>Flow range in use on {drive}</source>
+        <translation>Plage de débit montée sur {drive}</translation>
+    </message>
+    <message>
+        <source>Name of the zone of “{role}”</source>
+        <translation>Nom de la zone de «&#xa0;{role}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Copy: {text}</source>
+        <translation>Copier&#xa0;: {text}</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copier</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Connecté</translation>
+    </message>
+    <message>
+        <source>What the channels read now</source>
+        <translation>Ce que lisent les voies</translation>
+    </message>
+    <message>
+        <source>Links and channels</source>
+        <translation>Liaisons et voies</translation>
+    </message>
+    <message>
+        <source>Simulated house</source>
+        <translation>Maison simulée</translation>
+    </message>
+    <message>
+        <source>Own instruments</source>
+        <translation>Propres appareils</translation>
+    </message>
+    <message>
+        <source>Teach a gauge</source>
+        <translation>Apprendre un appareil</translation>
+    </message>
+    <message>
+        <source>Join a class</source>
+        <translation>Rejoindre un cours</translation>
+    </message>
+    <message>
+        <source>Find instruments</source>
+        <translation>Chercher les appareils</translation>
+    </message>
+    <message>
+        <source>Ask at every port who is there; only questions are sent</source>
+        <translation>Demander à chaque port qui est là&#x202f;; seules des questions sont envoyées</translation>
+    </message>
+    <message>
+        <source>Look for ports</source>
+        <translation>Chercher les ports</translation>
+    </message>
+    <message>
+        <source>Save as rig file</source>
+        <translation>Enregistrer en fichier</translation>
+    </message>
+    <message>
+        <source>Choose a rig</source>
+        <translation>Choisir un appareillage</translation>
+    </message>
+    <message>
+        <source>✓ connected</source>
+        <translation>✓ connectée</translation>
+    </message>
+    <message>
+        <source>{factor} times as fast as real time</source>
+        <translation>{factor} fois plus vite que le temps réel</translation>
+    </message>
+    <message>
+        <source>Invented houses that leak, with wind, fan and gauges. They run the real program.</source>
+        <translation>Maisons inventées qui fuient, avec vent, ventilateur et manomètres. Le programme est le vrai.</translation>
+    </message>
+    <message>
+        <source>Simulated houses</source>
+        <translation>Maisons simulées</translation>
+    </message>
+    <message>
+        <source>A recorded test becomes an instrument: its readings come again, each at its time, with its marks. It is kept in a job of its own beside the recorded one. No fan turns.</source>
+        <translation>Un essai enregistré devient un instrument&#xa0;: ses lectures reviennent à leur heure, avec ses repères, dans un dossier à part. Aucun ventilateur ne tourne.</translation>
+    </message>
+    <message>
+        <source>No job is chosen.</source>
+        <translation>Aucun dossier n’est choisi.</translation>
+    </message>
+    <message>
+        <source>Choose a job…</source>
+        <translation>Choisir un dossier…</translation>
+    </message>
+    <message>
+        <source>Recorded test</source>
+        <translation>Essai enregistré</translation>
+    </message>
+    <message>
+        <source>How many times faster than real time</source>
+        <translation>Combien de fois plus vite que le temps réel</translation>
+    </message>
+    <message>
+        <source>Play it back</source>
+        <translation>Rejouer</translation>
+    </message>
+    <message>
+        <source>Speed against real time</source>
+        <translation>Vitesse par rapport au temps réel</translation>
+    </message>
+    <message>
+        <source>Surfaces around them</source>
+        <translation>Surfaces qui les entourent</translation>
+    </message>
+    <message>
+        <source>No room yet. Add one (Insert), or paste from a spreadsheet: name, floor area, height, volume.</source>
+        <translation>Pas encore de pièce. Ajoutez-en une (Inser), ou collez depuis un tableur&#xa0;: nom, surface, hauteur, volume.</translation>
+    </message>
+    <message>
+        <source>No surface yet. Add one (Insert), or paste from a spreadsheet: name, area, what it adjoins.</source>
+        <translation>Pas encore de surface. Ajoutez-en une (Inser), ou collez depuis un tableur&#xa0;: nom, surface, sur quoi elle donne.</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Compte</translation>
+    </message>
+    <message>
+        <source>Floor area by height. Type a volume to put it in its place.</source>
+        <translation>Surface par hauteur. Saisissez un volume pour le remplacer.</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Mode de mesure</translation>
+    </message>
+    <message>
+        <source>Sums and versions</source>
+        <translation>Sommes et versions</translation>
+    </message>
+    <message>
+        <source>None is kept yet. A test keeps its own sizes.</source>
+        <translation>Aucune n’est encore conservée. Un essai garde ses propres cotes.</translation>
+    </message>
+    <message>
+        <source>What it adds up to</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Versions</translation>
+    </message>
+    <message>
+        <source>Name, such as: as built</source>
+        <translation>Nom, comme&#xa0;: tel que construit</translation>
+    </message>
+    <message>
+        <source>Name of the version</source>
+        <translation>Nom de la version</translation>
+    </message>
+    <message>
+        <source>Reason of the version</source>
+        <translation>Raison de la version</translation>
+    </message>
+    <message>
+        <source>Keep this version</source>
+        <translation>Conserver cette version</translation>
+    </message>
+    <message>
+        <source>Port of the instrument</source>
+        <translation>Port de l’appareil</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation>Liaison</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Parity</source>
+        <translation>Parité</translation>
+    </message>
+    <message>
+        <source>First register</source>
+        <translation>Premier registre</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Read the registers</source>
+        <translation>Lire les registres</translation>
+    </message>
+    <message>
+        <source>such as 21.3</source>
+        <translation>comme 21.3</translation>
+    </message>
+    <message>
+        <source>What its display shows</source>
+        <translation>Ce que montre l’afficheur</translation>
+    </message>
+    <message>
+        <source>Readings of the registers</source>
+        <translation>Lectures des registres</translation>
+    </message>
+    <message>
+        <source>Name of the profile</source>
+        <translation>Nom du profil</translation>
+    </message>
+    <message>
+        <source>Save the profile and use it</source>
+        <translation>Enregistrer le profil et l’utiliser</translation>
+    </message>
+    <message>
+        <source>What its display shows now</source>
+        <translation>Ce que montre maintenant l’afficheur</translation>
+    </message>
+    <message>
+        <source>Teach a Modbus instrument</source>
+        <translation>Apprendre un appareil Modbus</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Choisir une image</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>Photo ({photos})</source>
+        <translation>Photo ({photos})</translation>
+    </message>
+    <message>
+        <source>Add a photo: {text}</source>
+        <translation>Ajouter une photo&#xa0;: {text}</translation>
+    </message>
+    <message>
+        <source>Before the fan starts</source>
+        <translation>Avant que le ventilateur démarre</translation>
+    </message>
+    <message>
+        <source>Openings</source>
+        <translation>Ouvertures</translation>
+    </message>
+    <message>
+        <source>Seal board</source>
+        <translation>Obturations</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Remise en état</translation>
+    </message>
+    <message>
+        <source>Write why there is no test</source>
+        <translation>Écrire pourquoi il n’y a pas d’essai</translation>
+    </message>
+    <message>
+        <source>Where a temporary seal is, such as: dryer outlet</source>
+        <translation>Où est une obturation, comme&#xa0;: sortie du sèche-linge</translation>
+    </message>
+    <message>
+        <source>Reason, where something is left as it is</source>
+        <translation>Raison, si quelque chose est laissé tel quel</translation>
+    </message>
+    <message>
+        <source>Name of the second person</source>
+        <translation>Nom de la deuxième personne</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Revu</translation>
+    </message>
+    <message>
+        <source>Set-up of the building</source>
+        <translation>Préparation du bâtiment</translation>
+    </message>
+    <message>
+        <source>Every temporary seal is entered once, and ticked off when it is taken off again.</source>
+        <translation>Chaque obturation est notée une fois, et cochée quand elle est retirée.</translation>
+    </message>
+    <message>
+        <source>Nobody else looked it over yet. A second pair of eyes finds most.</source>
+        <translation>Personne d’autre ne l’a encore revu. Un second regard trouve le plus.</translation>
+    </message>
+    <message>
+        <source>Second person, client</source>
+        <translation>Deuxième personne, client</translation>
+    </message>
+    <message>
+        <source>Preparation sheet for the client</source>
+        <translation>Fiche de préparation pour le client</translation>
+    </message>
+    <message>
+        <source>Results of all stages against their targets</source>
+        <translation>Résultats de toutes les étapes et leurs objectifs</translation>
+    </message>
+    <message>
+        <source>All stages</source>
+        <translation>Toutes les étapes</translation>
+    </message>
+    <message>
+        <source>Earlier test</source>
+        <translation>Essai antérieur</translation>
+    </message>
+    <message>
+        <source>Later test</source>
+        <translation>Essai ultérieur</translation>
+    </message>
+    <message>
+        <source>What changed on site</source>
+        <translation>Ce qui a changé sur le chantier</translation>
+    </message>
+    <message>
+        <source>What changed on site before the later test</source>
+        <translation>Ce qui a changé sur le chantier avant l’essai ultérieur</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conserver</translation>
+    </message>
+    <message>
+        <source>Between the two tests</source>
+        <translation>Entre les deux essais</translation>
+    </message>
+    <message>
+        <source>Stages against their targets</source>
+        <translation>Étapes et leurs objectifs</translation>
+    </message>
+    <message>
+        <source>Results of all stages</source>
+        <translation>Résultats de toutes les étapes</translation>
+    </message>
+    <message>
+        <source>Between two tests</source>
+        <translation>Entre deux essais</translation>
+    </message>
+    <message>
+        <source>dot and bar: result with its 95 % interval, {unit}; upright mark: target</source>
+        <translation>point et barre&#xa0;: résultat avec son intervalle à 95 %, {unit}&#x202f;; trait vertical&#xa0;: objectif</translation>
+    </message>
+    <message>
+        <source>A line of the gauge: click its numbers</source>
+        <translation>Une ligne du manomètre&#xa0;: cliquez sur ses nombres</translation>
+    </message>
+    <message>
+        <source>Port of the gauge</source>
+        <translation>Port du manomètre</translation>
+    </message>
+    <message>
+        <source>empty: it sends by itself</source>
+        <translation>vide&#xa0;: il envoie seul</translation>
+    </message>
+    <message>
+        <source>What it is asked, if it only answers</source>
+        <translation>Ce qu’on lui demande, s’il ne fait que répondre</translation>
+    </message>
+    <message>
+        <source>Listen</source>
+        <translation>Écouter</translation>
+    </message>
+    <message>
+        <source>What came over the wire, as text and as bytes</source>
+        <translation>Ce qui est venu par la liaison, en texte et en octets</translation>
+    </message>
+    <message>
+        <source>Asked with</source>
+        <translation>Demande</translation>
+    </message>
+    <message>
+        <source>What came, as text and as bytes</source>
+        <translation>Ce qui est venu, en texte et en octets</translation>
+    </message>
+    <message>
+        <source>Corrections, line by line</source>
+        <translation>Corrections, ligne par ligne</translation>
+    </message>
+    <message>
+        <source>Support</source>
+        <translation>Assistance</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Ce qui s’est passé</translation>
+    </message>
+    <message>
+        <source>Add the job that is open; it holds names, addresses and photos</source>
+        <translation>Ajouter le dossier ouvert&#x202f;; il contient noms, adresses et photos</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Copier le texte</translation>
+    </message>
+    <message>
+        <source>Save a bundle for support</source>
+        <translation>Enregistrer un paquet pour l’assistance</translation>
+    </message>
+    <message>
+        <source>A bundle holds: {names}. It is written where you say; nothing is sent by itself.</source>
+        <translation>Un paquet contient&#xa0;: {names}. Il est écrit où vous le dites&#x202f;; rien n’est envoyé tout seul.</translation>
+    </message>
+    <message>
+        <source>Type in a hand-written test</source>
+        <translation>Saisir un essai noté à la main</translation>
+    </message>
+    <message>
+        <source>Day and time on the sheet</source>
+        <translation>Jour et heure sur la feuille</translation>
+    </message>
+    <message>
+        <source>Seconds that each was averaged</source>
+        <translation>Secondes de moyenne pour chacun</translation>
+    </message>
+    <message>
+        <source>Keep as a test</source>
+        <translation>Conserver comme essai</translation>
+    </message>
+    <message>
+        <source>One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
+        <translation>Une ligne par point&#xa0;: pression en Pa et débit en {unit}, séparés par une tabulation ou des espaces. Bâtiment, air, méthode et étape sont ceux du Dossier. L’essai est marqué comme saisi.</translation>
+    </message>
+    <message>
+        <source>Points, {way}</source>
+        <translation>Points, {way}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure after, Pa</source>
+        <translation>Pression à débit nul après, Pa</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure before, Pa</source>
+        <translation>Pression à débit nul avant, Pa</translation>
+    </message>
+    <message>
+        <source>A double click on a job file (*{ending}) opens it with this program.</source>
+        <translation>Un double clic sur un fichier de dossier (*{ending}) l’ouvre avec ce programme.</translation>
+    </message>
+    <message>
+        <source>Job files are no longer opened with this program by a double click.</source>
+        <translation>Les fichiers de dossier ne s’ouvrent plus par double clic avec ce programme.</translation>
+    </message>
+    <message>
+        <source>Play back a job</source>
+        <translation>Rejouer un dossier</translation>
+    </message>
+    <message>
+        <source>{name} holds no test that has ended.</source>
+        <translation>{name} ne contient aucun essai terminé.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be played back: {error}.</source>
+        <translation>{name} ne peut pas être rejoué&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The test cannot be played back: {error}.</source>
+        <translation>L’essai ne peut pas être rejoué&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The test was not played back to its end.</source>
+        <translation>L’essai n’a pas été rejoué jusqu’à la fin.</translation>
+    </message>
+    <message>
+        <source>Played back: the result is the same to the digit as in the record.</source>
+        <translation>Rejoué&#xa0;: le résultat est au chiffre près celui de l’enregistrement.</translation>
+    </message>
+    <message>
+        <source>Played back: the result is not that of the record.</source>
+        <translation>Rejoué&#xa0;: le résultat n’est pas celui de l’enregistrement.</translation>
+    </message>
+    <message>
+        <source>Read it again</source>
+        <translation>La relire</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message>
+        <source>The temperatures are no longer those at which it was read.</source>
+        <translation>Les températures ne sont plus celles de cette lecture.</translation>
+    </message>
+    <message>
+        <source>The wind is no longer that in which it was read.</source>
+        <translation>Le vent n’est plus celui de cette lecture.</translation>
+    </message>
+    <message>
+        <source>zero-flow pressure just read</source>
+        <translation>pression à débit nul lue à l’instant</translation>
+    </message>
+    <message>
+        <source>zero-flow pressure {minutes} min old</source>
+        <translation>pression à débit nul lue il y a {minutes} min</translation>
+    </message>
+    <message>
+        <source>It was read {minutes} min ago.</source>
+        <translation>Elle a été lue il y a {minutes} min.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure has become old</source>
+        <translation>La pression à débit nul a vieilli</translation>
+    </message>
+    <message>
+        <source>It may have moved by {moved}, which looks like {worth}: the intervals carry that.</source>
+        <translation>Elle a pu bouger de {moved}, ce qui ressemble à {worth}&#xa0;: les intervalles en tiennent compte.</translation>
+    </message>
+    <message>
+        <source>The fan stops for about a minute. Marks and drops stay; by what it has moved the flows are put right.</source>
+        <translation>Le ventilateur s’arrête environ une minute. Repères et baisses restent&#x202f;; les débits sont corrigés de ce qui a bougé.</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,88 @@
+"""The window in German and French: nothing cut, nothing covered, nothing left in English that has a translation."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
+
+from gui.viewmodels.moment import Place
+from gui.viewmodels.over import Over
+from gui.window import LEAST_HEIGHT, LEAST_WIDTH
+from gui.words import Language, say
+from tests.gui.boxes import cut_texts, overlaps
+from tests.gui.conftest import Stage
+from tests.gui.test_looks import settle
+from tests.gui.test_words import translations
+
+
+def pages(stage: Stage) -> Iterator[str]:
+    """Show every place, every page of the rig and every page over the places, one after the other."""
+    program = stage.program
+    program.window.resize(LEAST_WIDTH, LEAST_HEIGHT)
+    for place in Place:
+        program.screen.go_to(place)
+        settle(stage)
+        yield place
+    program.screen.go_to(Place.RIG)
+    for page in range(1, program.window.rig.pages.count()):
+        program.window.rig.choose_page(page)
+        settle(stage)
+        settle(stage)  # the page learns its width first
+        yield f"rig {page}"
+    for over in Over:
+        program.screen.show_over(over)
+        settle(stage)
+        yield over
+    program.screen.over, program.screen.keys_shown = None, True
+    settle(stage)
+    yield "keys"
+
+
+def texts(window: QWidget) -> Iterator[str]:
+    """Yield everything that is read or read out in what is visible."""
+    for item in window.findChildren(QWidget):
+        if not item.isVisible():
+            continue
+        yield item.accessibleName()
+        yield item.toolTip()
+        if isinstance(item, QLabel | QAbstractButton):
+            yield item.text()
+        elif isinstance(item, QLineEdit):
+            yield item.placeholderText()
+        elif isinstance(item, QComboBox):
+            yield from (item.itemText(at) for at in range(item.count()))
+
+
+@pytest.mark.parametrize("language", [Language.GERMAN, Language.FRENCH])
+def test_the_smallest_window_holds_every_text_of_the_language(stage: Stage, tested: Path, language: Language) -> None:
+    stage.open_copy(tested)
+    stage.connect()
+    known = {text: words for text, words in translations(language).items() if words != text and text not in ALSO_NAMES}
+    others = set(known.values())
+    read = 0
+    for page in pages(stage):
+        assert [*cut_texts(stage.program.window), *overlaps(stage.program.window)] == [], page
+        shown = set(texts(stage.program.window))
+        assert [text for text in shown if text in known and text not in others] == [], page
+        read += len(shown & others)
+    assert read > 350
+    assert [action.text() for action in stage.program.actions.commands if action.text() in known] == []
+
+
+@pytest.mark.parametrize("language", [Language.GERMAN])
+def test_the_window_says_when_another_language_comes_and_writes_its_numbers(stage: Stage, language: Language) -> None:
+    assert stage.program.window.ribbon is not None
+    assert stage.program.screen.display.decimal_mark == ","
+    stage.program.intents.office.keep("language", Language.FRENCH.value)
+    fields = {item.id: item for item in stage.program.intents.office.pictures()}
+    assert fields["language"].text == "fr"
+    assert fields["language"].note == say("Counts from the next start. Reports have a language of their own.")
+    assert stage.program.settings.value.language is Language.FRENCH
+    assert say("Report") == "Bericht"
+
+
+ALSO_NAMES = {"gauge", "fan"}
+"""Names of the simulated instruments, which nobody translates."""
