@@ -19,7 +19,8 @@ GAUGE_LAG_S = 0.25
 CANDIDATES_S = (0.8, 0.95, FAN_LAG_S, 1.25, 1.4, 1.6)
 PRIOR_WEIGHT = 0.05
 """Of ln^2 of a candidate over the usual lag, against the share of a step's course that a model leaves unexplained."""
-FEWEST_TICKS = 25
+FEWEST_TICKS, MOST_TICKS = 25, 600
+"""So long a step is looked at; a pressure that is held for hours shows no more of the fan."""
 LEAST_MOVE = 0.01
 """In the linearised variable, a speed: a smaller step shows nothing."""
 
@@ -66,7 +67,12 @@ class FanLags:
         self._seen, self._courses = [], [[] for _ in CANDIDATES_S]
 
     def watch(self, value: float, command: float, dt_s: float, building_lag_s: float) -> None:
-        """Take in one tick of the step: the linearised pressure, and the speed that is commanded from now on."""
+        """Take in one tick of the step: the linearised pressure, and the speed that is commanded from now on.
+
+        Only the first `MOST_TICKS` count.
+        """
+        if len(self._seen) == MOST_TICKS:
+            return
         self._seen.append(value)
         for model, course in zip(self._models, self._courses, strict=True):
             course.append(model.value)

@@ -17,14 +17,19 @@ MOST_MEANS = 64
 
 
 class _Ring:
-    """A ring of stamped values that is read as two views at most."""
+    """A ring of stamped values that is read as two views at most.
+
+    It takes its memory at the first value, all of it: what a long hold needs is there from the beginning.
+    """
 
     def __init__(self) -> None:
-        self._time_ns = np.zeros(CAPACITY, np.int64)
-        self._value = np.zeros(CAPACITY, np.float64)
+        self._time_ns = np.zeros(0, np.int64)
+        self._value = np.zeros(0, np.float64)
         self._written = 0
 
     def append(self, time_ns: int, value: float) -> None:
+        if not len(self._value):
+            self._time_ns, self._value = np.full(CAPACITY, 0, np.int64), np.full(CAPACITY, 0.0)
         at = self._written % CAPACITY
         self._time_ns[at] = time_ns
         self._value[at] = value
@@ -44,6 +49,8 @@ class _Ring:
         return values[: int(times.searchsorted(end_ns, side="right"))]
 
     def since(self, start_ns: int) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        if not self._written:
+            return self._time_ns.copy(), self._value.copy()
         at = self._written % CAPACITY
         newer = slice(int(self._time_ns[:at].searchsorted(start_ns)), at)
         if self._written < CAPACITY or newer.start > 0:

@@ -335,5 +335,6 @@ class Bridge(QObject):
             office=screen.office.name,
             no_test=screen.no_test,
             issued_in=office.issued_in(),
+            leaks=job is not None and bool(job.leaks.leaks),
         )
         self._window.report.show_picture(picture, office.picture(possible=picture.can_save))

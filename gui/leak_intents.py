@@ -50,6 +50,8 @@ class LeakIntents(QObject):
         page.turned.connect(self.turn)
         page.hand_out.clicked.connect(self.ask_hand_out)
         page.done_today.clicked.connect(self.ask_done_today)
+        window.report.trades.clicked.connect(self.ask_hand_out)
+        window.report.done.clicked.connect(self.ask_done_today)
 
     def new_leak(self) -> None:
         """Add a leak and begin to describe it."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
 import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
@@ -26,6 +25,7 @@ from analysis.sealing.zeroage import joined, put_right
 from drivers.clock import NS_PER_S
 
 Floats = NDArray[np.float64]
+Span = tuple[float, float]
 
 PIECE_S = 10
 """Over which the temperature of the air in the fan is taken as one."""
@@ -99,7 +99,7 @@ def held_look(
             raw = trace if raw is None else joined(raw, trace)
     if raw is None:
         return None
-    answer, unrest, steps = understood(raw, levelling)
+    answer, unrest, steps = understood(raw, levelling, seal_spans(marks))
     steps = without_breaks(steps, breaks)
     trace = answer.calmed(raw)
     mean_m3_h = float(np.nanmean(trace.flow_m3_h))
@@ -143,15 +143,20 @@ def leak_flow(
     return flow
 
 
-def understood(raw: Trace, levelling: Levelling) -> tuple[WindAnswer, Unrest | None, tuple[Step, ...]]:
-    """Return how the flow answers to the wind, what unrest is left then, and the steps; quiet is what lies between."""
+def understood(
+    raw: Trace, levelling: Levelling, seals: Sequence[Span] = ()
+) -> tuple[WindAnswer, Unrest | None, tuple[Step, ...]]:
+    """Return how the flow answers to the wind, what unrest is left then, and the steps.
+
+    Quiet is what lies between the steps, and outside of the spans in which somebody sealed.
+    """
     steps: tuple[Step, ...] = ()
     answer, unrest = WindAnswer(), unrest_of([raw], mostly=True)
     for _ in range(ROUNDS):
         if unrest is None:
             break
         steps = steps_in(answer.calmed(raw), unrest)
-        quiet = _between(raw, steps)
+        quiet = _between(raw, [*((step.at_s, step.at_s) for step in steps), *seals])
         learnt = unrest_of(calmed_crosswise(quiet, levelling))
         if learnt is None:
             break
@@ -168,10 +173,29 @@ def without_breaks(steps: Sequence[Step], breaks: Sequence[tuple[float, float]])
     )
 
 
-def _between(raw: Trace, steps: Sequence[Step]) -> list[Trace]:
-    edges = [raw.start_s - BESIDE_S, *(step.at_s for step in steps), raw.end_s + BESIDE_S]
-    spans = [raw.span(one + BESIDE_S, other - BESIDE_S) for one, other in itertools.pairwise(edges)]
-    return [span for span in spans if len(span.flow_m3_h)]
+def _between(raw: Trace, changes: Sequence[Span]) -> list[Trace]:
+    """Return the stretches that no change touches."""
+    quiet = []
+    begin_s = raw.start_s
+    for start_s, end_s in [*sorted(changes), (raw.end_s + BESIDE_S, raw.end_s)]:
+        if start_s - BESIDE_S > begin_s:
+            quiet.append(raw.span(begin_s, start_s - BESIDE_S))
+        begin_s = max(begin_s, end_s + BESIDE_S)
+    return [span for span in quiet if len(span.flow_m3_h)]
+
+
+def seal_spans(marks: Sequence[SealingMark]) -> list[Span]:
+    """Return from when to when each seal was made by its marks (s); one that is being made has not ended."""
+    spans: list[Span] = []
+    started_s: float | None = None
+    for mark in marks:
+        at_s = mark.t_ns / NS_PER_S
+        if mark.kind is SealingMarkKind.STARTS:
+            started_s = at_s
+        elif mark.kind is SealingMarkKind.DONE:
+            spans.append((at_s if started_s is None else started_s, at_s))
+            started_s = None
+    return spans if started_s is None else [*spans, (started_s, math.inf)]
 
 
 def sealed_looks(

@@ -16,7 +16,7 @@ from acquisition.job.leaks import SealingMark, SealingMarkKind
 from acquisition.plan import TestPlan
 from acquisition.progress import RunInProgress
 from acquisition.rig import RigSpec
-from acquisition.sealing.held import SealedLook, leak_flow, sealed_looks, understood, without_breaks
+from acquisition.sealing.held import SealedLook, leak_flow, seal_spans, sealed_looks, understood, without_breaks
 from acquisition.sealing.zeros import (
     NEWEST_AIR_S,
     ReadZero,
@@ -165,7 +165,7 @@ class HoldWatch:
         """Return what is to be said now; `since` is the mark from which the change is counted, None: the beginning."""
         self._take()
         if self._unrest is None or self._raw.end_s - self._learnt_s >= LEARNT_EVERY_S:
-            self._learn()
+            self._learn(marks)
         unrest, steps = self._unrest, self._steps
         trace = self._answer.calmed(self._raw)
         self._age = replace(self._age, seconds=max(trace.end_s - self._zeros[-1].end_s, 0.0))
@@ -197,10 +197,10 @@ class HoldWatch:
         windows = zero_windows(tuple(self._run.windows))
         return read_zero(self._run.data, windows[-1], self._plan.air, self._plan.building)
 
-    def _learn(self) -> None:
+    def _learn(self, marks: Sequence[SealingMark]) -> None:
         """Learn the wind and the steps from the record as it is now."""
         recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
-        self._answer, self._unrest, found = understood(recent, self._levelling)
+        self._answer, self._unrest, found = understood(recent, self._levelling, seal_spans(marks))
         steps = without_breaks(found, self._breaks)
         # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
         known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s

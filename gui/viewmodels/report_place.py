@@ -44,6 +44,8 @@ class ReportPicture:
     language: str = ""
     can_choose: bool = False
     """Whether another language can be chosen: an issued report keeps its own."""
+    leaks: bool = False
+    """Whether there are leaks to hand out."""
 
 
 def report_picture(
@@ -55,6 +57,7 @@ def report_picture(
     office: str = "",
     no_test: bool = False,
     issued_in: str | None = None,
+    leaks: bool = False,
 ) -> ReportPicture:
     """Return the place. `trouble` says why the pages could not be made, `office` is the name of the office.
 
@@ -75,6 +78,7 @@ def report_picture(
         languages=() if moment.job is None else tuple((item.tag, item.name) for item in languages()),
         language=_language(moment, issued_in),
         can_choose=moment.job is not None and issued_in is None,
+        leaks=leaks,
     )
 
 

@@ -184,6 +184,9 @@ class ReportPlace(QWidget):
         ):
             view.setAccessibleName(say("Export {words}", words=words))
             view.setToolTip(say("Export {words}", words=words))
+        self.trades, self.done = button(say("Leaks by trade…"), "slim"), button(say("Done today…"), "slim")
+        self.trades.setToolTip(say("Save a page of leaks for each trade, with photos and pins"))
+        self.done.setToolTip(say("Save what was sealed today, before and after"))
         self.missing = MissingList()
         self.issue = IssuePanel()
         actions = Panel(say("Report"))
@@ -192,6 +195,7 @@ class ReportPlace(QWidget):
         written.setStretch(0, 1)
         actions.body.addLayout(written)
         actions.body.addLayout(row(self.csv, self.json, self.hpxml))
+        actions.body.addLayout(row(self.trades, self.done))
         side = column(GAP_12)
         side.addWidget(actions)
         side.addWidget(self.issue)
@@ -225,6 +229,8 @@ class ReportPlace(QWidget):
         self.save.setEnabled(picture.can_save)
         for view in (self.csv, self.json, self.hpxml):
             view.setEnabled(picture.can_export)
+        for view in (self.trades, self.done):
+            view.setVisible(picture.leaks)
         self.missing.show_items(picture.missing, report=picture.can_save)
 
     def _show_tests(self, picture: ReportPicture) -> None:

@@ -34,6 +34,7 @@ def test_the_newest_readings_are_there_wherever_the_ring_stands(count: int, want
     # Filling by hand what a long run would have filled.
     first = max(0, count - CAPACITY)
     order = np.arange(first, count)
+    ring.append(0, 0.0)
     ring._time_ns[order % CAPACITY] = order
     ring._value[order % CAPACITY] = order
     ring._written = count

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 
+import pytest
 from PIL import Image
 from PySide6.QtCore import QMimeData, QUrl
 
@@ -60,6 +61,27 @@ def test_a_leak_is_described_and_taken_back(stage: Stage) -> None:
     program.intents.undo()
     assert program.desk.job is not None
     assert list(program.desk.job.leaks.leaks) == [1]
+
+
+def test_the_report_place_leads_to_the_pages_for_the_trades(stage: Stage, monkeypatch: pytest.MonkeyPatch) -> None:
+    program, report = stage.program, stage.program.window.report
+    folder = program.intents.files.home / "pages"
+    folder.mkdir()
+    monkeypatch.setattr(program.intents.files, "ask_folder", lambda _, picked: picked(folder))
+    program.screen.go_to(Place.REPORT)
+    stage.draw()
+    assert not report.trades.isVisibleTo(report)
+    program.intents.leaks.new_leak()
+    program.intents.leaks.type_field("trade", "carpenter")
+    program.screen.go_to(Place.REPORT)
+    stage.draw()
+    assert report.trades.isVisibleTo(report)
+    report.trades.click()
+    (page,) = folder.iterdir()
+    assert page.read_bytes().startswith(b"%PDF-")
+    report.done.click()
+    stage.draw()
+    assert "nothing was marked as sealed" in " ".join(item.sentence for item in program.window.notices.notices)
 
 
 def test_photos_and_pins_belong_to_a_leak(stage: Stage) -> None:
