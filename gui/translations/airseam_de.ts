@@ -4824,6 +4824,18 @@
         <translation>Ausgeben: {words}</translation>
     </message>
     <message>
+        <source>Leaks by trade…</source>
+        <translation>Lecks je Gewerk…</translation>
+    </message>
+    <message>
+        <source>Save a page of leaks for each trade, with photos and pins</source>
+        <translation>Für jedes Gewerk eine Seite mit seinen Lecks speichern, mit Fotos und Markierungen</translation>
+    </message>
+    <message>
+        <source>Save what was sealed today, before and after</source>
+        <translation>Speichern, was heute abgedichtet wurde, vorher und nachher</translation>
+    </message>
+    <message>
         <source>As it will be saved</source>
         <translation>So wird er gesichert</translation>
     </message>

@@ -4824,6 +4824,18 @@
         <translation>Exporter {words}</translation>
     </message>
     <message>
+        <source>Leaks by trade…</source>
+        <translation>Fuites par métier…</translation>
+    </message>
+    <message>
+        <source>Save a page of leaks for each trade, with photos and pins</source>
+        <translation>Enregistrer une page de fuites pour chaque métier, avec photos et repères</translation>
+    </message>
+    <message>
+        <source>Save what was sealed today, before and after</source>
+        <translation>Enregistrer ce qui a été étanché aujourd’hui, avant et après</translation>
+    </message>
+    <message>
         <source>As it will be saved</source>
         <translation>Tel qu’il sera enregistré</translation>
     </message>
