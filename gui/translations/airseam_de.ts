@@ -4825,11 +4825,11 @@
     </message>
     <message>
         <source>Leaks by trade…</source>
-        <translation>Lecks je Gewerk…</translation>
+        <translation>Leckagen je Gewerk …</translation>
     </message>
     <message>
         <source>Save a page of leaks for each trade, with photos and pins</source>
-        <translation>Für jedes Gewerk eine Seite mit seinen Lecks speichern, mit Fotos und Markierungen</translation>
+        <translation>Für jedes Gewerk eine Seite mit seinen Leckagen speichern, mit Fotos und Markierungen</translation>
     </message>
     <message>
         <source>Save what was sealed today, before and after</source>

@@ -4825,11 +4825,11 @@
     </message>
     <message>
         <source>Leaks by trade…</source>
-        <translation>Fuites par métier…</translation>
+        <translation>Fuites par corps d’état…</translation>
     </message>
     <message>
         <source>Save a page of leaks for each trade, with photos and pins</source>
-        <translation>Enregistrer une page de fuites pour chaque métier, avec photos et repères</translation>
+        <translation>Enregistrer une page de fuites pour chaque corps d’état, avec photos et repères</translation>
     </message>
     <message>
         <source>Save what was sealed today, before and after</source>
