@@ -121,6 +121,8 @@ class Repairs:
     def take_again(self, window: int | None) -> None:
         """Take a point once more; without one begin the point anew that is being taken."""
         desk, snapshot = self._desk, self._desk.snapshot()
+        if self._of_a_record():
+            return
         if desk.engine is None or not desk.busy or snapshot is None:
             self._tell(say("A point can be taken again only while its test runs."))
             return
@@ -138,11 +140,20 @@ class Repairs:
         if self._desk.engine is None:
             self._tell(say("No rig is connected."))
             return
+        if self._of_a_record():
+            return
         try:
             self._desk.engine.fit_range(name.strip())
         except InvalidInput as error:
             self._tell(f"{str(error)[:1].upper()}{str(error)[1:]}.")
         self._desk.changed += 1
+
+    def _of_a_record(self) -> bool:
+        rig = self._desk.connection.rig
+        if rig is None or rig.script is None:
+            return False
+        self._tell("A recorded test is played back: what was measured stays as it was.")
+        return True
 
     def strike(self, window: int, reason: str) -> None:
         """Leave a point of the shown test out of its result."""

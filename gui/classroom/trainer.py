@@ -27,6 +27,7 @@ from simulators.exercises import FIRST, exercise_names, load_exercise, read_exer
 from simulators.filetable import InvalidFile
 
 PACES = (0.0, 1.0, 5.0, 20.0, 60.0)
+MOST_DRAFTS = 1000
 CHANGE_S = 10.0
 """Weather changes over so many seconds: a jump would look like a fault."""
 
@@ -47,7 +48,7 @@ class Trainer:
     def __init__(self, clock: Clock) -> None:
         """Begin with the first exercise, nothing served."""
         self._clock = clock
-        self.text = load_exercise(FIRST).text
+        self.text = self._kept = load_exercise(FIRST).text
         self.name = FIRST
         self.server: ClassServer | None = None
         self.chosen = 0
@@ -73,6 +74,7 @@ class Trainer:
     def choose(self, name: str) -> None:
         """Take one of the exercises that come along into the editor."""
         self.name, self._own, self.text = name, None, load_exercise(name).text
+        self._kept = self.text
 
     def load(self, path: Path) -> None:
         """Take an exercise of one's own into the editor, sound or not; of a job, what it says of the house."""
@@ -80,7 +82,7 @@ class Trainer:
             self._load_job(path)
             return
         try:
-            self.text = path.read_text(encoding="utf-8")
+            self.text = self._kept = path.read_text(encoding="utf-8")
             self.name, self._own = path.stem, path
             self.said = f"{path.name} is in the editor."
         except (OSError, UnicodeDecodeError) as error:
@@ -90,7 +92,7 @@ class Trainer:
         try:
             job = Job.open(path, self._clock, read_only=True)
             try:
-                self.text = exercise_text(job.load(chosen(job, None)))
+                self.text = self._kept = exercise_text(job.load(chosen(job, None)))
             finally:
                 job.close()
         except InvalidInput as error:
@@ -106,9 +108,26 @@ class Trainer:
             return
         try:
             path.write_text(self.text, encoding="utf-8")
+            self._kept = self.text
             self.name, self._own, self.said = path.stem, path, f"The exercise is saved as {path.name}."
         except OSError as error:
             self.said = f"{path.name} cannot be written: {error.strerror}."
+
+    def keep_draft(self, folder: Path) -> None:
+        """Keep what was typed and never saved, before another text takes its place."""
+        if self.text == self._kept:
+            return
+        numbers = ("", *(f" {count}" for count in range(2, MOST_DRAFTS)))
+        paths = (folder / f"{self.name} draft{number}.toml" for number in numbers)
+        path = next((path for path in paths if not path.exists()), None)
+        try:
+            if path is None:
+                raise OSError(0, "there are too many drafts")
+            folder.mkdir(parents=True, exist_ok=True)
+            path.write_text(self.text, encoding="utf-8")
+            self._kept, self.said = self.text, f"What you had typed is kept as {path.name}."
+        except OSError as error:
+            self.said = f"What you had typed cannot be kept: {error.strerror}."
 
     def exercise(self) -> Exercise:
         """Return what stands in the editor; raises `InvalidFile` with the line of what is wrong."""

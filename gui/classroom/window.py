@@ -163,9 +163,19 @@ class ClassWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Close the class with the window."""
         self._timer.stop()
+        self.trainer.keep_draft(self._folder)
         self.close_class()
         event.accept()
         self.closed.emit()
+
+    def _pick(self, name: str) -> None:
+        self.trainer.keep_draft(self._folder)
+        self.trainer.choose(name)
+
+    def load(self, path: Path) -> None:
+        """Take a file into the editor."""
+        self.trainer.keep_draft(self._folder)
+        self.trainer.load(path)
 
     def _ask_jobs(self) -> None:
         self._ask(FileDialog.to_open(self, "The job of a student", self._folder, "Jobs (*.airseam)"), self.mark_beside)
@@ -209,11 +219,11 @@ class ClassWindow(QMainWindow):
 
     def _connect(self) -> None:
         trainer = self.trainer
-        self.exercise.picked.connect(trainer.choose)
+        self.exercise.picked.connect(self._pick)
         self.exercise.edited.connect(lambda text: setattr(trainer, "text", text))
         self.exercise.load_asked.connect(
             lambda: self._ask(
-                FileDialog.to_open(self, "Load an exercise, or a job as one", self._folder, SOURCES), trainer.load
+                FileDialog.to_open(self, "Load an exercise, or a job as one", self._folder, SOURCES), self.load
             )
         )
         self.exercise.save_asked.connect(

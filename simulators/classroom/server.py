@@ -154,7 +154,7 @@ class ClassServer:
         most = MOST_WATCHERS if fresh is not None else 1
         return InstrumentPort(name, device, listener, self._selector, fresh, most)
 
-    def _admit(self, name: str) -> str:
+    def _admit(self, name: str, peer: str) -> str:
         if self.shared:
             return self._rig_file(self.stations[0], fan=False)
         with self._lock:
@@ -163,6 +163,8 @@ class ClassServer:
                 station = self._free_house()
                 self._give(station, name)
                 self._asked_ns[station] = self._clock.now_ns()
+            for port in self._ports[station].values():
+                port.owner = peer
         return self._rig_file(station, fan=True)
 
     def _free_house(self) -> Station:

@@ -17,6 +17,8 @@ from drivers.clock import NS_PER_S
 from simulators.classroom.address import is_private
 from simulators.instruments.device import Device
 
+BACKLOG = 128
+"""So many may knock at one moment: who has to knock again waits for a second."""
 CHUNK_BYTES = 1024
 """Taken from a client in one round."""
 BYTES_PER_S = 16_384
@@ -65,7 +67,7 @@ def listen(host: str, port: int) -> socket.socket:
         if os.name == "posix":
             listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         listener.bind((host, port))
-        listener.listen(4)
+        listener.listen(BACKLOG)
         listener.setblocking(False)
     except OSError:
         listener.close()
@@ -120,6 +122,8 @@ class InstrumentPort:
         self._most = most
         self._talks = device.next_ns() is not None
         self.plugged = True
+        self.owner = ""
+        """The address from which the student of this house said a name: nobody from elsewhere keeps it away."""
         self.clients: dict[Client, Device] = {}
         self._away: dict[str, int] = {}
         """Who was sent away, and until when."""
@@ -156,7 +160,8 @@ class InstrumentPort:
         """Send away who has been silent; an instrument that talks by itself is listened to in silence."""
         for client in list(self.clients):
             silent = now_ns - client.heard_ns > SILENT_S * NS_PER_S
-            if (silent and not self._talks) or (self._talks and client.peer == peer):
+            usurped = peer == self.owner != client.peer
+            if usurped or (silent and not self._talks) or (self._talks and client.peer == peer):
                 self.hang_up(client)
                 return
 

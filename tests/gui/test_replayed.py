@@ -72,6 +72,10 @@ def test_a_record_that_is_ended_early_says_so_and_leaves_the_rig_free(stage: Sta
     desk = stage.program.desk
     play(stage)
     stage.until(lambda now: bool(now.runs) and len(now.runs[0].points) == 1)
+    desk.repairs.take_again(None)
+    desk.repairs.fit_range("wide")
+    stage.draw()
+    assert any("stays as it was" in notice.sentence for notice in stage.program.window.notices.notices)
     desk.end_test()
     stage.pass_time(1.0)
     assert desk.rig().state is RigState.NONE

@@ -140,6 +140,26 @@ def test_an_exercise_is_saved_and_loaded_and_none_is_overwritten(window: ClassWi
     assert "cannot be read" in trainer.said
 
 
+def test_what_was_typed_and_never_saved_is_kept_beside(window: ClassWindow, tmp_path: Path) -> None:
+    editor, choice = window.exercise.editor, window.exercise.choice
+    # The keys of the window are letters like others while somebody types.
+    editor.setFocus()
+    QTest.keyClicks(editor, "tf ")
+    assert editor.toPlainText().startswith("tf ")
+    assert not window.trainer.covered
+    for at, name in ((2, "first-test draft.toml"), (0, "")):
+        choice.setCurrentIndex(at)
+        choice.activated.emit(at)
+        window.tick()
+        kept = sorted(path.name for path in (tmp_path / "class").glob("*.toml"))
+        assert kept == ["first-test draft.toml"]
+        assert not name or name in window.said.text()
+    assert (tmp_path / "class" / "first-test draft.toml").read_text(encoding="utf-8").startswith("tf ")
+    QTest.keyClicks(editor, "x")
+    window.close()
+    assert len(list((tmp_path / "class").glob("first-test draft*.toml"))) == 2
+
+
 def test_leaks_are_sealed_and_resized_and_the_section_shows_it(window: ClassWindow) -> None:
     open_class(window)
     window.choose_page(HOUSE)

@@ -17,6 +17,7 @@ from analysis.errors import InvalidInput
 from drivers.clock import WallClock, seconds
 from drivers.openers import Openers
 from simulators.classroom import ClassServer, checked_address, door, private_addresses, sockets
+from simulators.classroom.door import MOST_WAITING
 from simulators.classroom.sockets import KEPT_BYTES, InstrumentPort, listen
 from simulators.exercises import load_exercise
 from simulators.filetable import InvalidFile
@@ -188,7 +189,8 @@ def test_hostile_clients_harm_neither_their_house_nor_the_others(school: Callabl
     place = server.address
     with ExitStack() as stack:
         # Half-open at the door, garbage at the door, garbage and a flood at the instruments, and one who never reads.
-        idle = [stack.enter_context(socket.create_connection(place, timeout=3.0)) for _ in range(20)]
+        idle = [stack.enter_context(socket.create_connection(place, timeout=3.0)) for _ in range(2 * MOST_WAITING)]
+        assert join(server, "Ada Example") == victim
         for junk in (bytes(range(256)) * 4, b"\x00" * 500, b"JOIN \xff\xfe\n", b"GET / HTTP/1.1\r\n\r\n"):
             with socket.create_connection(place, timeout=3.0) as bad:
                 bad.sendall(junk)
@@ -209,7 +211,7 @@ def test_hostile_clients_harm_neither_their_house_nor_the_others(school: Callabl
         fan.sendall(bytes(range(256)) + b"\nFAN:SPEED 7\nFAN:SPEED nan\n*CLS\n")
         assert ask(fan, b"FAN:SPEED?\n") == b"0.0000\n"
         assert sorted(late_ms)[len(late_ms) // 2] < 500.0
-        assert len(idle) == 20
+        assert len(idle) == 2 * MOST_WAITING
     CLOCK.wait_until(CLOCK.now_ns() + seconds(0.5))
     with connect(other) as again:
         assert ask(again).endswith(IDENTITY)
@@ -258,6 +260,22 @@ def test_who_reads_slowly_is_not_waited_for_and_fills_no_memory(
         assert len(slow.unsent) == KEPT_BYTES
         assert len(other.unsent) < KEPT_BYTES
         assert read > 4_000_000
+
+
+def test_nobody_from_elsewhere_keeps_a_student_away_from_the_house(
+    chatter: tuple[InstrumentPort, selectors.BaseSelector],
+) -> None:
+    port, selector = chatter
+    port._most = 1
+    with socket.create_connection(port.place):
+        selector.select(1.0)[0][0].data(CLOCK.now_ns())
+        (usurper,) = port.clients
+        usurper.peer = "10.0.0.66"
+        port.owner = "127.0.0.1"
+        with socket.create_connection(port.place):
+            selector.select(1.0)[0][0].data(CLOCK.now_ns())
+            (student,) = port.clients
+            assert student.peer == "127.0.0.1"
 
 
 def test_single_bytes_are_no_way_round_the_budget(chatter: tuple[InstrumentPort, selectors.BaseSelector]) -> None:
