@@ -152,7 +152,7 @@ class Repairs:
         rig = self._desk.connection.rig
         if rig is None or rig.script is None:
             return False
-        self._tell("A recorded test is played back: what was measured stays as it was.")
+        self._tell(say("A recorded test is played back: what was measured stays as it was."))
         return True
 
     def strike(self, window: int, reason: str) -> None:

@@ -676,6 +676,10 @@
         <translation>Es ist kein Messaufbau verbunden.</translation>
     </message>
     <message>
+        <source>A recorded test is played back: what was measured stays as it was.</source>
+        <translation>Eine aufgezeichnete Messung wird abgespielt: Was gemessen wurde, bleibt, wie es war.</translation>
+    </message>
+    <message>
         <source>The report could not be made: {error}</source>
         <translation>Der Bericht ließ sich nicht erstellen: {error}</translation>
     </message>

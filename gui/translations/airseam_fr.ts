@@ -676,6 +676,10 @@
         <translation>Aucun appareillage n’est connecté.</translation>
     </message>
     <message>
+        <source>A recorded test is played back: what was measured stays as it was.</source>
+        <translation>Un essai enregistré est rejoué : ce qui a été mesuré reste tel quel.</translation>
+    </message>
+    <message>
         <source>The report could not be made: {error}</source>
         <translation>Le rapport n’a pas pu être établi&#xa0;: {error}</translation>
     </message>
