@@ -21,8 +21,9 @@ _GROUPED = re.compile(rf"(?<=\d){THIN_SPACE}(?=\d{{3}})")
 
 @dataclass(frozen=True, slots=True)
 class Pattern:
-    """A sentence with values in it: what finds it in English, and what it is called."""
+    """A sentence with values in it: the chapter it stands in, what finds it in English, and what it is called."""
 
+    chapter: str
     english: re.Pattern[str]
     words: str
 
@@ -46,16 +47,17 @@ class Language:
         words = self.messages.get(message, message)
         return words.format(**values) if values else words
 
-    def said(self, sentence: str) -> str:
+    def said(self, sentence: str, chapter: str = "") -> str:
         """Return a finished English sentence, which may hold values; one that is not known stays as it is.
 
-        So records that keep sentences, and checks that come with theirs, can be told in another language later.
+        So records that keep sentences, and checks that come with theirs, can be told in another language later. With a
+        `chapter` of the catalogue nothing else is taken for a sentence of the program: a person may have typed it.
         """
         known = self.messages.get(sentence)
         if known is not None:
             return known
         for pattern in self.patterns:
-            found = pattern.english.fullmatch(sentence)
+            found = pattern.english.fullmatch(sentence) if chapter in ("", pattern.chapter) else None
             if found is not None:
                 return pattern.words.format(**{name: self._value(text) for name, text in found.groupdict().items()})
         return sentence

@@ -35,8 +35,9 @@ def read_catalogue(tag: str) -> Language:
             raise ValueError(f"{tag}.toml: '{message}' stands there twice")
         messages[message] = _spaced(words, head)
     patterns = tuple(
-        Pattern(_pattern(message), messages[message])
-        for message, _ in _entries(document.get(SAID, {}))
+        Pattern(chapter, _pattern(message), messages[message])
+        for chapter, table in document.get(SAID, {}).items()
+        for message, _ in _entries(table)
         if _PLACE.search(message)
     )
     return Language(tag, head["name"], head["decimal_mark"], head["thousands"], messages, patterns)

@@ -89,7 +89,7 @@ def _run_deviations(run: RunContent, of_run: str, display: Display, language: La
     for row in run.rows:
         if row.struck_reason is not None:
             target = BLANK if row.target_pa is None else format_with_unit(row.target_pa, Quantity.PRESSURE, display, 0)
-            reason = printable(language.said(row.struck_reason))
+            reason = printable(language.said(row.struck_reason, wording.REASONS))
             items.append(say("Point struck{of_run}: {target}, {reason}.", of_run=of_run, target=target, reason=reason))
     return items
 

@@ -46,7 +46,7 @@ def _point(row: PointRow, display: Display, language: Language) -> Json:
 
     point = row.point
     off_line = BLANK if row.off_line is None else format_number(100 * row.off_line, 1, display.decimal_mark)
-    reason = None if row.struck_reason is None else printable(language.said(row.struck_reason))
+    reason = None if row.struck_reason is None else printable(language.said(row.struck_reason, wording.REASONS))
     return {
         "cells": [
             text(row.target_pa, Quantity.PRESSURE, 0),

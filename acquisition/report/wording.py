@@ -23,6 +23,8 @@ NO_NAME = "Building without a name"
 NO_INTERVAL = "No interval: too few points"
 NO_LIMIT = "No limit set for this stage"
 
+REASONS = "reasons"
+"""Chapter of the catalogues for why the program strikes a point; a person may have typed another one."""
 DIRECTIONS = {Direction.DEPRESSURIZE: "Depressurize", Direction.PRESSURIZE: "Pressurize"}
 
 ZERO_SIDES = "In brackets: means of the negative and of the positive readings."

@@ -66,7 +66,7 @@ def _messages(argument: ast.expr) -> Iterator[str]:
 def said_from_data() -> frozenset[str]:
     """Return the messages that come from tables and data files."""
     found = {text for name, value in vars(wording).items() if name.isupper() for text in _texts(value)}
-    found -= {wording.PROGRAM, "good", "bad", "open", *wording.VERDICTS, *wording.STATES}
+    found -= {wording.PROGRAM, wording.REASONS, "good", "bad", "open", *wording.VERDICTS, *wording.STATES}
     found |= {*MONTHS, *WAYS.values(), NOBODY, TITLE, WORD, *REMEDIES.values(), *budget.TITLES.values(), budget.NOTE}
     found |= {kind.words.lower() for kind in TestKind}
     found |= {item.title for item in QUANTITIES.values()} | {estimator(fit).TITLE for fit in fit_ids()}

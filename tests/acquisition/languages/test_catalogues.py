@@ -128,6 +128,12 @@ def test_finished_sentences_are_found_and_their_values_too(language: Language) -
     assert "above" not in told
 
 
+@FOREIGN
+def test_what_a_person_typed_is_no_sentence_of_the_program(language: Language) -> None:
+    assert language.said("The hose: not recorded", "reasons") == "The hose: not recorded"
+    assert language.said("outside flow range middle", "reasons") != "outside flow range middle"
+
+
 def test_a_message_that_stands_twice_is_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     head = '[language]\nname="X"\ndecimal_mark=","\nthousands=" "\nnarrow_before=""\nnarrow_after=""\n'
     monkeypatch.setattr(reading, "files", lambda _: tmp_path)

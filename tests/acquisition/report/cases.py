@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import io
 import math
 from dataclasses import replace
 
-from acquisition.report import ReportContent, content_of_test
+import matplotlib.image
+import numpy as np
+
+from acquisition.report import ReportContent, content_of_test, pdf_pages
 from analysis.methods import analyse
 from analysis.records import Air, Building, Direction, Limit, Point, Run, Test, ZeroFlow
 from tests.acquisition.samples import AIR, BUILDING, START
@@ -56,3 +60,15 @@ def content(
     test = Test(replace(BUILDING, name=name), runs, "membrane up, services not yet in")
     limits = () if limit is None else (Limit("stage", "n50_per_h", limit),)
     return content_of_test(test, analyse(test, limits=limits))
+
+
+def check_margins(pdf: bytes) -> None:
+    """Assert that nothing is printed at the edges of the pages."""
+    for page in pdf_pages(pdf, 72):
+        picture = matplotlib.image.imread(io.BytesIO(page))[:, :, :3]
+        # A4 is 595.3 by 841.9 points (ISO 216: 210 by 297 mm); a part of a pixel is one of the picture.
+        assert picture.shape[:2] == (842, 596)
+        margin = round(14 / 25.4 * 72)
+        assert np.all(picture[:, :margin] == 1.0)
+        assert np.all(picture[:, -margin:] == 1.0)
+        assert np.all(picture[-10:] == 1.0)

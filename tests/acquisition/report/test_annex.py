@@ -17,6 +17,7 @@ from pypdf import PdfReader
 from acquisition.job import Job, JobDetails
 from acquisition.job.issues import IssueMark
 from acquisition.kinds import TestKind
+from acquisition.languages import TAGS, Language, languages
 from acquisition.office import Letterhead
 from acquisition.register.curves import PowerLaw
 from acquisition.register.records import Calibration, Equipment, RangeEntry, Register
@@ -144,13 +145,14 @@ def test_photos_are_upright_small_and_say_nothing_of_the_camera() -> None:
         shrunk(picture()[:400])
 
 
-def test_the_certificate_stays_one_page_with_the_longest_texts(job: Job) -> None:
+@pytest.mark.parametrize("language", languages(), ids=("en", *TAGS))
+def test_the_certificate_stays_one_page_with_the_longest_texts(job: Job, language: Language) -> None:
     long = "A long sentence that the office wants to stand here, whatever it may be worth. "
     office = Letterhead("O" * 120, ("W" * 60,) * 5, (long * 8)[:600], (long * 8)[:600])
     job.edit_details(replace(job.details, name=long * 2, client=long * 2, tester=long * 2))
     mark = replace(MARK, signed_by=long, reason=long * 3)
-    reader = PdfReader(io.BytesIO(report_pdf(content_of(job, 1, office=office, mark=mark))))
-    assert "Building and method" in reader.pages[1].extract_text()
+    reader = PdfReader(io.BytesIO(report_pdf(content_of(job, 1, office=office, mark=mark, language=language))))
+    assert language.say("Building and method") in reader.pages[1].extract_text()
 
 
 def test_tags_attachments_and_standards_are_what_a_general_library_finds(job: Job) -> None:

@@ -15,8 +15,6 @@ from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
-import matplotlib.image
-import numpy as np
 import pytest
 from pypdf import PdfReader
 
@@ -31,7 +29,7 @@ from analysis.resultjson import result_document
 from analysis.testjson import read_test
 from analysis.units import Display, System
 from drivers.clock import VirtualClock
-from tests.acquisition.report.cases import IN, OUT, bare, content
+from tests.acquisition.report.cases import IN, OUT, bare, check_margins, content
 from tests.acquisition.samples import RIG, START, TARGETS_PA, Rehearsal, plan
 
 ROOT = Path(__file__).parents[3]
@@ -273,16 +271,7 @@ def test_a_test_without_points_has_no_report(tmp_path: Path) -> None:
 )
 @pytest.mark.parametrize("units", ["SI", "US"])
 def test_nothing_runs_into_the_margin(make: Callable[[], ReportContent], units: str) -> None:
-    made = make()
-    pages = pdf_pages(report_pdf(made, "US" if units == "US" else "SI"), 72)
-    for page in pages:
-        picture = matplotlib.image.imread(io.BytesIO(page))[:, :, :3]
-        # A4 is 595.3 by 841.9 points (ISO 216: 210 by 297 mm); a part of a pixel is one of the picture.
-        assert picture.shape[:2] == (842, 596)
-        margin = round(14 / 25.4 * 72)
-        assert np.all(picture[:, :margin] == 1.0)
-        assert np.all(picture[:, -margin:] == 1.0)
-        assert np.all(picture[-10:] == 1.0)
+    check_margins(report_pdf(make(), "US" if units == "US" else "SI"))
 
 
 def test_what_is_not_known_is_named() -> None:

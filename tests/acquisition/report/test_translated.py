@@ -33,7 +33,7 @@ from analysis.records import Direction, Estimate, Limit
 from analysis.sealing.change import Sureness
 from analysis.units import Display
 from drivers.clock import VirtualClock
-from tests.acquisition.report.cases import IN, OUT, bare, content
+from tests.acquisition.report.cases import IN, OUT, bare, check_margins, content
 from tests.acquisition.samples import RIG, START, Rehearsal, plan
 
 FOREIGN = pytest.mark.parametrize("language", languages()[1:], ids=TAGS)
@@ -144,6 +144,8 @@ def test_nothing_of_a_report_stays_english(job: Job, language: Language) -> None
 def test_a_report_in_another_language_is_as_sound_and_always_the_same(job: Job, language: Language) -> None:
     pdf = report_pdf(full(job, language))
     assert report_pdf(full(job, language)) == pdf
+    check_margins(pdf)
+    check_margins(report_pdf(replace(content(OUT, IN, count=12, limit=1.601), language=language), "US"))
     reader = PdfReader(io.BytesIO(pdf))
     root: Any = reader.trailer["/Root"]
     # The typesetter makes no file that breaks PDF/A-3a or PDF/UA-1; both ask for the language.
@@ -183,7 +185,9 @@ def test_hand_outs_in_another_language(job: Job, language: Language) -> None:
     for item in made:
         printed = "\n".join(texts(item.document))
         assert left_in_english(printed, language) == []
-        assert item.pdf() == item.pdf()
+        pdf = item.pdf()
+        assert item.pdf() == pdf
+        check_margins(pdf)
     last = "\n".join(texts(made[-1].document))
     assert "1\u202f500" in last
     assert "7,5" in last
