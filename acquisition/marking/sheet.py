@@ -33,7 +33,7 @@ def sheet_pdf(marking: Marking) -> bytes:
     document = {
         "student": printable(marking.student),
         "title": printable(marking.title),
-        "lines-head": [f"Exercise {marking.exercise} in {printable(marking.house)}", f"Job {printable(marking.job)}"],
+        "lines-head": list(_head(marking)),
         "date": list(date.timetuple()[:6]),
         "points": f"{marking.points:g}",
         "of": f"{marking.of:g}",
@@ -59,6 +59,15 @@ def sheet_pdf(marking: Marking) -> bytes:
     return typeset_pdf(sources, date)
 
 
+def _head(marking: Marking) -> Iterator[str]:
+    yield f"Exercise {printable(marking.exercise)} in {printable(marking.house)}"
+    yield f"Job {printable(marking.job)}"
+    if marking.date is not None:
+        yield f"{marking.date:%Y-%m-%d}"
+    if marking.minutes is not None:
+        yield f"{marking.minutes:.0f} minutes"
+
+
 def _lists(marking: Marking) -> Iterator[tuple[str, tuple[str, ...]]]:
     if marking.noticed:
         yield "Noticed", marking.noticed
@@ -72,10 +81,10 @@ def _result_words(marking: Marking) -> str:
     if marking.result is None or marking.true_m3_h is None:
         return "There is no result to hold against the truth."
     said, true = marking.result, marking.true_m3_h
-    off = 100.0 * (said.value / true - 1.0)
+    off = f"{100.0 * (said.value / true - 1.0):+.1f}".replace("-", "−")
     interval = f"{said.low:.0f} to {said.high:.0f} m³/h"
     return (
-        f"Given {said.value:.0f} m³/h at 50 Pa ({interval}), in truth {true:.0f} m³/h, {off:+.1f} %. "
+        f"Given {said.value:.0f} m³/h at 50 Pa ({interval}), in truth {true:.0f} m³/h, {off} %. "
         f"{marking.direction.capitalize()}."
     )
 

@@ -213,6 +213,7 @@ def test_the_sheet_is_one_page_of_pdf_with_the_truth_on_it_and_the_table_has_a_l
     text = reader.pages[0].extract_text()
     assert "Ännchen" in text
     assert "in truth 1077" in text
+    assert f"{marking.minutes:.0f} minutes" in text
     assert "Answered otherwise than it is: sheeting: yes." in text
     (row,) = csv.DictReader(io.StringIO(class_csv([marking])))
     assert row["student"] == "'=Ännchen, the “second”"
