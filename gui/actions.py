@@ -92,6 +92,7 @@ class Actions(QObject):
         self._file.addSeparator()
         self.jobs = self._action(self._file, say("Find a job in a folder…"), "Ctrl+J")
         self.backup = self._action(self._file, say("Copy the job into the backup folder"), "Ctrl+B")
+        self.worst_case = self._action(self._test, say("Worst case of the exhaust fans…"), "")
         self.typed = self._action(self._test, say("Type in a hand-written test…"), "")
         self.settings = self._action(self._file, say("Settings"), "Ctrl+,")
         self.associate = self._action(self._file, say("Open job files with this program"), "")

@@ -188,6 +188,8 @@ class Bridge(QObject):
                 window.jobs.show_picture(self._intents.jobs.picture())
             case Over.TYPED:
                 window.typed.show_picture(screen.typed.picture(screen.display))
+            case Over.WORST_CASE:
+                window.worst_case.show_picture(self._intents.worst_case.picture())
 
     def _follow_job(self) -> None:
         """Take up the sheet of a job that was opened."""

@@ -57,7 +57,7 @@ class FileIntents(QObject):
         window.typed.changed.connect(self._typed_changed)
         window.typed.keep.clicked.connect(self.keep_typed)
         window.report.hpxml.clicked.connect(files.export_hpxml)
-        for view in (window.settings, window.jobs, window.typed):
+        for view in (window.settings, window.jobs, window.typed, window.worst_case):
             view.back.clicked.connect(self.leave)
         for action, call in (
             (actions.jobs, self.find),

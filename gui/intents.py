@@ -52,6 +52,7 @@ from gui.views.rig_place import EQUIPMENT
 from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import RIG_SUFFIX, Window
 from gui.words import mark, say
+from gui.worst_case_intents import WorstCaseIntents
 
 MODE_ORDER = tuple(Mode)
 JOB_PATTERN = mark("Jobs (*.airseam)")
@@ -84,6 +85,7 @@ class Intents(QObject):
         self.jobs = FileIntents(desk, screen, window, actions, self.files, self.office)
         self.jobs.open_asked.connect(self.opened)
         self.support = SupportIntents(desk, window, actions, self.files, settings)
+        self.worst_case = WorstCaseIntents(desk, screen, window, actions)
         self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
         self.replay = ReplayIntents(desk, screen, window, actions, self.files, self.remember)
         self._connect_frame()

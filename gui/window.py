@@ -31,6 +31,7 @@ from gui.views.setup_place import SetupPlace
 from gui.views.stages_place import StagesPlace
 from gui.views.test_place import TestPlace
 from gui.views.typed_page import TypedPage
+from gui.views.worst_case_page import WorstCasePage
 
 RIG_SUFFIX = ".toml"
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
@@ -67,10 +68,12 @@ class Window(QMainWindow):
         self.settings = SettingsPage()
         self.jobs = JobsPage()
         self.typed = TypedPage()
+        self.worst_case = WorstCasePage()
         self.over: dict[Over, QWidget] = {
             Over.SETTINGS: self.settings,
             Over.JOBS: self.jobs,
             Over.TYPED: self.typed,
+            Over.WORST_CASE: self.worst_case,
         }
         self.places: dict[Place, QWidget] = {
             Place.JOB: self.job,

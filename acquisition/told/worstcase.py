@@ -6,9 +6,15 @@ from acquisition.told.table import Row, Table, Tone
 from acquisition.told.texts import interval, sentence
 from acquisition.told.verdicts import TONES, likelihood
 from acquisition.worstcase import WorstCase
-from analysis.exhaust import CAUTION
 from analysis.units import Display, Quantity, format_estimate, format_with_unit
 
+CAUTION = (
+    "Measured in the weather of that moment. It does not show that an appliance is safe: wind and a cold flue are not "
+    "in it, and only a test at the appliance tells whether its gases go up. The local code and the instructions of the "
+    "appliance govern. Have every appliance tested by somebody licensed for it, again after every day of sealing, and "
+    "resolve a possible backdraught before anything else is sealed."
+)
+"""Has to stand beside every verdict (after public guidance on enclosure leakage tests, basc.pnnl.gov)."""
 NOTHING_READ = "Nothing is read yet: begin with everything off."
 NO_FAN = "Only the pressure with everything off is read yet."
 

@@ -148,6 +148,10 @@
         <translation>Auftrag in den Sicherungsordner kopieren</translation>
     </message>
     <message>
+        <source>Worst case of the exhaust fans…</source>
+        <translation>Ungünstigster Fall der Abluftventilatoren …</translation>
+    </message>
+    <message>
         <source>Type in a hand-written test…</source>
         <translation>Handschriftliche Messung eingeben …</translation>
     </message>
@@ -5414,6 +5418,78 @@
     <message>
         <source>The fan stops for about a minute. Marks and drops stay; by what it has moved the flows are put right.</source>
         <translation>Das Gebläse hält etwa eine Minute lang an. Marken und Änderungen bleiben; die Volumenströme werden um das Bewegte berichtigt.</translation>
+    </message>
+    <message>
+        <source>everything off</source>
+        <translation>alles aus</translation>
+    </message>
+    <message>
+        <source>kitchen hood</source>
+        <translation>Dunstabzug</translation>
+    </message>
+    <message>
+        <source>bath fan</source>
+        <translation>Badlüfter</translation>
+    </message>
+    <message>
+        <source>dryer</source>
+        <translation>Wäschetrockner</translation>
+    </message>
+    <message>
+        <source>all exhaust fans</source>
+        <translation>alle Abluftventilatoren</translation>
+    </message>
+    <message>
+        <source>all exhaust fans, inside doors shut</source>
+        <translation>alle Abluftventilatoren, Innentüren zu</translation>
+    </message>
+    <message>
+        <source>A test runs or a pressure is held: end it first. Here the test fan is off and covered.</source>
+        <translation>Eine Messung läuft oder ein Druck wird gehalten: erst beenden. Hier ist das Messgebläse aus und abgedeckt.</translation>
+    </message>
+    <message>
+        <source>Connect the gauge that reads indoors against outdoors, its hose in the room of the appliance.</source>
+        <translation>Das Messgerät verbinden, das innen gegen außen misst; sein Schlauch liegt im Raum der Feuerstätte.</translation>
+    </message>
+    <message>
+        <source>Close windows and outside doors, cover the test fan, switch every fan and appliance off. Wait until the pressure stands, then read: the last {seconds} s count.</source>
+        <translation>Fenster und Außentüren schließen, das Messgebläse abdecken, alle Ventilatoren und Feuerstätten ausschalten. Warten, bis der Druck steht, dann ablesen: Es zählen die letzten {seconds} s.</translation>
+    </message>
+    <message>
+        <source>Switch on, wait until the pressure stands, then read: the last {seconds} s count.</source>
+        <translation>Einschalten, warten, bis der Druck steht, dann ablesen: Es zählen die letzten {seconds} s.</translation>
+    </message>
+    <message>
+        <source>Worst case of the exhaust fans</source>
+        <translation>Ungünstigster Fall der Abluftventilatoren</translation>
+    </message>
+    <message>
+        <source>Pressure indoors against outdoors</source>
+        <translation>Druck innen gegen außen</translation>
+    </message>
+    <message>
+        <source>What is on</source>
+        <translation>Was läuft</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Ablesen</translation>
+    </message>
+    <message>
+        <source>What it tells</source>
+        <translation>Was es besagt</translation>
+    </message>
+    <message>
+        <source>Indoors against outdoors</source>
+        <translation>Innen gegen außen</translation>
+    </message>
+    <message>
+        <source>Open a job first: the readings are kept in it.</source>
+        <translation>Erst einen Auftrag öffnen: Die Ablesungen werden darin aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Read the pressure with everything off first.</source>
+        <translation>Erst den Druck ablesen, während alles aus ist.</translation>
     </message>
 </context>
 </TS>

@@ -148,6 +148,10 @@
         <translation>Copier le dossier dans le répertoire de sauvegarde</translation>
     </message>
     <message>
+        <source>Worst case of the exhaust fans…</source>
+        <translation>Pire cas des ventilateurs d’extraction…</translation>
+    </message>
+    <message>
         <source>Type in a hand-written test…</source>
         <translation>Saisir un essai noté à la main…</translation>
     </message>
@@ -5414,6 +5418,78 @@
     <message>
         <source>The fan stops for about a minute. Marks and drops stay; by what it has moved the flows are put right.</source>
         <translation>Le ventilateur s’arrête environ une minute. Repères et baisses restent&#x202f;; les débits sont corrigés de ce qui a bougé.</translation>
+    </message>
+    <message>
+        <source>everything off</source>
+        <translation>tout arrêté</translation>
+    </message>
+    <message>
+        <source>kitchen hood</source>
+        <translation>hotte de cuisine</translation>
+    </message>
+    <message>
+        <source>bath fan</source>
+        <translation>extracteur de salle de bains</translation>
+    </message>
+    <message>
+        <source>dryer</source>
+        <translation>sèche-linge</translation>
+    </message>
+    <message>
+        <source>all exhaust fans</source>
+        <translation>tous les ventilateurs d’extraction</translation>
+    </message>
+    <message>
+        <source>all exhaust fans, inside doors shut</source>
+        <translation>tous les ventilateurs d’extraction, portes intérieures fermées</translation>
+    </message>
+    <message>
+        <source>A test runs or a pressure is held: end it first. Here the test fan is off and covered.</source>
+        <translation>Un essai est en cours ou une pression est maintenue : y mettre fin d’abord. Ici, le ventilateur d’essai est arrêté et couvert.</translation>
+    </message>
+    <message>
+        <source>Connect the gauge that reads indoors against outdoors, its hose in the room of the appliance.</source>
+        <translation>Connecter le manomètre qui mesure l’intérieur par rapport à l’extérieur, son tuyau dans la pièce de l’appareil.</translation>
+    </message>
+    <message>
+        <source>Close windows and outside doors, cover the test fan, switch every fan and appliance off. Wait until the pressure stands, then read: the last {seconds} s count.</source>
+        <translation>Fermer fenêtres et portes extérieures, couvrir le ventilateur d’essai, arrêter tous les ventilateurs et appareils. Attendre que la pression se stabilise, puis relever : les {seconds} dernières secondes comptent.</translation>
+    </message>
+    <message>
+        <source>Switch on, wait until the pressure stands, then read: the last {seconds} s count.</source>
+        <translation>Mettre en marche, attendre que la pression se stabilise, puis relever : les {seconds} dernières secondes comptent.</translation>
+    </message>
+    <message>
+        <source>Worst case of the exhaust fans</source>
+        <translation>Pire cas des ventilateurs d’extraction</translation>
+    </message>
+    <message>
+        <source>Pressure indoors against outdoors</source>
+        <translation>Pression intérieure par rapport à l’extérieur</translation>
+    </message>
+    <message>
+        <source>What is on</source>
+        <translation>Ce qui fonctionne</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Relever</translation>
+    </message>
+    <message>
+        <source>What it tells</source>
+        <translation>Ce que cela indique</translation>
+    </message>
+    <message>
+        <source>Indoors against outdoors</source>
+        <translation>Intérieur par rapport à l’extérieur</translation>
+    </message>
+    <message>
+        <source>Open a job first: the readings are kept in it.</source>
+        <translation>Ouvrir d’abord un dossier : les relevés y sont conservés.</translation>
+    </message>
+    <message>
+        <source>Read the pressure with everything off first.</source>
+        <translation>Relever d’abord la pression, tout étant arrêté.</translation>
     </message>
 </context>
 </TS>

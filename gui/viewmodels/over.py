@@ -11,3 +11,4 @@ class Over(StrEnum):
     SETTINGS = "settings"
     JOBS = "jobs"
     TYPED = "typed"
+    WORST_CASE = "worst-case"

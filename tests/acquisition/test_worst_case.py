@@ -9,10 +9,9 @@ import numpy as np
 import pytest
 
 from acquisition.job import Entry, Job
-from acquisition.told.worstcase import NO_FAN, NOTHING_READ, worst_case_tables
+from acquisition.told.worstcase import CAUTION, NO_FAN, NOTHING_READ, worst_case_tables
 from acquisition.worstcase import ALL_OFF, mean_of, situation_entry, worst_case
 from analysis.errors import InvalidInput
-from analysis.exhaust import CAUTION
 from analysis.units import Display
 from drivers.clock import VirtualClock
 from tests.acquisition.samples import START
