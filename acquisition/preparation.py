@@ -50,8 +50,7 @@ def prepare(
     `building` and `air` are what is known of the site; a job that was prepared before keeps its own. Raises
     `InvalidInput` for a method that there is not, and for a temperature that nobody gave and nothing measures.
     """
-    _note_place(job, wishes)
-    _note_language(job, wishes)
+    _note_details(job, wishes)
     draft = job.draft()
     prepared = job.building is not None
     if air is None and not prepared:
@@ -82,22 +81,23 @@ def prepare(
     return plan
 
 
-def _note_place(job: Job, wishes: Wishes) -> None:
-    """Keep where the codes come from; raises `InvalidInput` for a place or climate zone that is not known."""
-    if wishes.place is None and wishes.zone is None:
-        return
-    place = shipped_limits().place(job.details.place if wishes.place is None else wishes.place)
-    if wishes.zone is not None and wishes.zone not in place.zones:
-        known = ", ".join(place.zones) or "there are none"
-        raise InvalidInput("--zone", wishes.zone, f"a zone of {place.title} is needed: {known}")
-    job.edit_details(replace(job.details, place=place.id, zone=wishes.zone or ""))
+def _note_details(job: Job, wishes: Wishes) -> None:
+    """Keep where the codes come from and what reports are written in.
 
-
-def _note_language(job: Job, wishes: Wishes) -> None:
-    """Keep what the reports are written in; raises `InvalidInput` for a language that there is not."""
+    Raises `InvalidInput` for a place, a climate zone or a language that is not known; then nothing is kept.
+    """
+    details = job.details
     if wishes.language is not None:
         spoken = language_of(wishes.language, "--language")
-        job.edit_details(replace(job.details, language="" if spoken is ENGLISH else spoken.tag))
+        details = replace(details, language="" if spoken is ENGLISH else spoken.tag)
+    if wishes.place is not None or wishes.zone is not None:
+        place = shipped_limits().place(details.place if wishes.place is None else wishes.place)
+        if wishes.zone is not None and wishes.zone not in place.zones:
+            known = ", ".join(place.zones) or "there are none"
+            raise InvalidInput("--zone", wishes.zone, f"a zone of {place.title} is needed: {known}")
+        details = replace(details, place=place.id, zone=wishes.zone or "")
+    if details != job.details:
+        job.edit_details(details)
 
 
 def _check_air(wishes: Wishes, spec: RigSpec) -> None:

@@ -78,3 +78,15 @@ def test_the_check_of_the_hoses_is_left_out_only_where_somebody_says_so(job: Job
     assert prepare(job, Wishes(), RIG, HOUSE, WEATHER).hose_check is True
     assert prepare(job, Wishes(hose_check=False), RIG, HOUSE, WEATHER).hose_check is False
     assert prepare(job, Wishes(), RIG, HOUSE, WEATHER).hose_check is False
+
+
+def test_the_language_of_the_reports_is_kept_in_the_job(job: Job) -> None:
+    prepare(job, Wishes(language="de", place="DE"), RIG, HOUSE, WEATHER)
+    assert (job.details.language, job.details.place) == ("de", "DE")
+    prepare(job, Wishes(), RIG, HOUSE, WEATHER)
+    assert job.details.language == "de"
+    with pytest.raises(InvalidInput, match="one of en, de, fr is needed"):
+        prepare(job, Wishes(language="xx", place="US"), RIG, HOUSE, WEATHER)
+    assert job.details.place == "DE"
+    prepare(job, Wishes(language="en"), RIG, HOUSE, WEATHER)
+    assert job.details.language == ""
