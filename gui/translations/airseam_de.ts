@@ -3156,90 +3156,6 @@
         <translation>Anderes</translation>
     </message>
     <message>
-        <source>Every fire is out, solid fuel for 24 hours, and somebody looked for glow in hearth and flue.</source>
-        <translation>Jedes Feuer ist aus, Festbrennstoff seit 24 Stunden, und jemand hat in Herd und Zug nach Glut gesehen.</translation>
-    </message>
-    <message>
-        <source>Every vented fuel appliance is off and cannot fire by itself, in buffer rooms too.</source>
-        <translation>Jedes Gerät mit Abgasanlage ist aus und kann nicht von selbst zünden, auch in Pufferräumen.</translation>
-    </message>
-    <message>
-        <source>Ashes are cold and taken out or covered; dampers and stove doors are closed.</source>
-        <translation>Die Asche ist kalt und entfernt oder abgedeckt; Klappen und Ofentüren sind zu.</translation>
-    </message>
-    <message>
-        <source>No loose asbestos or vermiculite, and nothing suspected to be that, lies where air passes.</source>
-        <translation>Kein loses Asbest oder Vermiculit, und nichts, was das sein könnte, liegt im Weg der Luft.</translation>
-    </message>
-    <message>
-        <source>No heavy mould, soot, sewage or loose insulation is drawn in when the building is depressurized.</source>
-        <translation>Kein starker Schimmel, Ruß, Abwasser oder loser Dämmstoff wird bei Unterdruck hereingezogen.</translation>
-    </message>
-    <message>
-        <source>Sheeting, membranes and hung ceilings are fixed well enough for the full pressure.</source>
-        <translation>Folien, Bahnen und abgehängte Decken sind fest genug für den vollen Druck.</translation>
-    </message>
-    <message>
-        <source>Everybody in the building knows; nobody is ill or bound to a room; children and pets are away from the fan.</source>
-        <translation>Alle im Gebäude wissen Bescheid; niemand ist krank oder an einen Raum gebunden; Kinder und Tiere sind fern vom Gebläse.</translation>
-    </message>
-    <message>
-        <source>A way out is free, and the person at the fan knows that Esc stops it.</source>
-        <translation>Ein Weg nach draußen ist frei, und wer am Gebläse steht, weiß, dass Esc es anhält.</translation>
-    </message>
-    <message>
-        <source>Windows and roof lights</source>
-        <translation>Fenster und Dachfenster</translation>
-    </message>
-    <message>
-        <source>Outside doors</source>
-        <translation>Außentüren</translation>
-    </message>
-    <message>
-        <source>Inside doors between included rooms</source>
-        <translation>Innentüren zwischen einbezogenen Räumen</translation>
-    </message>
-    <message>
-        <source>Fireplace, stove doors and flue dampers</source>
-        <translation>Kamin, Ofentüren und Abgasklappen</translation>
-    </message>
-    <message>
-        <source>Vents without a fan</source>
-        <translation>Lüftungsöffnungen ohne Ventilator</translation>
-    </message>
-    <message>
-        <source>Bath and kitchen fans that run now and then</source>
-        <translation>Bad- und Küchenlüfter, die zeitweise laufen</translation>
-    </message>
-    <message>
-        <source>Ventilation of the whole building, outside openings</source>
-        <translation>Lüftungsanlage des Gebäudes, Öffnungen nach außen</translation>
-    </message>
-    <message>
-        <source>Dryer outlet</source>
-        <translation>Abluft des Trockners</translation>
-    </message>
-    <message>
-        <source>Letter box, pet door, other holes not for ventilation</source>
-        <translation>Briefschlitz, Tierklappe, andere Löcher, die nicht der Lüftung dienen</translation>
-    </message>
-    <message>
-        <source>Water traps (filled, or taped where dry)</source>
-        <translation>Siphons (gefüllt, oder abgeklebt, wo trocken)</translation>
-    </message>
-    <message>
-        <source>Attic hatch and trapdoors</source>
-        <translation>Dachbodenluke und Falltüren</translation>
-    </message>
-    <message>
-        <source>Heating, cooling and hot water (off)</source>
-        <translation>Heizung, Kühlung und Warmwasser (aus)</translation>
-    </message>
-    <message>
-        <source>Parts not built yet: window, door, pipe</source>
-        <translation>Noch nicht gebaute Teile: Fenster, Tür, Rohr</translation>
-    </message>
-    <message>
         <source>Dampers of stove and flue as they were</source>
         <translation>Klappen von Ofen und Abgas wie vorher</translation>
     </message>
@@ -3348,214 +3264,6 @@
         <translation>Hülle im Betrieb: Öffnungen von Heizung und Lüftung gehören dazu, wie im Betrieb</translation>
     </message>
     <message>
-        <source>Zero-flow pressure before the points</source>
-        <translation>Natürliche Druckdifferenz vor den Punkten</translation>
-    </message>
-    <message>
-        <source>Each zero-flow record at least 10 s long</source>
-        <translation>Jede Nullmessung mindestens 10 s lang</translation>
-    </message>
-    <message>
-        <source>At least five readings at the station</source>
-        <translation>Mindestens fünf Messwerte an der Druckstufe</translation>
-    </message>
-    <message>
-        <source>Every reading near 50 Pa</source>
-        <translation>Jeder Messwert nahe 50 Pa</translation>
-    </message>
-    <message>
-        <source>Temperature difference × height at most 200 m·K</source>
-        <translation>Temperaturdifferenz × Höhe höchstens 200 m·K</translation>
-    </message>
-    <message>
-        <source>At least five readings at each station</source>
-        <translation>Mindestens fünf Messwerte an jeder Druckstufe</translation>
-    </message>
-    <message>
-        <source>Upper station near 50 Pa</source>
-        <translation>Obere Druckstufe nahe 50 Pa</translation>
-    </message>
-    <message>
-        <source>Lower station near 12.5 Pa</source>
-        <translation>Untere Druckstufe nahe 12,5 Pa</translation>
-    </message>
-    <message>
-        <source>Flow exponent between 0.5 and 1</source>
-        <translation>Strömungsexponent zwischen 0,5 und 1</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure before the points, fans off and covered</source>
-        <translation>Natürliche Druckdifferenz vor den Punkten, Gebläse aus und abgedeckt</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure after the points, fans off and covered</source>
-        <translation>Natürliche Druckdifferenz nach den Punkten, Gebläse aus und abgedeckt</translation>
-    </message>
-    <message>
-        <source>At least ten points</source>
-        <translation>Mindestens zehn Punkte</translation>
-    </message>
-    <message>
-        <source>Lowest pressure at most 25 Pa</source>
-        <translation>Niedrigster Druck höchstens 25 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure at least 50 Pa</source>
-        <translation>Höchster Druck mindestens 50 Pa</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure at most 30 % of the lowest pressure</source>
-        <translation>Natürliche Druckdifferenz höchstens 30 % des niedrigsten Drucks</translation>
-    </message>
-    <message>
-        <source>Each point averaged over at least 10 s</source>
-        <translation>Jeder Punkt über mindestens 10 s gemittelt</translation>
-    </message>
-    <message>
-        <source>Flow exponent between 0.45 and 1: else the test is repeated</source>
-        <translation>Strömungsexponent zwischen 0,45 und 1: sonst wird die Messung wiederholt</translation>
-    </message>
-    <message>
-        <source>Coefficient of determination at least 0.98</source>
-        <translation>Bestimmtheitsmaß mindestens 0,98</translation>
-    </message>
-    <message>
-        <source>Depressurized and pressurized</source>
-        <translation>Unterdruck und Überdruck</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure after the points</source>
-        <translation>Natürliche Druckdifferenz nach den Punkten</translation>
-    </message>
-    <message>
-        <source>At least five points</source>
-        <translation>Mindestens fünf Punkte</translation>
-    </message>
-    <message>
-        <source>Points no more than about 10 Pa apart</source>
-        <translation>Abstand der Punkte höchstens etwa 10 Pa</translation>
-    </message>
-    <message>
-        <source>Lowest pressure about 10 Pa</source>
-        <translation>Niedrigster Druck etwa 10 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 60 Pa, less only where the fan cannot reach it</source>
-        <translation>Höchster Druck etwa 60 Pa, weniger nur, wo das Gebläse ihn nicht erreicht</translation>
-    </message>
-    <message>
-        <source>Depressurized</source>
-        <translation>Unterdruck</translation>
-    </message>
-    <message>
-        <source>At least eight points</source>
-        <translation>Mindestens acht Punkte</translation>
-    </message>
-    <message>
-        <source>Points no more than about 5 Pa apart</source>
-        <translation>Abstand der Punkte höchstens etwa 5 Pa</translation>
-    </message>
-    <message>
-        <source>Lowest pressure about 15 Pa</source>
-        <translation>Niedrigster Druck etwa 15 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 50 Pa</source>
-        <translation>Höchster Druck etwa 50 Pa</translation>
-    </message>
-    <message>
-        <source>Correlation coefficient at least 0.990</source>
-        <translation>Korrelationskoeffizient mindestens 0,990</translation>
-    </message>
-    <message>
-        <source>Relative standard error of the flow at 10 Pa at most 7 %</source>
-        <translation>Relativer Standardfehler des Volumenstroms bei 10 Pa höchstens 7 %</translation>
-    </message>
-    <message>
-        <source>Wind at most 20 km/h</source>
-        <translation>Wind höchstens 20 km/h</translation>
-    </message>
-    <message>
-        <source>At least 10 readings in each zero-flow record</source>
-        <translation>Mindestens 10 Messwerte in jeder Nullmessung</translation>
-    </message>
-    <message>
-        <source>Each zero-flow record at least 30 s long</source>
-        <translation>Jede Nullmessung mindestens 30 s lang</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure within 5 Pa (means of the positive and of the negative readings)</source>
-        <translation>Natürliche Druckdifferenz innerhalb von 5 Pa (Mittel der positiven und der negativen Werte)</translation>
-    </message>
-    <message>
-        <source>Lowest pressure at least 10 Pa and five times the zero-flow pressure</source>
-        <translation>Niedrigster Druck mindestens 10 Pa und das Fünffache der natürlichen Druckdifferenz</translation>
-    </message>
-    <message>
-        <source>Temperature difference × height at most 250 m·K</source>
-        <translation>Temperaturdifferenz × Höhe höchstens 250 m·K</translation>
-    </message>
-    <message>
-        <source>Wind at most 3 m/s near the ground</source>
-        <translation>Wind höchstens 3 m/s nahe dem Boden</translation>
-    </message>
-    <message>
-        <source>Zero-flow record at least 10 s long</source>
-        <translation>Nullmessung mindestens 10 s lang</translation>
-    </message>
-    <message>
-        <source>At least seven points</source>
-        <translation>Mindestens sieben Punkte</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 60 Pa</source>
-        <translation>Höchster Druck etwa 60 Pa</translation>
-    </message>
-    <message>
-        <source>Error of the flow at 50 Pa at most 10 %: standard accuracy, else reduced</source>
-        <translation>Fehler des Volumenstroms bei 50 Pa höchstens 10 %: übliche Genauigkeit, sonst verringert</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure before the point</source>
-        <translation>Natürliche Druckdifferenz vor dem Punkt</translation>
-    </message>
-    <message>
-        <source>Induced pressure within 3 Pa of 50 Pa, or the highest that the fan reaches, 15 Pa at least</source>
-        <translation>Erzeugte Druckdifferenz innerhalb von 3 Pa um 50 Pa, oder die höchste, die das Gebläse erreicht, mindestens 15 Pa</translation>
-    </message>
-    <message>
-        <source>Anywhere</source>
-        <translation>Überall</translation>
-    </message>
-    <message>
-        <source>Canada</source>
-        <translation>Kanada</translation>
-    </message>
-    <message>
-        <source>Germany</source>
-        <translation>Deutschland</translation>
-    </message>
-    <message>
-        <source>France</source>
-        <translation>Frankreich</translation>
-    </message>
-    <message>
-        <source>Switzerland</source>
-        <translation>Schweiz</translation>
-    </message>
-    <message>
-        <source>England and Wales</source>
-        <translation>England und Wales</translation>
-    </message>
-    <message>
-        <source>United States</source>
-        <translation>Vereinigte Staaten</translation>
-    </message>
-    <message>
-        <source>California</source>
-        <translation>Kalifornien</translation>
-    </message>
-    <message>
         <source>Number</source>
         <translation>Nummer</translation>
     </message>
@@ -3570,134 +3278,6 @@
     <message>
         <source>Issued as</source>
         <translation>Ausgestellt als</translation>
-    </message>
-    <message>
-        <source>joint or seam of the air barrier</source>
-        <translation>Stoß oder Naht der luftdichten Ebene</translation>
-    </message>
-    <message>
-        <source>floor to wall, sill plate</source>
-        <translation>Boden an Wand, Schwelle</translation>
-    </message>
-    <message>
-        <source>ceiling to wall, top plate</source>
-        <translation>Decke an Wand, Rähm</translation>
-    </message>
-    <message>
-        <source>rim joist, floor joists in the wall</source>
-        <translation>Balkenkopf, Deckenbalken in der Wand</translation>
-    </message>
-    <message>
-        <source>top or foot of an inner wall</source>
-        <translation>Kopf oder Fuß einer Innenwand</translation>
-    </message>
-    <message>
-        <source>party wall</source>
-        <translation>Haustrennwand</translation>
-    </message>
-    <message>
-        <source>wall or ceiling to the garage</source>
-        <translation>Wand oder Decke zur Garage</translation>
-    </message>
-    <message>
-        <source>knee wall</source>
-        <translation>Drempel</translation>
-    </message>
-    <message>
-        <source>wall behind a bath or shower</source>
-        <translation>Wand hinter Wanne oder Dusche</translation>
-    </message>
-    <message>
-        <source>edge of the slab</source>
-        <translation>Rand der Bodenplatte</translation>
-    </message>
-    <message>
-        <source>outlet or switch</source>
-        <translation>Steckdose oder Schalter</translation>
-    </message>
-    <message>
-        <source>pipe through the envelope</source>
-        <translation>Rohr durch die Hülle</translation>
-    </message>
-    <message>
-        <source>cable through the envelope</source>
-        <translation>Kabel durch die Hülle</translation>
-    </message>
-    <message>
-        <source>duct through the envelope</source>
-        <translation>Kanal durch die Hülle</translation>
-    </message>
-    <message>
-        <source>shaft or chase</source>
-        <translation>Schacht oder Installationsraum</translation>
-    </message>
-    <message>
-        <source>service entry</source>
-        <translation>Hauseinführung</translation>
-    </message>
-    <message>
-        <source>floor drain, dry trap</source>
-        <translation>Bodenablauf, trockener Siphon</translation>
-    </message>
-    <message>
-        <source>duct system</source>
-        <translation>Kanalnetz</translation>
-    </message>
-    <message>
-        <source>recessed light</source>
-        <translation>Einbauleuchte</translation>
-    </message>
-    <message>
-        <source>dropped ceiling</source>
-        <translation>abgehängte Decke</translation>
-    </message>
-    <message>
-        <source>attic hatch or stair</source>
-        <translation>Dachbodenluke oder -treppe</translation>
-    </message>
-    <message>
-        <source>roof or loading hatch</source>
-        <translation>Dachausstieg oder Ladeluke</translation>
-    </message>
-    <message>
-        <source>gap between frame and opening</source>
-        <translation>Fuge zwischen Rahmen und Öffnung</translation>
-    </message>
-    <message>
-        <source>window, its own seals</source>
-        <translation>Fenster, eigene Dichtungen</translation>
-    </message>
-    <message>
-        <source>door, its own seals</source>
-        <translation>Tür, eigene Dichtungen</translation>
-    </message>
-    <message>
-        <source>skylight</source>
-        <translation>Dachfenster</translation>
-    </message>
-    <message>
-        <source>box of a roller shutter</source>
-        <translation>Rollladenkasten</translation>
-    </message>
-    <message>
-        <source>trickle vent</source>
-        <translation>Außenluftdurchlass</translation>
-    </message>
-    <message>
-        <source>flap of a bath, kitchen or dryer exhaust</source>
-        <translation>Klappe von Bad-, Küchen- oder Trocknerabluft</translation>
-    </message>
-    <message>
-        <source>chimney or fireplace</source>
-        <translation>Schornstein oder Kamin</translation>
-    </message>
-    <message>
-        <source>lift or stair shaft</source>
-        <translation>Aufzugs- oder Treppenschacht</translation>
-    </message>
-    <message>
-        <source>something else</source>
-        <translation>etwas anderes</translation>
     </message>
     <message>
         <source>found</source>
@@ -5490,6 +5070,538 @@
     <message>
         <source>Read the pressure with everything off first.</source>
         <translation>Erst den Druck ablesen, während alles aus ist.</translation>
+    </message>
+    <message>
+        <source>The test is complete. Put the building back: seals off, flames on, dampers and alarms as they were.</source>
+        <translation>Die Messung ist vollständig. Stellen Sie das Gebäude zurück: Abklebungen ab, Flammen an, Klappen und Melder wie vorher.</translation>
+    </message>
+    <message>
+        <source>The test has ended before it was complete; what was read is kept.</source>
+        <translation>Die Messung endete, bevor sie vollständig war; was gemessen wurde, bleibt.</translation>
+    </message>
+    <message>
+        <source>Ready to test.</source>
+        <translation>Bereit zur Messung.</translation>
+    </message>
+    <message>
+        <source>Waiting for the instruments to answer.</source>
+        <translation>Warten auf Antwort der Geräte.</translation>
+    </message>
+    <message>
+        <source>Waiting for the building to come to rest.</source>
+        <translation>Warten, bis das Gebäude zur Ruhe kommt.</translation>
+    </message>
+    <message>
+        <source>Reading the zero-flow pressure before the points: {progress}. Keep the fan covered.</source>
+        <translation>Die natürliche Druckdifferenz vor den Punkten wird gemessen: {progress}. Gebläse abgedeckt lassen.</translation>
+    </message>
+    <message>
+        <source>Reading the zero-flow pressure again: {progress}. Keep the fan covered.</source>
+        <translation>Die natürliche Druckdifferenz wird noch einmal gemessen: {progress}. Gebläse abgedeckt lassen.</translation>
+    </message>
+    <message>
+        <source>Raising the fan gently towards {goal}. Watch sheeting and ceilings.</source>
+        <translation>Das Gebläse wird sanft auf {goal} gebracht. Auf Folien und Decken achten.</translation>
+    </message>
+    <message>
+        <source>Fan at full speed towards {goal}. Look for an open window or door.</source>
+        <translation>Gebläse mit voller Drehzahl auf dem Weg zu {goal}. Nach einem offenen Fenster oder einer offenen Tür suchen.</translation>
+    </message>
+    <message>
+        <source>Going to {goal}; waiting until the pressure stands.</source>
+        <translation>Auf dem Weg zu {goal}; warten, bis der Druck steht.</translation>
+    </message>
+    <message>
+        <source>Holding {goal}, averaging: {progress}. Keep doors and windows closed.</source>
+        <translation>{goal} werden gehalten und gemittelt: {progress}. Türen und Fenster geschlossen lassen.</translation>
+    </message>
+    <message>
+        <source>Holding {goal}. Seal, look, or ask for another pressure.</source>
+        <translation>{goal} werden gehalten. Abdichten, suchen, oder einen anderen Druck wählen.</translation>
+    </message>
+    <message>
+        <source>Bringing the fan to rest.</source>
+        <translation>Das Gebläse wird angehalten.</translation>
+    </message>
+    <message>
+        <source>Going on to the next step.</source>
+        <translation>Weiter zum nächsten Schritt.</translation>
+    </message>
+    <message>
+        <source>{done} s of {whole} s</source>
+        <translation>{done} s von {whole} s</translation>
+    </message>
+    <message>
+        <source>The point is begun again.</source>
+        <translation>Der Punkt beginnt neu.</translation>
+    </message>
+    <message>
+        <source>The test goes on from the beginning of the interrupted step.</source>
+        <translation>Die Messung geht am Anfang des unterbrochenen Schritts weiter.</translation>
+    </message>
+    <message>
+        <source>The fan is at rest.</source>
+        <translation>Das Gebläse steht.</translation>
+    </message>
+    <message>
+        <source>Turn the fan off.</source>
+        <translation>Schalten Sie das Gebläse aus.</translation>
+    </message>
+    <message>
+        <source>The test was ended before it began.</source>
+        <translation>Die Messung wurde beendet, bevor sie begann.</translation>
+    </message>
+    <message>
+        <source>The test was ended by hand; what was read is kept.</source>
+        <translation>Die Messung wurde von Hand beendet; was gemessen wurde, bleibt.</translation>
+    </message>
+    <message>
+        <source>The gauge went silent; the record begins again.</source>
+        <translation>Das Messgerät verstummte; die Aufzeichnung beginnt neu.</translation>
+    </message>
+    <message>
+        <source>Go on today</source>
+        <translation>Heute weiter</translation>
+    </message>
+    <message>
+        <source>Cover it each time</source>
+        <translation>Jedes Mal abdecken</translation>
+    </message>
+    <message>
+        <source>Leave these records out</source>
+        <translation>Diese Nullmessungen weglassen</translation>
+    </message>
+    <message>
+        <source>It is mended: check again</source>
+        <translation>Behoben: noch einmal prüfen</translation>
+    </message>
+    <message>
+        <source>Go on all the same</source>
+        <translation>Trotzdem weiter</translation>
+    </message>
+    <message>
+        <source>All of this is so</source>
+        <translation>All das ist so</translation>
+    </message>
+    <message>
+        <source>Do not test</source>
+        <translation>Nicht messen</translation>
+    </message>
+    <message>
+        <source>Before the fan starts: every flame is out and nothing can fire by itself; ashes are cold, removed or covered; no asbestos, mould or loose sheeting lies in the path of the air; everybody in the building knows of the test.</source>
+        <translation>Bevor das Gebläse anläuft: Jede Flamme ist aus, und nichts kann von selbst zünden; die Asche ist kalt, entfernt oder abgedeckt; weder Asbest noch Schimmel noch lose Folien liegen im Weg der Luft; alle im Gebäude wissen von der Messung.</translation>
+    </message>
+    <message>
+        <source>The fan can draw flue gas into rooms and lift ceilings and sheeting. Local codes and licensed practice decide who may do this and how; this list does not replace them.</source>
+        <translation>Das Gebläse kann Abgas in Räume ziehen und Decken und Folien heben. Örtliche Vorschriften und Fachbetriebe bestimmen, wer das wie tun darf; diese Liste ersetzt sie nicht.</translation>
+    </message>
+    <message>
+        <source>The safety questions were answered: do not test.</source>
+        <translation>Die Sicherheitsfragen sind beantwortet: nicht messen.</translation>
+    </message>
+    <message>
+        <source>Cover the fan so that no air can pass through it.</source>
+        <translation>Decken Sie das Gebläse ab, so dass keine Luft hindurch kann.</translation>
+    </message>
+    <message>
+        <source>The fan is covered</source>
+        <translation>Das Gebläse ist abgedeckt</translation>
+    </message>
+    <message>
+        <source>{doubts} Go on today?</source>
+        <translation>{doubts} Heute weiter?</translation>
+    </message>
+    <message>
+        <source>The test was ended before the points: today is not the day.</source>
+        <translation>Die Messung wurde vor den Punkten beendet: Heute ist nicht der Tag.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan. Keep all doors and windows to the outside closed.</source>
+        <translation>Nehmen Sie die Abdeckung vom Gebläse. Alle Türen und Fenster nach draußen geschlossen lassen.</translation>
+    </message>
+    <message>
+        <source>The fan is open</source>
+        <translation>Das Gebläse ist offen</translation>
+    </message>
+    <message>
+        <source>Cover the fan again for the closing zero-flow pressure.</source>
+        <translation>Decken Sie das Gebläse für die abschließende natürliche Druckdifferenz wieder ab.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan for the point once more.</source>
+        <translation>Nehmen Sie die Abdeckung für den Punkt noch einmal ab.</translation>
+    </message>
+    <message>
+        <source>The air is calm: zero-flow records between the points would bring nothing.</source>
+        <translation>Die Luft ist ruhig: Nullmessungen zwischen den Punkten brächten nichts.</translation>
+    </message>
+    <message>
+        <source>In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has to cover it and take the cover off again.</source>
+        <translation>Bei diesem Wind lohnen sich {count} Nullmessungen zwischen den Punkten. Das Gebläse hält für jede an, und jemand muss es abdecken und wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>The fan turns by itself to {direction}. Look whether the outdoor hose lies out of its jet.</source>
+        <translation>Das Gebläse stellt sich selbst auf {direction}. Sehen Sie nach, ob der Außenschlauch außerhalb seines Strahls liegt.</translation>
+    </message>
+    <message>
+        <source>The hose lies well</source>
+        <translation>Der Schlauch liegt gut</translation>
+    </message>
+    <message>
+        <source>Turn the fan round to {direction}. Lay the hoses for this direction and keep the outdoor end out of the fan&apos;s jet.</source>
+        <translation>Drehen Sie das Gebläse auf {direction}. Legen Sie die Schläuche für diese Richtung, das äußere Ende außerhalb des Strahls.</translation>
+    </message>
+    <message>
+        <source>The fan is turned</source>
+        <translation>Das Gebläse ist gedreht</translation>
+    </message>
+    <message>
+        <source>The fan reaches {pressure} Pa; higher targets were left out.</source>
+        <translation>Das Gebläse erreicht {pressure} Pa; höhere Druckstufen entfallen.</translation>
+    </message>
+    <message>
+        <source>Range {name} is fitted</source>
+        <translation>Bereich {name} ist eingesetzt</translation>
+    </message>
+    <message>
+        <source>Range {name} stays fitted</source>
+        <translation>Bereich {name} bleibt eingesetzt</translation>
+    </message>
+    <message>
+        <source>{found} Fit range {name} while the fan stands still.</source>
+        <translation>{found} Setzen Sie Bereich {name} ein, während das Gebläse steht.</translation>
+    </message>
+    <message>
+        <source>{found} Range {name} was not fitted.</source>
+        <translation>{found} Bereich {name} wurde nicht eingesetzt.</translation>
+    </message>
+    <message>
+        <source>Cover the fan for a zero-flow record between the points.</source>
+        <translation>Decken Sie das Gebläse für eine Nullmessung zwischen den Punkten ab.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan again for the next points.</source>
+        <translation>Nehmen Sie die Abdeckung für die nächsten Punkte wieder ab.</translation>
+    </message>
+    <message>
+        <source>It stays so: strike the points before</source>
+        <translation>Es bleibt so: Punkte davor streichen</translation>
+    </message>
+    <message>
+        <source>It is put back: strike the points after</source>
+        <translation>Zurückgestellt: Punkte danach streichen</translation>
+    </message>
+    <message>
+        <source>Keep all points</source>
+        <translation>Alle Punkte behalten</translation>
+    </message>
+    <message>
+        <source>Begin this direction again</source>
+        <translation>Diese Richtung neu beginnen</translation>
+    </message>
+    <message>
+        <source>The computer slept for {time}. Look again: windows and outside doors closed, seals in place, hoses where they were.</source>
+        <translation>Der Rechner schlief {time}. Sehen Sie noch einmal nach: Fenster und Außentüren zu, Abklebungen dran, Schläuche, wo sie waren.</translation>
+    </message>
+    <message>
+        <source>All is as it was</source>
+        <translation>Alles ist wie vorher</translation>
+    </message>
+    <message>
+        <source>Cover the fan: the zero-flow pressure is read once more.</source>
+        <translation>Decken Sie das Gebläse ab: Die natürliche Druckdifferenz wird noch einmal gemessen.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped. Fit flow range {name}; the point is then begun again.</source>
+        <translation>Das Gebläse wurde angehalten. Setzen Sie Messbereich {name} ein; der Punkt beginnt dann neu.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped: go and look. What became of it?</source>
+        <translation>{sentence} Das Gebläse wurde angehalten: Sehen Sie nach. Was wurde daraus?</translation>
+    </message>
+    <message>
+        <source>Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?</source>
+        <translation>Zuletzt war Messbereich {was} eingesetzt; der Messaufbau sagt jetzt {fitted}. Welcher ist eingesetzt?</translation>
+    </message>
+    <message>
+        <source>Cover the fan: after such a gap the zero-flow pressure is read once more.</source>
+        <translation>Decken Sie das Gebläse ab: Nach so langer Pause wird die natürliche Druckdifferenz noch einmal gemessen.</translation>
+    </message>
+    <message>
+        <source>The pressure passed {pressure} Pa. The fan was stopped.</source>
+        <translation>Der Druck überschritt {pressure} Pa. Das Gebläse wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>The pressure stayed above {pressure} Pa. The fan was stopped.</source>
+        <translation>Der Druck blieb über {pressure} Pa. Das Gebläse wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>The gauge went silent. The fan was stopped; look at cable and battery.</source>
+        <translation>Das Messgerät verstummte. Das Gebläse wurde angehalten; sehen Sie nach Kabel und Batterie.</translation>
+    </message>
+    <message>
+        <source>The gauge repeats {value} Pa unchanged. The fan was stopped; look at gauge and hose.</source>
+        <translation>Das Messgerät wiederholt {value} Pa unverändert. Das Gebläse wurde angehalten; sehen Sie nach Gerät und Schlauch.</translation>
+    </message>
+    <message>
+        <source>The fan drive does not answer. It stops by itself; look at its cable.</source>
+        <translation>Der Gebläseantrieb antwortet nicht. Er hält von selbst an; sehen Sie nach seinem Kabel.</translation>
+    </message>
+    <message>
+        <source>The pressure goes the wrong way. The fan was stopped; look whether hoses or fan are turned round.</source>
+        <translation>Der Druck geht in die falsche Richtung. Das Gebläse wurde angehalten; sehen Sie nach, ob Schläuche oder Gebläse verdreht sind.</translation>
+    </message>
+    <message>
+        <source>The fan runs and no pressure builds up. It was stopped; look at hoses, doors and the fan&apos;s cover.</source>
+        <translation>Das Gebläse läuft, und kein Druck baut sich auf. Es wurde angehalten; sehen Sie nach Schläuchen, Türen und der Abdeckung.</translation>
+    </message>
+    <message>
+        <source>This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.</source>
+        <translation>Dieser Volumenstrom müsste viel mehr Druck geben. Das Gebläse wurde angehalten: Ein Schlauch ist ab, oder eine Tür ist offen.</translation>
+    </message>
+    <message>
+        <source>The fan moves what took {pressure} Pa and more before. It was stopped: something was opened, or the gauge does not feel the pressure.</source>
+        <translation>Das Gebläse fördert, was vorher {pressure} Pa und mehr brauchte. Es wurde angehalten: Etwas wurde geöffnet, oder das Messgerät fühlt den Druck nicht.</translation>
+    </message>
+    <message>
+        <source>The battery of this computer is at {left}: the fan was stopped. Plug it in, then go on.</source>
+        <translation>Der Akku dieses Rechners ist bei {left}: Das Gebläse wurde angehalten. Schließen Sie ihn an, dann weiter.</translation>
+    </message>
+    <message>
+        <source>The program was held up for {seconds} s and did not steer. The fan was stopped.</source>
+        <translation>Das Programm stand {seconds} s lang und regelte nicht. Das Gebläse wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>Raising the fan a little to see whether every hose answers.</source>
+        <translation>Das Gebläse wird etwas erhöht, um zu sehen, ob jeder Schlauch antwortet.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure goes the wrong way: its hose is on the wrong input, or the fan is turned.</source>
+        <translation>Die Druckdifferenz geht in die falsche Richtung: Ihr Schlauch sitzt am falschen Eingang, oder das Gebläse ist verdreht.</translation>
+    </message>
+    <message>
+        <source>No pressure moves: the fan is covered, or does not turn, or both hoses are off.</source>
+        <translation>Kein Druck bewegt sich: Das Gebläse ist abgedeckt, oder dreht nicht, oder beide Schläuche sind ab.</translation>
+    </message>
+    <message>
+        <source>Air flows and the envelope pressure does not move: its hose is off, blocked or frozen, or a door is open.</source>
+        <translation>Luft strömt, und die Druckdifferenz bewegt sich nicht: Ihr Schlauch ist ab, verstopft oder vereist, oder eine Tür ist offen.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure moves and the flow element does not: its hose is off, or the flow range is far too large.</source>
+        <translation>Die Druckdifferenz bewegt sich, und die Messblende nicht: Ihr Schlauch ist ab, oder der Messbereich ist viel zu groß.</translation>
+    </message>
+    <message>
+        <source>Turn the fan down slowly and switch it off.</source>
+        <translation>Drehen Sie das Gebläse langsam herunter, und schalten Sie es aus.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped by hand.</source>
+        <translation>Das Gebläse wurde von Hand angehalten.</translation>
+    </message>
+    <message>
+        <source>{missing} of {count} safety questions are not answered.</source>
+        <translation>{missing} von {count} Sicherheitsfragen sind nicht beantwortet.</translation>
+    </message>
+    <message>
+        <source>The answers are older than {hours} hours: answer again.</source>
+        <translation>Die Antworten sind älter als {hours} Stunden: Antworten Sie neu.</translation>
+    </message>
+    <message>
+        <source>The fan may start.</source>
+        <translation>Das Gebläse darf anlaufen.</translation>
+    </message>
+    <message>
+        <source>The fan may start: {limits}.</source>
+        <translation>Das Gebläse darf anlaufen: {limits}.</translation>
+    </message>
+    <message>
+        <source>pressurize only</source>
+        <translation>nur Überdruck</translation>
+    </message>
+    <message>
+        <source>pressurize only and at most {cap} Pa</source>
+        <translation>nur Überdruck und höchstens {cap} Pa</translation>
+    </message>
+    <message>
+        <source>at most {cap} Pa</source>
+        <translation>höchstens {cap} Pa</translation>
+    </message>
+    <message>
+        <source>Stopped by hand.</source>
+        <translation>Von Hand angehalten.</translation>
+    </message>
+    <message>
+        <source>No test possible: not so is “{text}”</source>
+        <translation>Keine Messung möglich: Nicht erfüllt ist „{text}“</translation>
+    </message>
+    <message>
+        <source>Holding {goal} for {time} min: {flow}. Seal, look, or ask for another pressure.</source>
+        <translation>{goal} werden seit {time} min gehalten: {flow}. Abdichten, suchen, oder einen anderen Druck wählen.</translation>
+    </message>
+    <message>
+        <source>The test ended by a fault of the program ({kind}: {error}).</source>
+        <translation>Die Messung endete durch einen Fehler des Programms ({kind}: {error}).</translation>
+    </message>
+    <message>
+        <source>It did not come back within {seconds} s.</source>
+        <translation>Es kam innerhalb von {seconds} s nicht zurück.</translation>
+    </message>
+    <message>
+        <source>{reason} It did not come back within {seconds} s.</source>
+        <translation>{reason} Das kam innerhalb von {seconds} s nicht zurück.</translation>
+    </message>
+    <message>
+        <source>The pressure is kept at or below {cap} Pa; higher targets were left out.</source>
+        <translation>Der Druck bleibt bei höchstens {cap} Pa; höhere Druckstufen entfallen.</translation>
+    </message>
+    <message>
+        <source>The lowest target was raised to {target} Pa: five times the zero-flow pressure.</source>
+        <translation>Die niedrigste Druckstufe wurde auf {target} Pa erhöht: das Fünffache der natürlichen Druckdifferenz.</translation>
+    </message>
+    <message>
+        <source>The hoses were not checked before the points: {reason}.</source>
+        <translation>Die Schläuche wurden vor den Punkten nicht geprüft: {reason}.</translation>
+    </message>
+    <message>
+        <source>{wanted} Pa was asked for; the safety answers allow {allowed} Pa.</source>
+        <translation>Verlangt waren {wanted} Pa; die Sicherheitsantworten erlauben {allowed} Pa.</translation>
+    </message>
+    <message>
+        <source>Answered: {choice}.</source>
+        <translation>Beantwortet: {choice}.</translation>
+    </message>
+    <message>
+        <source>Only a point of the running direction can be taken again.</source>
+        <translation>Nur ein Punkt der laufenden Richtung lässt sich noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>{gap} Look again: windows and outside doors closed, seals in place, hoses where they were, the fan set to {outfit}. If anything is not, put it right or begin again.</source>
+        <translation>{gap} Sehen Sie noch einmal nach: Fenster und Außentüren zu, Abklebungen dran, Schläuche, wo sie waren, Gebläse: {outfit}. Ist etwas nicht so, bringen Sie es in Ordnung, oder beginnen Sie neu.</translation>
+    </message>
+    <message>
+        <source>The test was interrupted with {count} points taken; nothing was recorded for {time}.</source>
+        <translation>Die Messung wurde mit {count} gemessenen Punkten unterbrochen; {time} lang wurde nichts aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>With more speed the envelope pressure grows as that of a flow element does, and the flow element grows as a house does: their hoses seem to be swapped.</source>
+        <translation>Mit der Drehzahl wächst die Druckdifferenz wie die einer Messblende, und die Messblende wie ein Haus: Ihre Schläuche scheinen vertauscht.</translation>
+    </message>
+    <message>
+        <source>With the fan the pressure at outdoor tap {tap} moves by {moved} Pa, at the others by {others}: its hose lies in the jet of the fan. Move it to the side.</source>
+        <translation>Mit dem Gebläse bewegt sich der Druck an der Außenmessstelle {tap} um {moved} Pa, an den anderen um {others}: Ihr Schlauch liegt im Strahl des Gebläses. Legen Sie ihn zur Seite.</translation>
+    </message>
+    <message>
+        <source>The flow element reads backwards: its hose is on the wrong side of the gauge, or the fan is turned.</source>
+        <translation>Die Messblende misst verkehrt: Ihr Schlauch sitzt auf der falschen Seite des Messgeräts, oder das Gebläse ist verdreht.</translation>
+    </message>
+    <message>
+        <source>The flow element reads {value} Pa with the fan at rest: water in its hose, or the gauge wants zeroing.</source>
+        <translation>Die Messblende zeigt {value} Pa bei stehendem Gebläse: Wasser im Schlauch, oder das Messgerät braucht einen Nullabgleich.</translation>
+    </message>
+    <message>
+        <source>The hoses of envelope pressure and flow element are swapped.</source>
+        <translation>Die Schläuche von Druckdifferenz und Messblende sind vertauscht.</translation>
+    </message>
+    <message>
+        <source>The pressure at outdoor tap {tap} does not move with the others: its hose is off or blocked.</source>
+        <translation>Der Druck an der Außenmessstelle {tap} bewegt sich nicht mit den anderen: Ihr Schlauch ist ab oder verstopft.</translation>
+    </message>
+    <message>
+        <source>The flow element answers too slowly: its hose is pinched, or water is in it.</source>
+        <translation>Die Messblende antwortet zu langsam: Ihr Schlauch ist geknickt, oder Wasser ist darin.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure answers too slowly: its hose is pinched, as in a door.</source>
+        <translation>Die Druckdifferenz antwortet zu langsam: Ihr Schlauch ist geknickt, etwa in einer Tür.</translation>
+    </message>
+    <message>
+        <source>It stands at {now}, the target is {target}.</source>
+        <translation>Er steht bei {now}, das Ziel ist {target}.</translation>
+    </message>
+    <message>
+        <source>Then look at cable and battery of the gauge.</source>
+        <translation>Sehen Sie dann nach Kabel und Batterie des Messgeräts.</translation>
+    </message>
+    <message>
+        <source>Then look at gauge and hose.</source>
+        <translation>Sehen Sie dann nach Messgerät und Schlauch.</translation>
+    </message>
+    <message>
+        <source>Then look whether hoses or fan are turned round.</source>
+        <translation>Sehen Sie dann nach, ob Schläuche oder Gebläse verdreht sind.</translation>
+    </message>
+    <message>
+        <source>Then look whether a hose is off or a door is open.</source>
+        <translation>Sehen Sie dann nach, ob ein Schlauch ab oder eine Tür offen ist.</translation>
+    </message>
+    <message>
+        <source>Waiting for the gauge. Do not change the speed; the target is {target}.</source>
+        <translation>Warten auf das Messgerät. Drehzahl nicht ändern; das Ziel ist {target}.</translation>
+    </message>
+    <message>
+        <source>Turn the fan down now. {found}.</source>
+        <translation>Drehen Sie das Gebläse jetzt herunter. {found}.</translation>
+    </message>
+    <message>
+        <source>The leakage left the line of the points before, by {change} m³/h at {pressure} Pa: {what}.</source>
+        <translation>Die Leckage verließ die Linie der Punkte davor, um {change} m³/h bei {pressure} Pa: {what}.</translation>
+    </message>
+    <message>
+        <source>a door, a window or a seal</source>
+        <translation>eine Tür, ein Fenster oder eine Abklebung</translation>
+    </message>
+    <message>
+        <source>something was closed, or a hose is at fault</source>
+        <translation>etwas wurde geschlossen, oder ein Schlauch ist schuld</translation>
+    </message>
+    <message>
+        <source>Look at the seals, doors and windows.</source>
+        <translation>Sehen Sie nach Abklebungen, Türen und Fenstern.</translation>
+    </message>
+    <message>
+        <source>Look what was closed, and at the hoses.</source>
+        <translation>Sehen Sie nach, was geschlossen wurde, und nach den Schläuchen.</translation>
+    </message>
+    <message>
+        <source>{seen}: a gust, or the outdoor hose: moved, wet, in the wind or in the fan&apos;s jet.</source>
+        <translation>{seen}: eine Böe, oder der Außenschlauch: bewegt, nass, im Wind oder im Strahl des Gebläses.</translation>
+    </message>
+    <message>
+        <source>{seen}: look at the hose of the flow element, and whether the flow range is the one entered.</source>
+        <translation>{seen}: Sehen Sie nach dem Schlauch der Messblende, und ob der Messbereich der eingetragene ist.</translation>
+    </message>
+    <message>
+        <source>{seen}: a door, a window or a seal let go. Look.</source>
+        <translation>{seen}: Eine Tür, ein Fenster oder eine Abklebung gab nach. Sehen Sie nach.</translation>
+    </message>
+    <message>
+        <source>{seen}: a door or window fell shut, or a leak closed.</source>
+        <translation>{seen}: Eine Tür oder ein Fenster fiel zu, oder eine Leckage schloss sich.</translation>
+    </message>
+    <message>
+        <source>{seen}: something lies before the fan, or it turns slower.</source>
+        <translation>{seen}: Etwas liegt vor dem Gebläse, oder es dreht langsamer.</translation>
+    </message>
+    <message>
+        <source>{seen}: the fan turns faster or was cleared.</source>
+        <translation>{seen}: Das Gebläse dreht schneller, oder wurde freigeräumt.</translation>
+    </message>
+    <message>
+        <source>With the fan held the pressure changed by {change} Pa and the flow by {share} %</source>
+        <translation>Bei gehaltenem Gebläse änderte sich der Druck um {change} Pa und der Volumenstrom um {share} %</translation>
+    </message>
+    <message>
+        <source>{channel}: noise {noise}.</source>
+        <translation>{channel}: Rauschen {noise}.</translation>
+    </message>
+    <message>
+        <source>{name}: {rate} readings a second.</source>
+        <translation>{name}: {rate} Messwerte je Sekunde.</translation>
+    </message>
+    <message>
+        <source>Invented data</source>
+        <translation>Erfundene Daten</translation>
     </message>
 </context>
 </TS>

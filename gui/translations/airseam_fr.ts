@@ -3156,90 +3156,6 @@
         <translation>Autre</translation>
     </message>
     <message>
-        <source>Every fire is out, solid fuel for 24 hours, and somebody looked for glow in hearth and flue.</source>
-        <translation>Tout feu est éteint, depuis 24 heures pour un combustible solide, et quelqu’un a cherché des braises dans foyer et conduit.</translation>
-    </message>
-    <message>
-        <source>Every vented fuel appliance is off and cannot fire by itself, in buffer rooms too.</source>
-        <translation>Tout appareil raccordé à un conduit est arrêté et ne peut s’allumer seul, locaux tampons compris.</translation>
-    </message>
-    <message>
-        <source>Ashes are cold and taken out or covered; dampers and stove doors are closed.</source>
-        <translation>Les cendres sont froides, enlevées ou couvertes&#x202f;; clapets et portes de poêle sont fermés.</translation>
-    </message>
-    <message>
-        <source>No loose asbestos or vermiculite, and nothing suspected to be that, lies where air passes.</source>
-        <translation>Ni amiante libre ni vermiculite, ni rien qui y ressemble, sur le passage de l’air.</translation>
-    </message>
-    <message>
-        <source>No heavy mould, soot, sewage or loose insulation is drawn in when the building is depressurized.</source>
-        <translation>Ni moisissures importantes, ni suie, eaux usées ou isolant en vrac aspirés en dépression.</translation>
-    </message>
-    <message>
-        <source>Sheeting, membranes and hung ceilings are fixed well enough for the full pressure.</source>
-        <translation>Films, membranes et plafonds suspendus tiennent à la pleine pression.</translation>
-    </message>
-    <message>
-        <source>Everybody in the building knows; nobody is ill or bound to a room; children and pets are away from the fan.</source>
-        <translation>Tous dans le bâtiment sont avertis&#x202f;; personne n’est malade ni retenu dans une pièce&#x202f;; enfants et animaux sont loin du ventilateur.</translation>
-    </message>
-    <message>
-        <source>A way out is free, and the person at the fan knows that Esc stops it.</source>
-        <translation>Une sortie est libre, et la personne au ventilateur sait qu’Échap l’arrête.</translation>
-    </message>
-    <message>
-        <source>Windows and roof lights</source>
-        <translation>Fenêtres et fenêtres de toit</translation>
-    </message>
-    <message>
-        <source>Outside doors</source>
-        <translation>Portes extérieures</translation>
-    </message>
-    <message>
-        <source>Inside doors between included rooms</source>
-        <translation>Portes intérieures entre pièces incluses</translation>
-    </message>
-    <message>
-        <source>Fireplace, stove doors and flue dampers</source>
-        <translation>Cheminée, portes de poêle et clapets de conduit</translation>
-    </message>
-    <message>
-        <source>Vents without a fan</source>
-        <translation>Bouches d’aération sans ventilateur</translation>
-    </message>
-    <message>
-        <source>Bath and kitchen fans that run now and then</source>
-        <translation>Extracteurs de bain et cuisine intermittents</translation>
-    </message>
-    <message>
-        <source>Ventilation of the whole building, outside openings</source>
-        <translation>Ventilation du bâtiment, bouches extérieures</translation>
-    </message>
-    <message>
-        <source>Dryer outlet</source>
-        <translation>Sortie du sèche-linge</translation>
-    </message>
-    <message>
-        <source>Letter box, pet door, other holes not for ventilation</source>
-        <translation>Boîte aux lettres, chatière, autres trous sans rôle d’aération</translation>
-    </message>
-    <message>
-        <source>Water traps (filled, or taped where dry)</source>
-        <translation>Siphons (remplis, ou obturés si secs)</translation>
-    </message>
-    <message>
-        <source>Attic hatch and trapdoors</source>
-        <translation>Trappe de comble et autres trappes</translation>
-    </message>
-    <message>
-        <source>Heating, cooling and hot water (off)</source>
-        <translation>Chauffage, climatisation et eau chaude (arrêtés)</translation>
-    </message>
-    <message>
-        <source>Parts not built yet: window, door, pipe</source>
-        <translation>Parties pas encore posées&#xa0;: fenêtre, porte, conduit</translation>
-    </message>
-    <message>
         <source>Dampers of stove and flue as they were</source>
         <translation>Clapets de poêle et de conduit comme avant</translation>
     </message>
@@ -3348,214 +3264,6 @@
         <translation>Enveloppe en service&#xa0;: ouvertures de chauffage et de ventilation incluses, comme en service</translation>
     </message>
     <message>
-        <source>Zero-flow pressure before the points</source>
-        <translation>Pression à débit nul avant les points</translation>
-    </message>
-    <message>
-        <source>Each zero-flow record at least 10 s long</source>
-        <translation>Chaque relevé à débit nul d’au moins 10 s</translation>
-    </message>
-    <message>
-        <source>At least five readings at the station</source>
-        <translation>Au moins cinq lectures au palier</translation>
-    </message>
-    <message>
-        <source>Every reading near 50 Pa</source>
-        <translation>Chaque lecture près de 50 Pa</translation>
-    </message>
-    <message>
-        <source>Temperature difference × height at most 200 m·K</source>
-        <translation>Écart de température × hauteur au plus 200 m·K</translation>
-    </message>
-    <message>
-        <source>At least five readings at each station</source>
-        <translation>Au moins cinq lectures à chaque palier</translation>
-    </message>
-    <message>
-        <source>Upper station near 50 Pa</source>
-        <translation>Palier haut près de 50 Pa</translation>
-    </message>
-    <message>
-        <source>Lower station near 12.5 Pa</source>
-        <translation>Palier bas près de 12,5 Pa</translation>
-    </message>
-    <message>
-        <source>Flow exponent between 0.5 and 1</source>
-        <translation>Exposant de débit entre 0,5 et 1</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure before the points, fans off and covered</source>
-        <translation>Pression à débit nul avant les points, ventilateurs arrêtés et couverts</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure after the points, fans off and covered</source>
-        <translation>Pression à débit nul après les points, ventilateurs arrêtés et couverts</translation>
-    </message>
-    <message>
-        <source>At least ten points</source>
-        <translation>Au moins dix points</translation>
-    </message>
-    <message>
-        <source>Lowest pressure at most 25 Pa</source>
-        <translation>Pression la plus basse au plus 25 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure at least 50 Pa</source>
-        <translation>Pression la plus haute au moins 50 Pa</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure at most 30 % of the lowest pressure</source>
-        <translation>Pression à débit nul au plus 30 % de la pression la plus basse</translation>
-    </message>
-    <message>
-        <source>Each point averaged over at least 10 s</source>
-        <translation>Chaque point moyenné sur au moins 10 s</translation>
-    </message>
-    <message>
-        <source>Flow exponent between 0.45 and 1: else the test is repeated</source>
-        <translation>Exposant de débit entre 0,45 et 1&#xa0;: sinon l’essai est refait</translation>
-    </message>
-    <message>
-        <source>Coefficient of determination at least 0.98</source>
-        <translation>Coefficient de détermination au moins 0,98</translation>
-    </message>
-    <message>
-        <source>Depressurized and pressurized</source>
-        <translation>En dépression et en surpression</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure after the points</source>
-        <translation>Pression à débit nul après les points</translation>
-    </message>
-    <message>
-        <source>At least five points</source>
-        <translation>Au moins cinq points</translation>
-    </message>
-    <message>
-        <source>Points no more than about 10 Pa apart</source>
-        <translation>Points espacés d’environ 10 Pa au plus</translation>
-    </message>
-    <message>
-        <source>Lowest pressure about 10 Pa</source>
-        <translation>Pression la plus basse environ 10 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 60 Pa, less only where the fan cannot reach it</source>
-        <translation>Pression la plus haute environ 60 Pa, moins seulement si le ventilateur ne l’atteint pas</translation>
-    </message>
-    <message>
-        <source>Depressurized</source>
-        <translation>En dépression</translation>
-    </message>
-    <message>
-        <source>At least eight points</source>
-        <translation>Au moins huit points</translation>
-    </message>
-    <message>
-        <source>Points no more than about 5 Pa apart</source>
-        <translation>Points espacés d’environ 5 Pa au plus</translation>
-    </message>
-    <message>
-        <source>Lowest pressure about 15 Pa</source>
-        <translation>Pression la plus basse environ 15 Pa</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 50 Pa</source>
-        <translation>Pression la plus haute environ 50 Pa</translation>
-    </message>
-    <message>
-        <source>Correlation coefficient at least 0.990</source>
-        <translation>Coefficient de corrélation au moins 0,990</translation>
-    </message>
-    <message>
-        <source>Relative standard error of the flow at 10 Pa at most 7 %</source>
-        <translation>Erreur type relative du débit à 10 Pa au plus 7 %</translation>
-    </message>
-    <message>
-        <source>Wind at most 20 km/h</source>
-        <translation>Vent au plus 20 km/h</translation>
-    </message>
-    <message>
-        <source>At least 10 readings in each zero-flow record</source>
-        <translation>Au moins 10 lectures dans chaque relevé à débit nul</translation>
-    </message>
-    <message>
-        <source>Each zero-flow record at least 30 s long</source>
-        <translation>Chaque relevé à débit nul d’au moins 30 s</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure within 5 Pa (means of the positive and of the negative readings)</source>
-        <translation>Pression à débit nul dans les 5 Pa (moyennes des lectures positives et négatives)</translation>
-    </message>
-    <message>
-        <source>Lowest pressure at least 10 Pa and five times the zero-flow pressure</source>
-        <translation>Pression la plus basse au moins 10 Pa et cinq fois la pression à débit nul</translation>
-    </message>
-    <message>
-        <source>Temperature difference × height at most 250 m·K</source>
-        <translation>Écart de température × hauteur au plus 250 m·K</translation>
-    </message>
-    <message>
-        <source>Wind at most 3 m/s near the ground</source>
-        <translation>Vent au plus 3 m/s près du sol</translation>
-    </message>
-    <message>
-        <source>Zero-flow record at least 10 s long</source>
-        <translation>Relevé à débit nul d’au moins 10 s</translation>
-    </message>
-    <message>
-        <source>At least seven points</source>
-        <translation>Au moins sept points</translation>
-    </message>
-    <message>
-        <source>Highest pressure about 60 Pa</source>
-        <translation>Pression la plus haute environ 60 Pa</translation>
-    </message>
-    <message>
-        <source>Error of the flow at 50 Pa at most 10 %: standard accuracy, else reduced</source>
-        <translation>Erreur du débit à 50 Pa au plus 10 %&#xa0;: précision normale, sinon réduite</translation>
-    </message>
-    <message>
-        <source>Zero-flow pressure before the point</source>
-        <translation>Pression à débit nul avant le point</translation>
-    </message>
-    <message>
-        <source>Induced pressure within 3 Pa of 50 Pa, or the highest that the fan reaches, 15 Pa at least</source>
-        <translation>Pression induite à 3 Pa près de 50 Pa, ou la plus haute que le ventilateur atteint, 15 Pa au moins</translation>
-    </message>
-    <message>
-        <source>Anywhere</source>
-        <translation>Partout</translation>
-    </message>
-    <message>
-        <source>Canada</source>
-        <translation>Canada</translation>
-    </message>
-    <message>
-        <source>Germany</source>
-        <translation>Allemagne</translation>
-    </message>
-    <message>
-        <source>France</source>
-        <translation>France</translation>
-    </message>
-    <message>
-        <source>Switzerland</source>
-        <translation>Suisse</translation>
-    </message>
-    <message>
-        <source>England and Wales</source>
-        <translation>Angleterre et pays de Galles</translation>
-    </message>
-    <message>
-        <source>United States</source>
-        <translation>États-Unis</translation>
-    </message>
-    <message>
-        <source>California</source>
-        <translation>Californie</translation>
-    </message>
-    <message>
         <source>Number</source>
         <translation>Numéro</translation>
     </message>
@@ -3570,134 +3278,6 @@
     <message>
         <source>Issued as</source>
         <translation>Émis sous</translation>
-    </message>
-    <message>
-        <source>joint or seam of the air barrier</source>
-        <translation>joint ou raccord de la barrière à l’air</translation>
-    </message>
-    <message>
-        <source>floor to wall, sill plate</source>
-        <translation>sol contre mur, lisse basse</translation>
-    </message>
-    <message>
-        <source>ceiling to wall, top plate</source>
-        <translation>plafond contre mur, lisse haute</translation>
-    </message>
-    <message>
-        <source>rim joist, floor joists in the wall</source>
-        <translation>solives dans le mur</translation>
-    </message>
-    <message>
-        <source>top or foot of an inner wall</source>
-        <translation>tête ou pied d’une cloison</translation>
-    </message>
-    <message>
-        <source>party wall</source>
-        <translation>mur mitoyen</translation>
-    </message>
-    <message>
-        <source>wall or ceiling to the garage</source>
-        <translation>mur ou plafond vers le garage</translation>
-    </message>
-    <message>
-        <source>knee wall</source>
-        <translation>pied-droit de comble</translation>
-    </message>
-    <message>
-        <source>wall behind a bath or shower</source>
-        <translation>mur derrière bain ou douche</translation>
-    </message>
-    <message>
-        <source>edge of the slab</source>
-        <translation>bord de dalle</translation>
-    </message>
-    <message>
-        <source>outlet or switch</source>
-        <translation>prise ou interrupteur</translation>
-    </message>
-    <message>
-        <source>pipe through the envelope</source>
-        <translation>tuyau à travers l’enveloppe</translation>
-    </message>
-    <message>
-        <source>cable through the envelope</source>
-        <translation>câble à travers l’enveloppe</translation>
-    </message>
-    <message>
-        <source>duct through the envelope</source>
-        <translation>conduit à travers l’enveloppe</translation>
-    </message>
-    <message>
-        <source>shaft or chase</source>
-        <translation>gaine technique</translation>
-    </message>
-    <message>
-        <source>service entry</source>
-        <translation>arrivée des réseaux</translation>
-    </message>
-    <message>
-        <source>floor drain, dry trap</source>
-        <translation>siphon de sol sec</translation>
-    </message>
-    <message>
-        <source>duct system</source>
-        <translation>réseau de conduits</translation>
-    </message>
-    <message>
-        <source>recessed light</source>
-        <translation>spot encastré</translation>
-    </message>
-    <message>
-        <source>dropped ceiling</source>
-        <translation>faux plafond</translation>
-    </message>
-    <message>
-        <source>attic hatch or stair</source>
-        <translation>trappe ou escalier de comble</translation>
-    </message>
-    <message>
-        <source>roof or loading hatch</source>
-        <translation>trappe de toit ou de chargement</translation>
-    </message>
-    <message>
-        <source>gap between frame and opening</source>
-        <translation>joint entre cadre et baie</translation>
-    </message>
-    <message>
-        <source>window, its own seals</source>
-        <translation>fenêtre, ses propres joints</translation>
-    </message>
-    <message>
-        <source>door, its own seals</source>
-        <translation>porte, ses propres joints</translation>
-    </message>
-    <message>
-        <source>skylight</source>
-        <translation>fenêtre de toit</translation>
-    </message>
-    <message>
-        <source>box of a roller shutter</source>
-        <translation>coffre de volet roulant</translation>
-    </message>
-    <message>
-        <source>trickle vent</source>
-        <translation>entrée d’air</translation>
-    </message>
-    <message>
-        <source>flap of a bath, kitchen or dryer exhaust</source>
-        <translation>clapet d’extraction bain, cuisine ou sèche-linge</translation>
-    </message>
-    <message>
-        <source>chimney or fireplace</source>
-        <translation>conduit de fumée ou cheminée</translation>
-    </message>
-    <message>
-        <source>lift or stair shaft</source>
-        <translation>cage d’ascenseur ou d’escalier</translation>
-    </message>
-    <message>
-        <source>something else</source>
-        <translation>autre chose</translation>
     </message>
     <message>
         <source>found</source>
@@ -5490,6 +5070,538 @@
     <message>
         <source>Read the pressure with everything off first.</source>
         <translation>Relever d’abord la pression, tout étant arrêté.</translation>
+    </message>
+    <message>
+        <source>The test is complete. Put the building back: seals off, flames on, dampers and alarms as they were.</source>
+        <translation>L’essai est complet. Remettez le bâtiment en état&#xa0;: obturations retirées, flammes rallumées, clapets et alarmes comme avant.</translation>
+    </message>
+    <message>
+        <source>The test has ended before it was complete; what was read is kept.</source>
+        <translation>L’essai s’est arrêté avant d’être complet&#x202f;; ce qui a été lu est conservé.</translation>
+    </message>
+    <message>
+        <source>Ready to test.</source>
+        <translation>Prêt pour l’essai.</translation>
+    </message>
+    <message>
+        <source>Waiting for the instruments to answer.</source>
+        <translation>En attente de la réponse des appareils.</translation>
+    </message>
+    <message>
+        <source>Waiting for the building to come to rest.</source>
+        <translation>En attente que le bâtiment se stabilise.</translation>
+    </message>
+    <message>
+        <source>Reading the zero-flow pressure before the points: {progress}. Keep the fan covered.</source>
+        <translation>Lecture de la pression à débit nul avant les points&#xa0;: {progress}. Gardez le ventilateur couvert.</translation>
+    </message>
+    <message>
+        <source>Reading the zero-flow pressure again: {progress}. Keep the fan covered.</source>
+        <translation>Nouvelle lecture de la pression à débit nul&#xa0;: {progress}. Gardez le ventilateur couvert.</translation>
+    </message>
+    <message>
+        <source>Raising the fan gently towards {goal}. Watch sheeting and ceilings.</source>
+        <translation>Le ventilateur monte doucement vers {goal}. Surveillez films et plafonds.</translation>
+    </message>
+    <message>
+        <source>Fan at full speed towards {goal}. Look for an open window or door.</source>
+        <translation>Ventilateur à plein régime vers {goal}. Cherchez une fenêtre ou une porte ouverte.</translation>
+    </message>
+    <message>
+        <source>Going to {goal}; waiting until the pressure stands.</source>
+        <translation>En route vers {goal}&#x202f;; attente d’une pression stable.</translation>
+    </message>
+    <message>
+        <source>Holding {goal}, averaging: {progress}. Keep doors and windows closed.</source>
+        <translation>{goal} maintenus, moyenne en cours&#xa0;: {progress}. Gardez portes et fenêtres fermées.</translation>
+    </message>
+    <message>
+        <source>Holding {goal}. Seal, look, or ask for another pressure.</source>
+        <translation>{goal} maintenus. Colmatez, cherchez, ou demandez une autre pression.</translation>
+    </message>
+    <message>
+        <source>Bringing the fan to rest.</source>
+        <translation>Le ventilateur est mis à l’arrêt.</translation>
+    </message>
+    <message>
+        <source>Going on to the next step.</source>
+        <translation>Passage à l’étape suivante.</translation>
+    </message>
+    <message>
+        <source>{done} s of {whole} s</source>
+        <translation>{done} s sur {whole} s</translation>
+    </message>
+    <message>
+        <source>The point is begun again.</source>
+        <translation>Le point est recommencé.</translation>
+    </message>
+    <message>
+        <source>The test goes on from the beginning of the interrupted step.</source>
+        <translation>L’essai reprend au début de l’étape interrompue.</translation>
+    </message>
+    <message>
+        <source>The fan is at rest.</source>
+        <translation>Le ventilateur est à l’arrêt.</translation>
+    </message>
+    <message>
+        <source>Turn the fan off.</source>
+        <translation>Éteignez le ventilateur.</translation>
+    </message>
+    <message>
+        <source>The test was ended before it began.</source>
+        <translation>L’essai a été terminé avant de commencer.</translation>
+    </message>
+    <message>
+        <source>The test was ended by hand; what was read is kept.</source>
+        <translation>L’essai a été terminé à la main&#x202f;; ce qui a été lu est conservé.</translation>
+    </message>
+    <message>
+        <source>The gauge went silent; the record begins again.</source>
+        <translation>Le manomètre s’est tu&#x202f;; l’enregistrement recommence.</translation>
+    </message>
+    <message>
+        <source>Go on today</source>
+        <translation>Continuer aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Cover it each time</source>
+        <translation>Le couvrir chaque fois</translation>
+    </message>
+    <message>
+        <source>Leave these records out</source>
+        <translation>Omettre ces relevés</translation>
+    </message>
+    <message>
+        <source>It is mended: check again</source>
+        <translation>C’est réparé&#xa0;: revérifier</translation>
+    </message>
+    <message>
+        <source>Go on all the same</source>
+        <translation>Continuer quand même</translation>
+    </message>
+    <message>
+        <source>All of this is so</source>
+        <translation>Tout est ainsi</translation>
+    </message>
+    <message>
+        <source>Do not test</source>
+        <translation>Ne pas essayer</translation>
+    </message>
+    <message>
+        <source>Before the fan starts: every flame is out and nothing can fire by itself; ashes are cold, removed or covered; no asbestos, mould or loose sheeting lies in the path of the air; everybody in the building knows of the test.</source>
+        <translation>Avant que le ventilateur démarre&#xa0;: toute flamme est éteinte et rien ne peut s’allumer seul&#x202f;; les cendres sont froides, enlevées ou couvertes&#x202f;; ni amiante, ni moisissure, ni film libre sur le passage de l’air&#x202f;; tous dans le bâtiment savent qu’un essai a lieu.</translation>
+    </message>
+    <message>
+        <source>The fan can draw flue gas into rooms and lift ceilings and sheeting. Local codes and licensed practice decide who may do this and how; this list does not replace them.</source>
+        <translation>Le ventilateur peut aspirer des fumées dans les pièces et soulever plafonds et films. Les règles locales et la pratique agréée décident qui peut le faire et comment&#x202f;; cette liste ne les remplace pas.</translation>
+    </message>
+    <message>
+        <source>The safety questions were answered: do not test.</source>
+        <translation>Les questions de sécurité ont leur réponse&#xa0;: pas d’essai.</translation>
+    </message>
+    <message>
+        <source>Cover the fan so that no air can pass through it.</source>
+        <translation>Couvrez le ventilateur pour qu’aucun air ne le traverse.</translation>
+    </message>
+    <message>
+        <source>The fan is covered</source>
+        <translation>Le ventilateur est couvert</translation>
+    </message>
+    <message>
+        <source>{doubts} Go on today?</source>
+        <translation>{doubts} Continuer aujourd’hui&#x202f;?</translation>
+    </message>
+    <message>
+        <source>The test was ended before the points: today is not the day.</source>
+        <translation>L’essai a été terminé avant les points&#xa0;: ce n’est pas le bon jour.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan. Keep all doors and windows to the outside closed.</source>
+        <translation>Découvrez le ventilateur. Gardez toutes les portes et fenêtres extérieures fermées.</translation>
+    </message>
+    <message>
+        <source>The fan is open</source>
+        <translation>Le ventilateur est découvert</translation>
+    </message>
+    <message>
+        <source>Cover the fan again for the closing zero-flow pressure.</source>
+        <translation>Couvrez de nouveau le ventilateur pour la pression à débit nul finale.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan for the point once more.</source>
+        <translation>Découvrez encore le ventilateur pour le point.</translation>
+    </message>
+    <message>
+        <source>The air is calm: zero-flow records between the points would bring nothing.</source>
+        <translation>L’air est calme&#xa0;: des relevés à débit nul entre les points n’apporteraient rien.</translation>
+    </message>
+    <message>
+        <source>In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has to cover it and take the cover off again.</source>
+        <translation>Par ce vent, {count} relevés à débit nul entre les points sont utiles. Le ventilateur s’arrête pour chacun, et quelqu’un doit le couvrir puis le découvrir.</translation>
+    </message>
+    <message>
+        <source>The fan turns by itself to {direction}. Look whether the outdoor hose lies out of its jet.</source>
+        <translation>Le ventilateur passe seul en {direction}. Vérifiez que le tube extérieur est hors de son jet.</translation>
+    </message>
+    <message>
+        <source>The hose lies well</source>
+        <translation>Le tube est bien placé</translation>
+    </message>
+    <message>
+        <source>Turn the fan round to {direction}. Lay the hoses for this direction and keep the outdoor end out of the fan&apos;s jet.</source>
+        <translation>Retournez le ventilateur pour la {direction}. Posez les tubes pour ce sens, l’extrémité extérieure hors du jet.</translation>
+    </message>
+    <message>
+        <source>The fan is turned</source>
+        <translation>Le ventilateur est retourné</translation>
+    </message>
+    <message>
+        <source>The fan reaches {pressure} Pa; higher targets were left out.</source>
+        <translation>Le ventilateur atteint {pressure} Pa&#x202f;; les paliers plus hauts sont omis.</translation>
+    </message>
+    <message>
+        <source>Range {name} is fitted</source>
+        <translation>La plage {name} est montée</translation>
+    </message>
+    <message>
+        <source>Range {name} stays fitted</source>
+        <translation>La plage {name} reste montée</translation>
+    </message>
+    <message>
+        <source>{found} Fit range {name} while the fan stands still.</source>
+        <translation>{found} Montez la plage {name} pendant que le ventilateur est à l’arrêt.</translation>
+    </message>
+    <message>
+        <source>{found} Range {name} was not fitted.</source>
+        <translation>{found} La plage {name} n’a pas été montée.</translation>
+    </message>
+    <message>
+        <source>Cover the fan for a zero-flow record between the points.</source>
+        <translation>Couvrez le ventilateur pour un relevé à débit nul entre les points.</translation>
+    </message>
+    <message>
+        <source>Take the cover off the fan again for the next points.</source>
+        <translation>Découvrez de nouveau le ventilateur pour les points suivants.</translation>
+    </message>
+    <message>
+        <source>It stays so: strike the points before</source>
+        <translation>Cela reste ainsi&#xa0;: écarter les points d’avant</translation>
+    </message>
+    <message>
+        <source>It is put back: strike the points after</source>
+        <translation>C’est remis&#xa0;: écarter les points d’après</translation>
+    </message>
+    <message>
+        <source>Keep all points</source>
+        <translation>Garder tous les points</translation>
+    </message>
+    <message>
+        <source>Begin this direction again</source>
+        <translation>Recommencer ce sens</translation>
+    </message>
+    <message>
+        <source>The computer slept for {time}. Look again: windows and outside doors closed, seals in place, hoses where they were.</source>
+        <translation>L’ordinateur a dormi {time}. Revérifiez&#xa0;: fenêtres et portes extérieures fermées, obturations en place, tubes où ils étaient.</translation>
+    </message>
+    <message>
+        <source>All is as it was</source>
+        <translation>Tout est comme avant</translation>
+    </message>
+    <message>
+        <source>Cover the fan: the zero-flow pressure is read once more.</source>
+        <translation>Couvrez le ventilateur&#xa0;: la pression à débit nul est relue.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped. Fit flow range {name}; the point is then begun again.</source>
+        <translation>Le ventilateur a été arrêté. Montez la plage {name}&#x202f;; le point est ensuite recommencé.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped: go and look. What became of it?</source>
+        <translation>{sentence} Le ventilateur a été arrêté&#xa0;: allez voir. Qu’en est-il advenu&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?</source>
+        <translation>La plage {was} était montée&#x202f;; l’appareillage dit maintenant {fitted}. Laquelle est montée&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Cover the fan: after such a gap the zero-flow pressure is read once more.</source>
+        <translation>Couvrez le ventilateur&#xa0;: après une telle pause, la pression à débit nul est relue.</translation>
+    </message>
+    <message>
+        <source>The pressure passed {pressure} Pa. The fan was stopped.</source>
+        <translation>La pression a dépassé {pressure} Pa. Le ventilateur a été arrêté.</translation>
+    </message>
+    <message>
+        <source>The pressure stayed above {pressure} Pa. The fan was stopped.</source>
+        <translation>La pression est restée au-dessus de {pressure} Pa. Le ventilateur a été arrêté.</translation>
+    </message>
+    <message>
+        <source>The gauge went silent. The fan was stopped; look at cable and battery.</source>
+        <translation>Le manomètre s’est tu. Le ventilateur a été arrêté&#x202f;; vérifiez câble et pile.</translation>
+    </message>
+    <message>
+        <source>The gauge repeats {value} Pa unchanged. The fan was stopped; look at gauge and hose.</source>
+        <translation>Le manomètre répète {value} Pa sans changer. Le ventilateur a été arrêté&#x202f;; vérifiez manomètre et tube.</translation>
+    </message>
+    <message>
+        <source>The fan drive does not answer. It stops by itself; look at its cable.</source>
+        <translation>La commande du ventilateur ne répond pas. Il s’arrête seul&#x202f;; vérifiez son câble.</translation>
+    </message>
+    <message>
+        <source>The pressure goes the wrong way. The fan was stopped; look whether hoses or fan are turned round.</source>
+        <translation>La pression va dans le mauvais sens. Le ventilateur a été arrêté&#x202f;; vérifiez si tubes ou ventilateur sont inversés.</translation>
+    </message>
+    <message>
+        <source>The fan runs and no pressure builds up. It was stopped; look at hoses, doors and the fan&apos;s cover.</source>
+        <translation>Le ventilateur tourne et aucune pression ne s’établit. Il a été arrêté&#x202f;; vérifiez tubes, portes et couvercle.</translation>
+    </message>
+    <message>
+        <source>This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.</source>
+        <translation>Ce débit devrait donner bien plus de pression. Le ventilateur a été arrêté&#xa0;: un tube est défait, ou une porte ouverte.</translation>
+    </message>
+    <message>
+        <source>The fan moves what took {pressure} Pa and more before. It was stopped: something was opened, or the gauge does not feel the pressure.</source>
+        <translation>Le ventilateur débite ce qui demandait {pressure} Pa et plus auparavant. Il a été arrêté&#xa0;: quelque chose a été ouvert, ou le manomètre ne sent pas la pression.</translation>
+    </message>
+    <message>
+        <source>The battery of this computer is at {left}: the fan was stopped. Plug it in, then go on.</source>
+        <translation>La batterie de cet ordinateur est à {left}&#xa0;: le ventilateur a été arrêté. Branchez-le, puis continuez.</translation>
+    </message>
+    <message>
+        <source>The program was held up for {seconds} s and did not steer. The fan was stopped.</source>
+        <translation>Le programme a été bloqué {seconds} s et n’a pas réglé. Le ventilateur a été arrêté.</translation>
+    </message>
+    <message>
+        <source>Raising the fan a little to see whether every hose answers.</source>
+        <translation>Le ventilateur monte un peu pour voir si chaque tube répond.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure goes the wrong way: its hose is on the wrong input, or the fan is turned.</source>
+        <translation>La différence de pression va dans le mauvais sens&#xa0;: son tube est à la mauvaise entrée, ou le ventilateur est retourné.</translation>
+    </message>
+    <message>
+        <source>No pressure moves: the fan is covered, or does not turn, or both hoses are off.</source>
+        <translation>Aucune pression ne bouge&#xa0;: le ventilateur est couvert, ou ne tourne pas, ou les deux tubes sont défaits.</translation>
+    </message>
+    <message>
+        <source>Air flows and the envelope pressure does not move: its hose is off, blocked or frozen, or a door is open.</source>
+        <translation>L’air passe et la différence de pression ne bouge pas&#xa0;: son tube est défait, bouché ou gelé, ou une porte est ouverte.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure moves and the flow element does not: its hose is off, or the flow range is far too large.</source>
+        <translation>La différence de pression bouge et l’élément de débit non&#xa0;: son tube est défait, ou la plage est bien trop grande.</translation>
+    </message>
+    <message>
+        <source>Turn the fan down slowly and switch it off.</source>
+        <translation>Baissez lentement le ventilateur et éteignez-le.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped by hand.</source>
+        <translation>Le ventilateur a été arrêté à la main.</translation>
+    </message>
+    <message>
+        <source>{missing} of {count} safety questions are not answered.</source>
+        <translation>{missing} questions de sécurité sur {count} sont sans réponse.</translation>
+    </message>
+    <message>
+        <source>The answers are older than {hours} hours: answer again.</source>
+        <translation>Les réponses datent de plus de {hours} heures&#xa0;: répondez de nouveau.</translation>
+    </message>
+    <message>
+        <source>The fan may start.</source>
+        <translation>Le ventilateur peut démarrer.</translation>
+    </message>
+    <message>
+        <source>The fan may start: {limits}.</source>
+        <translation>Le ventilateur peut démarrer&#xa0;: {limits}.</translation>
+    </message>
+    <message>
+        <source>pressurize only</source>
+        <translation>surpression seule</translation>
+    </message>
+    <message>
+        <source>pressurize only and at most {cap} Pa</source>
+        <translation>surpression seule et {cap} Pa au plus</translation>
+    </message>
+    <message>
+        <source>at most {cap} Pa</source>
+        <translation>{cap} Pa au plus</translation>
+    </message>
+    <message>
+        <source>Stopped by hand.</source>
+        <translation>Arrêté à la main.</translation>
+    </message>
+    <message>
+        <source>No test possible: not so is “{text}”</source>
+        <translation>Pas d’essai possible&#xa0;: n’est pas ainsi «&#xa0;{text}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Holding {goal} for {time} min: {flow}. Seal, look, or ask for another pressure.</source>
+        <translation>{goal} maintenus depuis {time} min&#xa0;: {flow}. Colmatez, cherchez, ou demandez une autre pression.</translation>
+    </message>
+    <message>
+        <source>The test ended by a fault of the program ({kind}: {error}).</source>
+        <translation>L’essai s’est terminé par une erreur du programme ({kind}&#xa0;: {error}).</translation>
+    </message>
+    <message>
+        <source>It did not come back within {seconds} s.</source>
+        <translation>Pas de retour en {seconds} s.</translation>
+    </message>
+    <message>
+        <source>{reason} It did not come back within {seconds} s.</source>
+        <translation>{reason} Pas de retour en {seconds} s.</translation>
+    </message>
+    <message>
+        <source>The pressure is kept at or below {cap} Pa; higher targets were left out.</source>
+        <translation>La pression reste à {cap} Pa au plus&#x202f;; les paliers plus hauts sont omis.</translation>
+    </message>
+    <message>
+        <source>The lowest target was raised to {target} Pa: five times the zero-flow pressure.</source>
+        <translation>Le palier le plus bas a été porté à {target} Pa&#xa0;: cinq fois la pression à débit nul.</translation>
+    </message>
+    <message>
+        <source>The hoses were not checked before the points: {reason}.</source>
+        <translation>Les tubes n’ont pas été contrôlés avant les points&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>{wanted} Pa was asked for; the safety answers allow {allowed} Pa.</source>
+        <translation>{wanted} Pa demandés&#x202f;; les réponses de sécurité autorisent {allowed} Pa.</translation>
+    </message>
+    <message>
+        <source>Answered: {choice}.</source>
+        <translation>Répondu&#xa0;: {choice}.</translation>
+    </message>
+    <message>
+        <source>Only a point of the running direction can be taken again.</source>
+        <translation>Seul un point du sens en cours peut être mesuré de nouveau.</translation>
+    </message>
+    <message>
+        <source>{gap} Look again: windows and outside doors closed, seals in place, hoses where they were, the fan set to {outfit}. If anything is not, put it right or begin again.</source>
+        <translation>{gap} Revérifiez&#xa0;: fenêtres et portes extérieures fermées, obturations en place, tubes où ils étaient, ventilateur&#xa0;: {outfit}. Sinon, corrigez ou recommencez.</translation>
+    </message>
+    <message>
+        <source>The test was interrupted with {count} points taken; nothing was recorded for {time}.</source>
+        <translation>L’essai a été interrompu avec {count} points mesurés&#x202f;; rien n’a été enregistré pendant {time}.</translation>
+    </message>
+    <message>
+        <source>With more speed the envelope pressure grows as that of a flow element does, and the flow element grows as a house does: their hoses seem to be swapped.</source>
+        <translation>Avec la vitesse, la différence de pression croît comme celle d’un élément de débit, et l’élément de débit comme une maison&#xa0;: leurs tubes semblent inversés.</translation>
+    </message>
+    <message>
+        <source>With the fan the pressure at outdoor tap {tap} moves by {moved} Pa, at the others by {others}: its hose lies in the jet of the fan. Move it to the side.</source>
+        <translation>Avec le ventilateur, la pression à la prise extérieure {tap} bouge de {moved} Pa, aux autres de {others}&#xa0;: son tube est dans le jet. Écartez-le.</translation>
+    </message>
+    <message>
+        <source>The flow element reads backwards: its hose is on the wrong side of the gauge, or the fan is turned.</source>
+        <translation>L’élément de débit lit à l’envers&#xa0;: son tube est du mauvais côté du manomètre, ou le ventilateur est retourné.</translation>
+    </message>
+    <message>
+        <source>The flow element reads {value} Pa with the fan at rest: water in its hose, or the gauge wants zeroing.</source>
+        <translation>L’élément de débit lit {value} Pa ventilateur arrêté&#xa0;: de l’eau dans son tube, ou le manomètre est à remettre à zéro.</translation>
+    </message>
+    <message>
+        <source>The hoses of envelope pressure and flow element are swapped.</source>
+        <translation>Les tubes de la différence de pression et de l’élément de débit sont inversés.</translation>
+    </message>
+    <message>
+        <source>The pressure at outdoor tap {tap} does not move with the others: its hose is off or blocked.</source>
+        <translation>La pression à la prise extérieure {tap} ne suit pas les autres&#xa0;: son tube est défait ou bouché.</translation>
+    </message>
+    <message>
+        <source>The flow element answers too slowly: its hose is pinched, or water is in it.</source>
+        <translation>L’élément de débit répond trop lentement&#xa0;: son tube est pincé, ou contient de l’eau.</translation>
+    </message>
+    <message>
+        <source>The envelope pressure answers too slowly: its hose is pinched, as in a door.</source>
+        <translation>La différence de pression répond trop lentement&#xa0;: son tube est pincé, comme dans une porte.</translation>
+    </message>
+    <message>
+        <source>It stands at {now}, the target is {target}.</source>
+        <translation>Elle est à {now}, le palier est {target}.</translation>
+    </message>
+    <message>
+        <source>Then look at cable and battery of the gauge.</source>
+        <translation>Vérifiez ensuite câble et pile du manomètre.</translation>
+    </message>
+    <message>
+        <source>Then look at gauge and hose.</source>
+        <translation>Vérifiez ensuite manomètre et tube.</translation>
+    </message>
+    <message>
+        <source>Then look whether hoses or fan are turned round.</source>
+        <translation>Vérifiez ensuite si tubes ou ventilateur sont inversés.</translation>
+    </message>
+    <message>
+        <source>Then look whether a hose is off or a door is open.</source>
+        <translation>Vérifiez ensuite si un tube est défait ou une porte ouverte.</translation>
+    </message>
+    <message>
+        <source>Waiting for the gauge. Do not change the speed; the target is {target}.</source>
+        <translation>En attente du manomètre. Ne changez pas la vitesse&#x202f;; le palier est {target}.</translation>
+    </message>
+    <message>
+        <source>Turn the fan down now. {found}.</source>
+        <translation>Baissez le ventilateur maintenant. {found}.</translation>
+    </message>
+    <message>
+        <source>The leakage left the line of the points before, by {change} m³/h at {pressure} Pa: {what}.</source>
+        <translation>La fuite a quitté la droite des points précédents, de {change} m³/h à {pressure} Pa&#xa0;: {what}.</translation>
+    </message>
+    <message>
+        <source>a door, a window or a seal</source>
+        <translation>une porte, une fenêtre ou une obturation</translation>
+    </message>
+    <message>
+        <source>something was closed, or a hose is at fault</source>
+        <translation>quelque chose a été fermé, ou un tube est en cause</translation>
+    </message>
+    <message>
+        <source>Look at the seals, doors and windows.</source>
+        <translation>Vérifiez obturations, portes et fenêtres.</translation>
+    </message>
+    <message>
+        <source>Look what was closed, and at the hoses.</source>
+        <translation>Vérifiez ce qui a été fermé, et les tubes.</translation>
+    </message>
+    <message>
+        <source>{seen}: a gust, or the outdoor hose: moved, wet, in the wind or in the fan&apos;s jet.</source>
+        <translation>{seen}&#xa0;: une rafale, ou le tube extérieur&#xa0;: déplacé, mouillé, au vent ou dans le jet du ventilateur.</translation>
+    </message>
+    <message>
+        <source>{seen}: look at the hose of the flow element, and whether the flow range is the one entered.</source>
+        <translation>{seen}&#xa0;: vérifiez le tube de l’élément de débit, et si la plage est celle saisie.</translation>
+    </message>
+    <message>
+        <source>{seen}: a door, a window or a seal let go. Look.</source>
+        <translation>{seen}&#xa0;: une porte, une fenêtre ou une obturation a lâché. Regardez.</translation>
+    </message>
+    <message>
+        <source>{seen}: a door or window fell shut, or a leak closed.</source>
+        <translation>{seen}&#xa0;: une porte ou fenêtre s’est fermée, ou une fuite s’est bouchée.</translation>
+    </message>
+    <message>
+        <source>{seen}: something lies before the fan, or it turns slower.</source>
+        <translation>{seen}&#xa0;: quelque chose est devant le ventilateur, ou il tourne moins vite.</translation>
+    </message>
+    <message>
+        <source>{seen}: the fan turns faster or was cleared.</source>
+        <translation>{seen}&#xa0;: le ventilateur tourne plus vite, ou a été dégagé.</translation>
+    </message>
+    <message>
+        <source>With the fan held the pressure changed by {change} Pa and the flow by {share} %</source>
+        <translation>Ventilateur maintenu, la pression a changé de {change} Pa et le débit de {share} %</translation>
+    </message>
+    <message>
+        <source>{channel}: noise {noise}.</source>
+        <translation>{channel}&#xa0;: bruit {noise}.</translation>
+    </message>
+    <message>
+        <source>{name}: {rate} readings a second.</source>
+        <translation>{name}&#xa0;: {rate} lectures par seconde.</translation>
+    </message>
+    <message>
+        <source>Invented data</source>
+        <translation>Données inventées</translation>
     </message>
 </context>
 </TS>

@@ -1,6 +1,7 @@
 """Words that the window borrows: test, methods, drivers and data files say them in English, the window in its language.
 
-`tests/gui/test_words.py` holds the words of the data files to these lists.
+What a report says too has its translation there (`acquisition/languages`), and `retold` takes it from there.
+`tests/gui/test_words.py` holds the words of the data files to both.
 """
 
 from __future__ import annotations
@@ -39,31 +40,7 @@ KINDS = (
     mark("Other"),
 )
 """Kinds of equipment."""
-SAFETY = (
-    mark("Every fire is out, solid fuel for 24 hours, and somebody looked for glow in hearth and flue."),
-    mark("Every vented fuel appliance is off and cannot fire by itself, in buffer rooms too."),
-    mark("Ashes are cold and taken out or covered; dampers and stove doors are closed."),
-    mark("No loose asbestos or vermiculite, and nothing suspected to be that, lies where air passes."),
-    mark("No heavy mould, soot, sewage or loose insulation is drawn in when the building is depressurized."),
-    mark("Sheeting, membranes and hung ceilings are fixed well enough for the full pressure."),
-    mark("Everybody in the building knows; nobody is ill or bound to a room; children and pets are away from the fan."),
-    mark("A way out is free, and the person at the fan knows that Esc stops it."),
-)
-"""The questions before a fan starts."""
 OPENINGS = (
-    mark("Windows and roof lights"),
-    mark("Outside doors"),
-    mark("Inside doors between included rooms"),
-    mark("Fireplace, stove doors and flue dampers"),
-    mark("Vents without a fan"),
-    mark("Bath and kitchen fans that run now and then"),
-    mark("Ventilation of the whole building, outside openings"),
-    mark("Dryer outlet"),
-    mark("Letter box, pet door, other holes not for ventilation"),
-    mark("Water traps (filled, or taped where dry)"),
-    mark("Attic hatch and trapdoors"),
-    mark("Heating, cooling and hot water (off)"),
-    mark("Parts not built yet: window, door, pipe"),
     mark("Dampers of stove and flue as they were"),
     mark("Bath and kitchen fans switched on again"),
     mark("Ventilation of the whole building switched on again"),
@@ -100,64 +77,6 @@ PREPARATIONS = (
     mark("Operational envelope: openings of heating and ventilation belong to it, as in operation"),
 )
 """States of the building by the methods."""
-CHECKS = (
-    mark("Zero-flow pressure before the points"),
-    mark("Each zero-flow record at least 10 s long"),
-    mark("At least five readings at the station"),
-    mark("Every reading near 50 Pa"),
-    mark("Temperature difference × height at most 200 m·K"),
-    mark("At least five readings at each station"),
-    mark("Upper station near 50 Pa"),
-    mark("Lower station near 12.5 Pa"),
-    mark("Flow exponent between 0.5 and 1"),
-    mark("Zero-flow pressure before the points, fans off and covered"),
-    mark("Zero-flow pressure after the points, fans off and covered"),
-    mark("At least ten points"),
-    mark("Lowest pressure at most 25 Pa"),
-    mark("Highest pressure at least 50 Pa"),
-    mark("Zero-flow pressure at most 30 % of the lowest pressure"),
-    mark("Each point averaged over at least 10 s"),
-    mark("Flow exponent between 0.45 and 1: else the test is repeated"),
-    mark("Coefficient of determination at least 0.98"),
-    mark("Depressurized and pressurized"),
-    mark("Zero-flow pressure after the points"),
-    mark("At least five points"),
-    mark("Points no more than about 10 Pa apart"),
-    mark("Lowest pressure about 10 Pa"),
-    mark("Highest pressure about 60 Pa, less only where the fan cannot reach it"),
-    mark("Depressurized"),
-    mark("At least eight points"),
-    mark("Points no more than about 5 Pa apart"),
-    mark("Lowest pressure about 15 Pa"),
-    mark("Highest pressure about 50 Pa"),
-    mark("Correlation coefficient at least 0.990"),
-    mark("Relative standard error of the flow at 10 Pa at most 7 %"),
-    mark("Wind at most 20 km/h"),
-    mark("At least 10 readings in each zero-flow record"),
-    mark("Each zero-flow record at least 30 s long"),
-    mark("Zero-flow pressure within 5 Pa (means of the positive and of the negative readings)"),
-    mark("Lowest pressure at least 10 Pa and five times the zero-flow pressure"),
-    mark("Temperature difference × height at most 250 m·K"),
-    mark("Wind at most 3 m/s near the ground"),
-    mark("Zero-flow record at least 10 s long"),
-    mark("At least seven points"),
-    mark("Highest pressure about 60 Pa"),
-    mark("Error of the flow at 50 Pa at most 10 %: standard accuracy, else reduced"),
-    mark("Zero-flow pressure before the point"),
-    mark("Induced pressure within 3 Pa of 50 Pa, or the highest that the fan reaches, 15 Pa at least"),
-)
-"""Requirements of the methods."""
-PLACES = (
-    mark("Anywhere"),
-    mark("Canada"),
-    mark("Germany"),
-    mark("France"),
-    mark("Switzerland"),
-    mark("England and Wales"),
-    mark("United States"),
-    mark("California"),
-)
-"""Places of published limits."""
 HEADS = (
     mark("Job"),
     mark("Site"),
@@ -171,38 +90,6 @@ HEADS = (
 )
 """Heads of the table of jobs."""
 LEAKS = (
-    mark("joint or seam of the air barrier"),
-    mark("floor to wall, sill plate"),
-    mark("ceiling to wall, top plate"),
-    mark("rim joist, floor joists in the wall"),
-    mark("top or foot of an inner wall"),
-    mark("party wall"),
-    mark("wall or ceiling to the garage"),
-    mark("knee wall"),
-    mark("wall behind a bath or shower"),
-    mark("edge of the slab"),
-    mark("outlet or switch"),
-    mark("pipe through the envelope"),
-    mark("cable through the envelope"),
-    mark("duct through the envelope"),
-    mark("shaft or chase"),
-    mark("service entry"),
-    mark("floor drain, dry trap"),
-    mark("duct system"),
-    mark("recessed light"),
-    mark("dropped ceiling"),
-    mark("attic hatch or stair"),
-    mark("roof or loading hatch"),
-    mark("gap between frame and opening"),
-    mark("window, its own seals"),
-    mark("door, its own seals"),
-    mark("skylight"),
-    mark("box of a roller shutter"),
-    mark("trickle vent"),
-    mark("flap of a bath, kitchen or dryer exhaust"),
-    mark("chimney or fireplace"),
-    mark("lift or stair shaft"),
-    mark("something else"),
     mark("found"),
     mark("sealed"),
     mark("verified"),
@@ -250,4 +137,3 @@ PROFILES = (
     mark("Thermometer and barometer that send lines"),
 )
 """Profiles of instruments."""
-SENTENCES: tuple[str, ...] = ()

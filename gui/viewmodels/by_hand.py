@@ -10,6 +10,7 @@ from acquisition.snapshot import Snapshot
 from analysis.errors import InvalidInput
 from analysis.units import Display, format_value, parse_value, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_place import QUANTITIES, Newest
 from gui.viewmodels.rig_sheet import ROLE_WORDS, sentence
 from gui.words import mark, say
@@ -61,7 +62,7 @@ class ByHandModel:
         """Return the panel, None where nothing is typed."""
         if spec is None or snapshot is None or not spec.by_hand:
             return None
-        task = snapshot.sentence if snapshot.typing else say(ANY_TIME)
+        task = retold(snapshot.sentence) if snapshot.typing else say(ANY_TIME)
         roles = [role for role in spec.role_channels() if role in spec.by_hand]
         return ByHandPicture(task, tuple(self._field(role, snapshot, newest, display) for role in roles))
 

@@ -11,6 +11,7 @@ from analysis.records import Check
 from analysis.units import Display
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.moment import Moment
+from gui.viewmodels.retold import retold
 from gui.words import say
 
 
@@ -68,8 +69,8 @@ def _row(checks: Sequence[Check], display: Display, *, over: bool) -> CheckRow:
     worst = min(checks, key=lambda check: (check.ok is not False, check.ok is not None))
     unknown = Tone.ATTENTION if over else Tone.QUIET
     tone = {True: Tone.GOOD, False: Tone.BAD, None: unknown}[worst.ok]
-    tip = say("{text}. Clause {clause}, {source}.", text=say(worst.text), clause=worst.clause, source=worst.source)
-    return CheckRow(SIGNS[tone], tone, say(worst.text), _values(checks, display), tip)
+    tip = say("{text}. Clause {clause}, {source}.", text=retold(worst.text), clause=worst.clause, source=worst.source)
+    return CheckRow(SIGNS[tone], tone, retold(worst.text), _values(checks, display), tip)
 
 
 def _values(checks: Sequence[Check], display: Display) -> str:

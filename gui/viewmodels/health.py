@@ -24,6 +24,7 @@ from drivers.health import (
 from drivers.instrument import LinkState, LinkStatus
 from drivers.profile import ChannelSpec, Profile, load_profile
 from drivers.reading import Quality, Reading
+from gui.viewmodels.retold import retold
 from gui.words import mark, say
 
 LOOKED_BACK_S = 30.0
@@ -137,7 +138,7 @@ def summary(facts: Sequence[Fact]) -> str:
         if not found and kind in ("frozen value", "drop-outs"):
             parts.append(say("nothing stands still") if kind == "frozen value" else say("no drop-outs"))
         elif found and all(fact.level is Level.WELL for fact in found):
-            parts += [fact.sentence.rstrip(".") for fact in found]
+            parts += [retold(fact.sentence).rstrip(".") for fact in found]
     return " · ".join(parts)
 
 

@@ -18,6 +18,7 @@ from analysis.units import Display, Quantity, format_estimate, format_value, uni
 from gui.theme import Tone
 from gui.viewmodels.hunt_zero import zero_words
 from gui.viewmodels.moment import Moment, RigState
+from gui.viewmodels.retold import retold
 from gui.words import mark, say
 
 NO_FIGURE = "–"
@@ -171,7 +172,7 @@ def _idle(moment: Moment) -> str:
         return say("No job is open: marks and leaks need one. Make one with Ctrl+N.")
     if moment.state is EngineState.IDLE:
         return say("No pressure is held. Choose one, then go and look for leaks while the fan holds it.")
-    return moment.snapshot.sentence
+    return retold(moment.snapshot.sentence)
 
 
 def _pressure(snapshot: Snapshot | None, display: Display) -> tuple[str, Tone]:

@@ -125,7 +125,7 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
         )
     waiting = [link for link in snapshot.links if link.state is not LinkState.LINKED]
     if waiting:
-        trouble = next((link.sentence for link in waiting if link.sentence), "")
+        trouble = next((retold(link.sentence) for link in waiting if link.sentence), "")
         text = trouble or say("Waiting for {name} on {port} to answer.", name=waiting[0].name, port=waiting[0].port)
         return NextStep(text, say("Look at the rig"), Verb.GO_TO_RIG)
     if job.interrupted and moment.place is not Place.HUNT:

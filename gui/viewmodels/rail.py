@@ -8,6 +8,7 @@ from acquisition.snapshot import EngineState
 from drivers.instrument import LinkState
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment, Place, RigState
+from gui.viewmodels.retold import retold
 from gui.words import say
 
 
@@ -58,7 +59,7 @@ def _missing(place: Place, moment: Moment) -> tuple[str, Tone, str]:
 def _to_put_back(moment: Moment) -> tuple[str, Tone, str]:
     job = moment.job
     if job is not None and job.forbidden:
-        return "✗", Tone.BAD, job.forbidden
+        return "✗", Tone.BAD, retold(job.forbidden)
     if job is not None and job.owed:
         return "!", Tone.ATTENTION, say("{count} to be put back.", count=len(job.owed))
     return "", Tone.QUIET, ""

@@ -1,7 +1,8 @@
-"""Sentences that the test says in English, in the language on the screen.
+"""What others say in English, in the language on the screen: the test, its methods, data files and tables.
 
 Test, methods and data files know no language: what they say is kept in job files, printed on a terminal and compared
-in tests. The window recognises their sentences by those that are marked in `borrowed`; any other stays English.
+in tests. The window recognises their sentences by those that are marked in `sentences` and `borrowed`, and by the
+catalogues of the report; any other stays English.
 """
 
 from __future__ import annotations
@@ -9,7 +10,8 @@ from __future__ import annotations
 import re
 from functools import cache, lru_cache
 
-from gui.viewmodels.borrowed import SENTENCES
+from acquisition.languages import language_of
+from gui.viewmodels.sentences import SENTENCES
 from gui.words import Language, say, spoken
 
 _PLACE = re.compile(r"\{(\w+)\}")
@@ -32,6 +34,9 @@ def _retold(language: Language, text: str) -> str:
         found = pattern.fullmatch(text)
         if found is not None:
             return say(message, **{name: _retold(language, part) for name, part in found.groupdict().items()})
+    words = language_of(language.value).said(text)
+    if words != text:
+        return words
     parts = _BETWEEN.split(text)
     return " ".join(_retold(language, part) for part in parts) if len(parts) > 1 else text
 

@@ -13,6 +13,7 @@ from drivers.instrument import LinkState, LinkStatus
 from gui.theme import Tone
 from gui.viewmodels.health import SHORT, unwell
 from gui.viewmodels.moment import Moment, RigState
+from gui.viewmodels.retold import retold
 from gui.words import say
 
 NO_FIGURE = "–"
@@ -119,7 +120,7 @@ def _links(moment: Moment, snapshot: Snapshot | None) -> tuple[Lamp, ...]:
 
 def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = ()) -> Lamp:
     """Return the lamp of one link; with facts about its health also what is not well, in words."""
-    tip = link.sentence or say(
+    tip = retold(link.sentence) or say(
         "{name} on {port}: {identity}", name=link.name, port=link.port, identity=link.identity or say("no identity")
     )
     match link.state:
@@ -135,7 +136,7 @@ def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = 
             if trouble:
                 tone = Tone.BAD if trouble[0].level is Level.BAD else Tone.ATTENTION
                 words = say(SHORT.get(trouble[0].kind, trouble[0].kind))
-                return Lamp(tone, f"{link.name} {words}", " ".join(fact.sentence for fact in trouble))
+                return Lamp(tone, f"{link.name} {words}", " ".join(retold(fact.sentence) for fact in trouble))
             return Lamp(Tone.GOOD, f"{link.name}{rate}" if rate else say("{name} linked", name=link.name), tip)
         case LinkState.OPENING | LinkState.IDENTIFYING:
             return Lamp(Tone.ATTENTION, f"{link.name} {say(link.state)}", tip)
@@ -148,13 +149,13 @@ def link_lamp(link: LinkStatus, *, drive: bool = False, facts: Sequence[Fact] = 
 def _record(snapshot: Snapshot | None, moment: Moment) -> Lamp | None:
     recording = snapshot.recording if snapshot is not None else None
     if moment.job is not None and moment.job.alarm:
-        return Lamp(Tone.BAD, say("not saved"), moment.job.alarm)
+        return Lamp(Tone.BAD, say("not saved"), retold(moment.job.alarm))
     if recording is None:
         if snapshot is not None and snapshot.state is not EngineState.IDLE:
             return Lamp(Tone.QUIET, say("between runs"), say("Readings between the runs are not kept."))
         return None
     if recording.alarm:
-        return Lamp(Tone.BAD, say("not saved"), recording.alarm)
+        return Lamp(Tone.BAD, say("not saved"), retold(recording.alarm))
     return Lamp(
         Tone.BAD,
         say("rec {time}", time=clock_text(recording.elapsed_s)),

@@ -21,6 +21,7 @@ from gui.theme import Tone
 from gui.viewmodels.health import summary, unwell
 from gui.viewmodels.moment import Moment, RigState
 from gui.viewmodels.register import DUE_TONES
+from gui.viewmodels.retold import retold
 from gui.viewmodels.ribbon import link_lamp
 from gui.viewmodels.rig_sheet import role_words, same
 from gui.words import say
@@ -144,7 +145,7 @@ def rig_picture(
 
 def calibration_words(spec: RigSpec, today: date) -> tuple[tuple[Tone, str], ...]:
     """Return what is not in order about the calibrations of what is in use, and which pressures are corrected."""
-    found = [(DUE_TONES[status.state], status.sentence) for status in due_of_rig(in_use(spec), today)]
+    found = [(DUE_TONES[status.state], retold(status.sentence)) for status in due_of_rig(in_use(spec), today)]
     found += [
         (
             Tone.QUIET,
@@ -162,7 +163,7 @@ def calibration_words(spec: RigSpec, today: date) -> tuple[tuple[Tone, str], ...
 
 def _source_words(source: RigSource, display: Display) -> str:
     building = source.building
-    parts = [source.description.strip().rstrip(".")]
+    parts = [". ".join(retold(part) for part in source.description.strip().rstrip(".").split(". "))]
     if building is not None and building.volume_m3 is not None:
         parts.insert(0, format_with_unit(building.volume_m3, Quantity.VOLUME, display, 0))
     return ". ".join(part for part in parts if part) + "."
@@ -171,21 +172,23 @@ def _source_words(source: RigSource, display: Display) -> str:
 def link_row(link: LinkStatus, spec: RigSpec | None, facts: Sequence[Fact] = ()) -> LinkRow:
     """Return a link in words."""
     lamp = link_lamp(link, facts=facts)
-    warnings = tuple((Tone.BAD if fact.level is Level.BAD else Tone.ATTENTION, fact.sentence) for fact in unwell(facts))
+    warnings = tuple(
+        (Tone.BAD if fact.level is Level.BAD else Tone.ATTENTION, retold(fact.sentence)) for fact in unwell(facts)
+    )
     match link.state:
         case LinkState.LINKED:
             state, words = say("linked"), _linked_words(link, drive=spec is not None and link.name in spec.fans)
             state = say("linked, not well") if warnings else state
         case LinkState.OPENING:
-            state, words = say("opening the port"), link.sentence or say("Port {port}", port=link.port)
+            state, words = say("opening the port"), retold(link.sentence) or say("Port {port}", port=link.port)
         case LinkState.IDENTIFYING:
-            state, words = say("asking who answers"), link.sentence or say("Port {port}", port=link.port)
+            state, words = say("asking who answers"), retold(link.sentence) or say("Port {port}", port=link.port)
         case LinkState.LOST:
-            state, words = say("lost, trying again"), link.sentence or say("Port {port}", port=link.port)
+            state, words = say("lost, trying again"), retold(link.sentence) or say("Port {port}", port=link.port)
         case LinkState.WRONG_INSTRUMENT:
-            state, words = say("another instrument answers"), link.sentence
+            state, words = say("another instrument answers"), retold(link.sentence)
         case _:
-            state, words = "closed", link.sentence
+            state, words = say("closed"), retold(link.sentence)
     acceptable = link.state is LinkState.WRONG_INSTRUMENT
     return LinkRow(link.name, lamp.tone, state, words, acceptable, summary(facts) if facts else "", warnings)
 

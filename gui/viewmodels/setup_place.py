@@ -65,7 +65,7 @@ def setup_picture(plan: TestPlan, entries: Sequence[Entry], photos: Sequence[Pho
             for name, on in board.seals
         ),
         restore=tuple(
-            StateRow(line.id, say(line.name), line.note, RESTORE_STATES, line.state, _restored(line.state))
+            StateRow(line.id, retold(line.name), line.note, RESTORE_STATES, line.state, _restored(line.state))
             for line in board.restore
         ),
         owed=_owed(board),
@@ -93,7 +93,7 @@ def _safety(gate: Gate) -> Sequence[StateRow]:
         note = leads.get(question.no, say("No: at most {cap} Pa.", cap=f"{question.cap_pa or 0:g}"))
         tone = {Answer.NO.value: Tone.BAD, "": Tone.PLAIN}.get(state, Tone.GOOD)
         when = "" if entry is None else say(" Answered {time}.", time=f"{entry.utc.astimezone():%d.%m. %H:%M}")
-        rows.append(StateRow(question.id, say(question.text), note + when, choices, state, tone))
+        rows.append(StateRow(question.id, retold(question.text), note + when, choices, state, tone))
     return rows
 
 
@@ -104,7 +104,7 @@ def _openings(board: Board) -> Sequence[StateRow]:
         choices = tuple((state.value, state.value.capitalize()) for state in states)
         tone = Tone.PLAIN if line.found is None else Tone.GOOD if line.settled else Tone.ATTENTION
         note = say("Wanted: {wanted}.", wanted=say(line.wanted.capitalize()).lower())
-        rows.append(StateRow(line.id, say(line.name), note, choices, line.found or "", tone, line.photos))
+        rows.append(StateRow(line.id, retold(line.name), note, choices, line.found or "", tone, line.photos))
     return rows
 
 

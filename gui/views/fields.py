@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
 from gui.theme import SIGNS, Tone
+from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import Kind
 from gui.views.parts import Choice, Proposals, column, label, row, set_text, set_tone, wrapped
 from gui.words import say
@@ -90,7 +91,7 @@ class FieldView(QWidget):
         self._offered, self._shown = tuple(choices), None
         self.choice.clear()
         for value, words in choices:
-            self.choice.addItem(words if self.line is not None else say(words), value)
+            self.choice.addItem(words if self.line is not None else retold(words), value)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Notice when somebody leaves the long text."""

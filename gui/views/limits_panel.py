@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QScrollArea, QWidget
 
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.published import PublishedPicture
+from gui.viewmodels.retold import retold
 from gui.views.parts import Choice, Panel, column, row
 from gui.words import say
 
@@ -76,5 +77,5 @@ def _fill(view: Choice, options: tuple[tuple[str, str], ...], chosen: str) -> No
     if shown != options:
         view.clear()
         for value, words in options:
-            view.addItem(say(words), value)
+            view.addItem(retold(words), value)
     view.setCurrentIndex(max(view.findData(chosen), 0))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 import string
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
@@ -12,16 +13,22 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtWidgets import QApplication
 
+import acquisition
 import gui
+from acquisition.languages import language_of
 from acquisition.register.records import KINDS
+from acquisition.sentences import idle_sentence, running_sentence
 from acquisition.setup.openings import RULES, OpeningState, shipped_openings
 from acquisition.setup.safety import shipped_questions
+from acquisition.snapshot import Activity
 from acquisition.stages import USUAL_STAGES
+from acquisition.steps import WindowKind
 from analysis.methods import method_ids, method_of
 from drivers.instrument import LinkState
 from gui.languages import FOLDER, decimal_mark, put_on
 from gui.settings import Settings, SettingsFile, display_of
 from gui.viewmodels.leak_sheet import FIELDS as LEAK_FIELDS
+from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_sheet import profile_choices
 from gui.words import Language, mark, say, speak, spoken, within
 
@@ -104,7 +111,9 @@ def test_words_of_the_data_files_are_among_the_messages() -> None:
         *(profile.title for profile in profile_choices()),
     ]
     assert len(said) > 120
-    assert [text for text in said if text not in marked] == []
+    for language in LANGUAGES:
+        of_report = language_of(language.value).messages
+        assert [text for text in said if text not in marked and text not in of_report] == []
 
 
 def test_a_message_is_said_in_the_language_that_was_put_on(qapp: QApplication) -> None:
@@ -136,3 +145,55 @@ def test_the_language_is_kept_and_brings_its_decimal_mark(tmp_path: Path) -> Non
     assert display_of(kept, decimal_mark(kept.language)).decimal_mark == ","
     assert display_of(Settings(decimal_mark=".", language=Language.FRENCH), ",").decimal_mark == "."
     assert decimal_mark(Language.ENGLISH) == "."
+
+
+SPEAKERS = (
+    "conduct", "engine", "fanbyhand", "guard", "holding", "hosecheck", "hosestep", "multipoint", "points", "repair",
+    "resuming", "sentences", "setup/safety", "vigil/findings", "watchdog",
+)  # fmt: skip
+"""The modules of the test that say whole sentences to the person at the screen."""
+
+
+def sentences(module: str) -> set[str]:
+    """Return every sentence in the source of a module, with a number for each value."""
+    tree = ast.parse((Path(acquisition.__file__).parent / f"{module}.py").read_text("utf-8"))
+    skipped: set[ast.AST] = set()
+    for node in ast.walk(tree):
+        body = getattr(node, "body", None)
+        skipped.update(item.value for item in (body if isinstance(body, list) else []) if isinstance(item, ast.Expr))
+        if isinstance(node, ast.JoinedStr):
+            skipped.update(node.values)
+    found = set()
+    for node in set(ast.walk(tree)) - skipped:
+        text = ""
+        if isinstance(node, ast.Constant) and isinstance(node.value, str):
+            text = node.value
+        elif isinstance(node, ast.JoinedStr):
+            text = "".join(str(part.value) if isinstance(part, ast.Constant) else "7" for part in node.values)
+        if re.match(r"[A-Z7].* .*[.?]$", text, re.DOTALL):
+            found.add(text)
+    return found
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_sentence_of_a_running_test_is_told_again(qapp: QApplication, language: Language) -> None:
+    put_on(qapp, language)
+    said = {text.replace("pressure 7:", "pressure again:") for module in SPEAKERS for text in sentences(module)}
+    assert len(said) > 100
+    assert sorted(text for text in said if retold(text) == text) == []
+
+
+def test_values_stay_in_what_is_told_again(qapp: QApplication) -> None:
+    text = idle_sentence(linked=True, complete=False, stopped=False)
+    put_on(qapp, Language.GERMAN)
+    assert retold(text) == "Bereit zur Messung."
+    averaging = running_sentence(
+        Activity.AVERAGE, kind=WindowKind.POINT, target_pa=-50.0, elapsed_s=7.0, total_s=20.0, saturated=False
+    )
+    held = "−50 Pa werden gehalten und gemittelt: 7 s von 20 s. Türen und Fenster geschlossen lassen."
+    assert retold(averaging).replace("\u00a0", " ") == held
+    assert retold("8 of 8 safety questions are not answered.") == "8 von 8 Sicherheitsfragen sind nicht beantwortet."
+    assert retold("Nobody ever said this.") == "Nobody ever said this."
+    assert retold("Stopped by hand. Turn the fan off.") == "Von Hand angehalten. Schalten Sie das Gebläse aus."
+    put_on(qapp, Language.ENGLISH)
+    assert retold(text) == text
