@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QScrollArea, QWidget
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.published import PublishedPicture
 from gui.viewmodels.retold import retold
-from gui.views.parts import Choice, Panel, column, row
+from gui.views.parts import Choice, Panel, column, in_order, row
 from gui.words import say
 
 HEIGHT = 190
@@ -68,6 +68,7 @@ class LimitsPanel(Panel):
         page.setLayout(lines)
         where = self.area.verticalScrollBar().value()
         self.area.setWidget(page)
+        in_order(self.place, self.zone, *self.boxes.values())
         self.area.setFixedHeight(min(page.sizeHint().height(), HEIGHT))
         self.area.verticalScrollBar().setValue(where)
 

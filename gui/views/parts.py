@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QFont, QFontDatabase, QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
@@ -71,6 +72,12 @@ def column(gap: int = GAP_8, margin: int = 0) -> QVBoxLayout:
     made.setContentsMargins(margin, margin, margin, margin)
     made.setSpacing(gap)
     return made
+
+
+def in_order(*widgets: QWidget) -> None:
+    """Have the Tab key go from each to the next: for what is made late and would be reached last."""
+    for one, other in pairwise(widgets):
+        QWidget.setTabOrder(one, other)
 
 
 class ElidedLabel(QLabel):

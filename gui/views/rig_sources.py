@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QButtonGroup, QPushButton, QSizePolicy, QWidget
 
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.rig_place import SPEEDS, RigPicture, SourceCard, factor_words
-from gui.views.parts import button, column, label, row, set_text, wrapped
+from gui.views.parts import button, column, in_order, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 
@@ -141,6 +141,7 @@ class RigSources(QWidget):
             self._houses.addButton(made, at)
             self._cards.append(made)
             self._box.addWidget(made)
+        in_order(*self._cards, *self._speeds.buttons(), self.connect_button)
         if self._cards and self._houses.checkedId() < 0:
             connected = next((at for at, card in enumerate(cards) if card.connected), 0)
             self._cards[connected].setChecked(True)

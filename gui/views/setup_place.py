@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.setup_place import CAUTION, SetupPicture, StateRow
-from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Panel, button, column, in_order, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 
@@ -124,6 +124,10 @@ class StateList(Panel):
             if at < len(rows):
                 line.show_row(rows[at])
 
+    def stops(self) -> tuple[QPushButton, ...]:
+        """Return the buttons of all lines, as one reads."""
+        return tuple(view for line in self.lines for view in (*line.buttons, line.photo))
+
     def _chosen(self, subject: str, state: str) -> None:
         self.noted.emit(self.kind, subject, state)
 
@@ -139,6 +143,7 @@ class SetupPlace(QWidget):
         """Lay it out."""
         super().__init__()
         self._shown: SetupPicture | None = None
+        self._lines = 0
         self.safety = StateList("safety", say("Before the fan starts"))
         self.openings = StateList("opening", say("Openings"))
         self.seals = StateList("seal", say("Seal board"))
@@ -185,9 +190,18 @@ class SetupPlace(QWidget):
         self.seals.show_rows(picture.seals, "" if picture.seals else empty)
         self.seals.lead.setVisible(not picture.seals)
         self.restore.show_rows(picture.restore, picture.owed)
+        if sum(len(view.lines) for view in self.lists) != self._lines:
+            self._lines = sum(len(view.lines) for view in self.lists)
+            self._read_down()
         set_text(
             self._checked, picture.checked or say("Nobody else looked it over yet. A second pair of eyes finds most.")
         )
+
+    def _read_down(self) -> None:
+        """Have the Tab key go down the left side, then down the right one."""
+        left = (*self.safety.stops(), self.refusal, *self.seals.stops(), self.new_seal, self.add_seal)
+        right = (*self.openings.stops(), self.second, self.check, self.sheet)
+        in_order(*left, *self.restore.stops(), self.reason, *right)
 
     def entered(self) -> None:
         """Empty what was typed."""

@@ -65,7 +65,7 @@ def _room(item: QPushButton | RailButton) -> int:
         return item.width() - 2 * SLACK
     option = QStyleOptionButton()
     option.initFrom(item)
-    return item.style().subElementRect(QStyle.SubElement.SE_PushButtonContents, option, item).width() + SLACK
+    return item.style().subElementRect(QStyle.SubElement.SE_PushButtonContents, option, item).width() + 2 * SLACK
 
 
 def _placed(parent: QWidget) -> list[QWidget]:
