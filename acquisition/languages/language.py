@@ -14,6 +14,7 @@ MONTHS = (
     "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
     "December",
 )  # fmt: skip
+NO_BREAK = "\N{NO-BREAK SPACE}"
 _NUMBER = re.compile(r"[+\-\u2212]?\d+(\.\d+)?")
 _DAY = re.compile(r"\d{4}-\d\d-\d\d")
 _GROUPED = re.compile(rf"(?<=\d){THIN_SPACE}(?=\d{{3}})")
@@ -80,8 +81,8 @@ class Language:
         return self.say("{year}-{month}-{day}", year=day.year, month=f"{day.month:02}", day=f"{day.day:02}")
 
     def number(self, text: str) -> str:
-        """Return a number that was written with a decimal point."""
-        return text.replace(".", self.decimal_mark) if self.decimal_mark else text
+        """Return a number that was written with a decimal point, and perhaps with its unit, as one word."""
+        return text.replace(".", self.decimal_mark).replace(" ", NO_BREAK) if self.decimal_mark else text
 
     def _value(self, text: str) -> str:
         """Return a value out of a sentence: a number with this language's mark, a day, words that are known."""

@@ -9,12 +9,12 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
-from acquisition.languages.language import ENGLISH, Language, Pattern
+from acquisition.languages.language import ENGLISH, NO_BREAK, Language, Pattern
 from analysis.errors import InvalidInput
 
 TAGS = ("de", "fr")
 """The languages that have a catalogue, by the names of its files."""
-NO_BREAK, NARROW = "\N{NO-BREAK SPACE}", "\N{NARROW NO-BREAK SPACE}"
+NARROW = "\N{NARROW NO-BREAK SPACE}"
 HEAD, SAID = "language", "said"
 _KEYS = {"name", "decimal_mark", "thousands", "narrow_before", "narrow_after"}
 _PLACE = re.compile(r"\{(\w+)\}")
