@@ -19,8 +19,9 @@ NEAR = 14
 
 def stops(page: QWidget) -> list[QWidget]:
     """Return what the Tab key stops at within a page, in its order."""
-    found, widget = [], page.nextInFocusChain()
-    while widget is not page:
+    found: list[QWidget] = []
+    widget = page.nextInFocusChain()
+    while widget is not None and widget is not page:
         takes = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus) and widget.isEnabled() and widget.isVisible()
         scrolls = isinstance(widget, QAbstractScrollArea) and widget.property("role") is None
         if takes and page.isAncestorOf(widget) and widget.focusProxy() is None and not scrolls:
