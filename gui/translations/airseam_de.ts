@@ -2337,7 +2337,7 @@
     </message>
     <message>
         <source>between runs</source>
-        <translation>zwischen Läufen</translation>
+        <translation>ruht</translation>
     </message>
     <message>
         <source>Readings between the runs are not kept.</source>

@@ -2337,7 +2337,7 @@
     </message>
     <message>
         <source>between runs</source>
-        <translation>entre séries</translation>
+        <translation>en pause</translation>
     </message>
     <message>
         <source>Readings between the runs are not kept.</source>
@@ -5185,7 +5185,7 @@
     </message>
     <message>
         <source>Do not test</source>
-        <translation>Ne pas essayer</translation>
+        <translation>Pas d’essai</translation>
     </message>
     <message>
         <source>Before the fan starts: every flame is out and nothing can fire by itself; ashes are cold, removed or covered; no asbestos, mould or loose sheeting lies in the path of the air; everybody in the building knows of the test.</source>

@@ -82,7 +82,7 @@ def table_picture(moment: Moment, wanted: Direction | None) -> TablePicture:
         directions=directions,
         chosen=chosen,
         current=current,
-        title=chosen.value.capitalize(),
+        title=say(chosen.value.capitalize()),
         footer=footer,
     )
 

@@ -3,14 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
-from PySide6.QtCore import QRect, Qt
-from PySide6.QtWidgets import QAbstractButton, QLabel, QLayout, QPushButton, QStyle, QStyleOptionButton, QWidget
+from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractScrollArea,
+    QLabel,
+    QLayout,
+    QPushButton,
+    QStyle,
+    QStyleOptionButton,
+    QWidget,
+)
 
 from gui.views.parts import ElidedLabel
 from gui.views.rail import RailButton
 
 SLACK = 1
+NEAR = 14
+"""Pixels within which two widgets stand in one row or one column."""
 
 
 def cut_texts(window: QWidget) -> list[str]:
@@ -31,6 +43,30 @@ def overlaps(window: QWidget) -> list[str]:
                 if shared.width() > SLACK and shared.height() > SLACK:
                     found.append(f"{_name(one)} and {_name(other)} share {shared.width()} x {shared.height()}")
     return found
+
+
+def stops(page: QWidget) -> list[QWidget]:
+    """Return what the Tab key stops at within a page, in its order."""
+    found: list[QWidget] = []
+    widget = page.nextInFocusChain()
+    while widget is not None and widget is not page:
+        takes = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus) and widget.isEnabled() and widget.isVisible()
+        scrolls = isinstance(widget, QAbstractScrollArea) and widget.property("role") is None
+        if takes and page.isAncestorOf(widget) and widget.focusProxy() is None and not scrolls:
+            found.append(widget)
+        widget = widget.nextInFocusChain()
+    return found
+
+
+def backwards(order: list[QWidget], page: QWidget) -> list[str]:
+    """Return every step that goes against the way one reads: up without going right, or left within a row."""
+    wrong = []
+    for one, other in pairwise(order):
+        here, there = one.mapTo(page, QPoint(0, 0)), other.mapTo(page, QPoint(0, 0))
+        across, down = there.x() - here.x(), there.y() - here.y()
+        if (down < -NEAR and across <= NEAR) or (abs(down) <= NEAR and across < 0):
+            wrong.append(f"from {_name(one)} at {here.toTuple()} to {_name(other)} at {there.toTuple()}")
+    return wrong
 
 
 def _cut_labels(window: QWidget) -> Iterator[str]:
@@ -88,5 +124,5 @@ def _within(layout: QLayout | None, child: QWidget) -> bool:
 
 
 def _name(widget: QWidget) -> str:
-    text = widget.text() if isinstance(widget, QLabel | QAbstractButton) else ""
+    text = widget.text() if isinstance(widget, QLabel | QAbstractButton) else widget.accessibleName()
     return f"{type(widget).__name__} {text!r}"

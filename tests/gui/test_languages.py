@@ -1,4 +1,4 @@
-"""The window in German and French: nothing cut, nothing covered, nothing left in English that has a translation."""
+"""The window in German and French: nothing cut, nothing left in English, and Tab goes through it as one reads."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
 from gui.words import Language, say
-from tests.gui.boxes import cut_texts, overlaps
+from tests.gui.boxes import backwards, cut_texts, overlaps, stops
 from tests.gui.conftest import Stage
 from tests.gui.test_looks import settle
 from tests.gui.test_words import translations
@@ -57,24 +57,31 @@ def texts(window: QWidget) -> Iterator[str]:
 
 
 @pytest.mark.parametrize("language", [Language.GERMAN, Language.FRENCH])
-def test_the_smallest_window_holds_every_text_of_the_language(stage: Stage, tested: Path, language: Language) -> None:
+def test_the_smallest_window_holds_every_text_and_is_gone_through_as_one_reads(
+    stage: Stage, tested: Path, language: Language
+) -> None:
     stage.open_copy(tested)
     stage.connect()
     known = {text: words for text, words in translations(language).items() if words != text and text not in ALSO_NAMES}
     others = set(known.values())
-    read = 0
+    read, stopped = 0, 0
     for page in pages(stage):
         assert [*cut_texts(stage.program.window), *overlaps(stage.program.window)] == [], page
         shown = set(texts(stage.program.window))
         assert [text for text in shown if text in known and text not in others] == [], page
         read += len(shown & others)
+        order = stops(stage.program.window.stack.currentWidget())
+        assert backwards(order, stage.program.window.stack.currentWidget()) == [], page
+        stopped += len(order)
     assert read > 350
+    assert stopped > 150
     assert [action.text() for action in stage.program.actions.commands if action.text() in known] == []
+    if language is Language.GERMAN:
+        says_when_another_language_comes(stage)
 
 
-@pytest.mark.parametrize("language", [Language.GERMAN])
-def test_the_window_says_when_another_language_comes_and_writes_its_numbers(stage: Stage, language: Language) -> None:
-    assert stage.program.window.ribbon is not None
+def says_when_another_language_comes(stage: Stage) -> None:
+    """Choose another language in a German window: it is kept, the window says when it comes, and stays as it is."""
     assert stage.program.screen.display.decimal_mark == ","
     stage.program.intents.office.keep("language", Language.FRENCH.value)
     fields = {item.id: item for item in stage.program.intents.office.pictures()}
