@@ -5603,5 +5603,109 @@
         <source>Invented data</source>
         <translation>Erfundene Daten</translation>
     </message>
+    <message>
+        <source>depressurize and pressurize</source>
+        <translation>Unterdruck und Überdruck</translation>
+    </message>
+    <message>
+        <source>weighted line of organic correlation</source>
+        <translation>gewichtete Linie der organischen Korrelation</translation>
+    </message>
+    <message>
+        <source>generalized least squares with a common zero-flow error</source>
+        <translation>verallgemeinerte kleinste Quadrate mit gemeinsamem Nullfehler</translation>
+    </message>
+    <message>
+        <source>assumed flow exponent of 0.65</source>
+        <translation>angenommener Strömungsexponent 0,65</translation>
+    </message>
+    <message>
+        <source>q50, flow at 50 Pa, {unit}</source>
+        <translation>q50, Volumenstrom bei 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>n50, air changes per hour at 50 Pa, {unit}</source>
+        <translation>n50, Luftwechselrate bei 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>qE50, flow at 50 Pa per envelope area, {unit}</source>
+        <translation>qE50, Volumenstrom bei 50 Pa je Hüllfläche, {unit}</translation>
+    </message>
+    <message>
+        <source>qF50, flow at 50 Pa per floor area, {unit}</source>
+        <translation>qF50, Volumenstrom bei 50 Pa je Grundfläche, {unit}</translation>
+    </message>
+    <message>
+        <source>qE75, flow at 75 Pa per envelope area, {unit}</source>
+        <translation>qE75, Volumenstrom bei 75 Pa je Hüllfläche, {unit}</translation>
+    </message>
+    <message>
+        <source>qE4, flow at 4 Pa per envelope area, {unit}</source>
+        <translation>qE4, Volumenstrom bei 4 Pa je Hüllfläche, {unit}</translation>
+    </message>
+    <message>
+        <source>extrapolated: outside the pressures that were measured</source>
+        <translation>extrapoliert: außerhalb der gemessenen Drücke</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, Cd 1, {unit}</source>
+        <translation>Wirksame Leckagefläche bei 4 Pa, Cd 1, {unit}</translation>
+    </message>
+    <message>
+        <source>Equivalent leakage area at 10 Pa, Cd 0.611, {unit}</source>
+        <translation>Äquivalente Leckagefläche bei 10 Pa, Cd 0,611, {unit}</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, air of the test, {unit}</source>
+        <translation>Leckagekoeffizient, Luft der Messung, {unit}</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, reference air, {unit}</source>
+        <translation>Leckagekoeffizient, Bezugsluft, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow exponent</source>
+        <translation>Strömungsexponent</translation>
+    </message>
+    <message>
+        <source>Probability of meeting it</source>
+        <translation>Wahrscheinlichkeit, ihn einzuhalten</translation>
+    </message>
+    <message>
+        <source>An adopted edition, amendments and the local authority decide which limit counts.</source>
+        <translation>Welcher Grenzwert gilt, bestimmen eingeführte Ausgabe, Änderungen und örtliche Behörde.</translation>
+    </message>
+    <message>
+        <source>Estimates by named models with their bands, not measured; none of them belongs on a certificate.</source>
+        <translation>Schätzungen nach benannten Modellen mit ihren Bändern, nicht gemessen; keine gehört auf ein Zertifikat.</translation>
+    </message>
+    <message>
+        <source>Points is empty: paste or type the points of one direction at least.</source>
+        <translation>Keine Punkte: Fügen Sie die Punkte mindestens einer Richtung ein.</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>95-%-Intervall</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Höchstens</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
 </context>
 </TS>

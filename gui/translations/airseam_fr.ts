@@ -5185,7 +5185,7 @@
     </message>
     <message>
         <source>Do not test</source>
-        <translation>Pas d’essai</translation>
+        <translation>Ne pas essayer</translation>
     </message>
     <message>
         <source>Before the fan starts: every flame is out and nothing can fire by itself; ashes are cold, removed or covered; no asbestos, mould or loose sheeting lies in the path of the air; everybody in the building knows of the test.</source>
@@ -5602,6 +5602,110 @@
     <message>
         <source>Invented data</source>
         <translation>Données inventées</translation>
+    </message>
+    <message>
+        <source>depressurize and pressurize</source>
+        <translation>dépression et surpression</translation>
+    </message>
+    <message>
+        <source>weighted line of organic correlation</source>
+        <translation>droite pondérée de corrélation organique</translation>
+    </message>
+    <message>
+        <source>generalized least squares with a common zero-flow error</source>
+        <translation>moindres carrés généralisés avec erreur de zéro commune</translation>
+    </message>
+    <message>
+        <source>assumed flow exponent of 0.65</source>
+        <translation>exposant de débit supposé de 0,65</translation>
+    </message>
+    <message>
+        <source>q50, flow at 50 Pa, {unit}</source>
+        <translation>q50, débit à 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>n50, air changes per hour at 50 Pa, {unit}</source>
+        <translation>n50, taux de renouvellement à 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>qE50, flow at 50 Pa per envelope area, {unit}</source>
+        <translation>qE50, débit à 50 Pa par surface d’enveloppe, {unit}</translation>
+    </message>
+    <message>
+        <source>qF50, flow at 50 Pa per floor area, {unit}</source>
+        <translation>qF50, débit à 50 Pa par surface de plancher, {unit}</translation>
+    </message>
+    <message>
+        <source>qE75, flow at 75 Pa per envelope area, {unit}</source>
+        <translation>qE75, débit à 75 Pa par surface d’enveloppe, {unit}</translation>
+    </message>
+    <message>
+        <source>qE4, flow at 4 Pa per envelope area, {unit}</source>
+        <translation>qE4, débit à 4 Pa par surface d’enveloppe, {unit}</translation>
+    </message>
+    <message>
+        <source>extrapolated: outside the pressures that were measured</source>
+        <translation>extrapolé&#xa0;: hors des pressions mesurées</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, Cd 1, {unit}</source>
+        <translation>Surface de fuite effective à 4 Pa, Cd 1, {unit}</translation>
+    </message>
+    <message>
+        <source>Equivalent leakage area at 10 Pa, Cd 0.611, {unit}</source>
+        <translation>Surface de fuite équivalente à 10 Pa, Cd 0,611, {unit}</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, air of the test, {unit}</source>
+        <translation>Coefficient de fuite, air de l’essai, {unit}</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, reference air, {unit}</source>
+        <translation>Coefficient de fuite, air de référence, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow exponent</source>
+        <translation>Exposant de débit</translation>
+    </message>
+    <message>
+        <source>Probability of meeting it</source>
+        <translation>Probabilité de conformité</translation>
+    </message>
+    <message>
+        <source>An adopted edition, amendments and the local authority decide which limit counts.</source>
+        <translation>L’édition adoptée, ses amendements et l’autorité locale décident quelle limite compte.</translation>
+    </message>
+    <message>
+        <source>Estimates by named models with their bands, not measured; none of them belongs on a certificate.</source>
+        <translation>Estimations par des modèles nommés avec leurs bandes, non mesurées&#x202f;; aucune n’a sa place sur un certificat.</translation>
+    </message>
+    <message>
+        <source>Points is empty: paste or type the points of one direction at least.</source>
+        <translation>Pas de points&#xa0;: collez ou saisissez les points d’un sens au moins.</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>intervalle à 95 %</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Moyenne</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Part</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Ensemble</translation>
     </message>
 </context>
 </TS>

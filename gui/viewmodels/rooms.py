@@ -234,6 +234,8 @@ def _row(item: Room | Surface, names: Sequence[str], display: Display) -> RowPic
     cells, derived = [], []
     for name in names:
         value = getattr(item, name)
+        if isinstance(value, Adjoins):
+            value = say(value.value)
         by_sizes = name == "volume_m3" and value is None and isinstance(item, Room) and item.volume is not None
         if by_sizes:
             value = item.volume  # type: ignore[union-attr]  # a surface has no volume to derive
@@ -245,10 +247,12 @@ def _row(item: Room | Surface, names: Sequence[str], display: Display) -> RowPic
 
 
 def _adjoins(text: str) -> Adjoins:
-    known = text.strip().lower()
-    if known not in tuple(Adjoins):
-        raise InvalidInput("adjoins", text, f"one of {', '.join(Adjoins)} is needed")
-    return Adjoins(known)
+    """Return what was typed, in the language on the screen or in English, which lists from elsewhere are in."""
+    words = {say(item.value).lower(): item for item in Adjoins} | {item.value: item for item in Adjoins}
+    known = words.get(text.strip().lower())
+    if known is None:
+        raise InvalidInput("adjoins", text, f"one of {', '.join(say(item.value) for item in Adjoins)} is needed")
+    return known
 
 
 def _sums(geometry: Geometry, display: Display) -> tuple[tuple[str, str], ...]:

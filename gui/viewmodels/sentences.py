@@ -1,4 +1,4 @@
-"""What the running test says in English, sentence by sentence: marked here, so that the window can say it too.
+"""What the running test and its tables say in English, sentence by sentence: marked here, for the window to say it too.
 
 A name in braces stands for any words; `retold` puts them into the other language as they are, or as far as they are
 known themselves. `tests/gui/test_words.py` lets the test speak and holds what it says to these.
@@ -173,4 +173,30 @@ SENTENCES = (
     mark("{channel}: noise {noise}."),
     mark("{name}: {rate} readings a second."),
     mark("Invented data"),
+    mark("depressurize and pressurize"),
+    mark("weighted line of organic correlation"),
+    mark("generalized least squares with a common zero-flow error"),
+    mark("assumed flow exponent of 0.65"),
+    mark("q50, flow at 50 Pa, {unit}"),
+    mark("n50, air changes per hour at 50 Pa, {unit}"),
+    mark("qE50, flow at 50 Pa per envelope area, {unit}"),
+    mark("qF50, flow at 50 Pa per floor area, {unit}"),
+    mark("qE75, flow at 75 Pa per envelope area, {unit}"),
+    mark("qE4, flow at 4 Pa per envelope area, {unit}"),
+    mark("extrapolated: outside the pressures that were measured"),
+    mark("Effective leakage area at 4 Pa, Cd 1, {unit}"),
+    mark("Equivalent leakage area at 10 Pa, Cd 0.611, {unit}"),
+    mark("Leakage coefficient, air of the test, {unit}"),
+    mark("Leakage coefficient, reference air, {unit}"),
+    mark("Flow exponent"),
+    mark("Probability of meeting it"),
+    mark("An adopted edition, amendments and the local authority decide which limit counts."),
+    mark("Estimates by named models with their bands, not measured; none of them belongs on a certificate."),
+    mark("Points is empty: paste or type the points of one direction at least."),
+    mark("95 % interval"),
+    mark("Mean"),
+    mark("Value"),
+    mark("At most"),
+    mark("Share"),
+    mark("Together"),
 )

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 
 import acquisition
 import gui
+from acquisition.geometry import Adjoins, Geometry
 from acquisition.languages import language_of
 from acquisition.register.records import KINDS
 from acquisition.sentences import idle_sentence, running_sentence
@@ -24,12 +25,14 @@ from acquisition.snapshot import Activity
 from acquisition.stages import USUAL_STAGES
 from acquisition.steps import WindowKind
 from analysis.methods import method_ids, method_of
+from analysis.units import Display, System
 from drivers.instrument import LinkState
 from gui.languages import FOLDER, decimal_mark, put_on
 from gui.settings import Settings, SettingsFile, display_of
 from gui.viewmodels.leak_sheet import FIELDS as LEAK_FIELDS
 from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_sheet import profile_choices
+from gui.viewmodels.rooms import SURFACE_COLUMNS, Part, RoomsModel
 from gui.words import Language, mark, say, speak, spoken, within
 
 LANGUAGES = (Language.GERMAN, Language.FRENCH)
@@ -197,3 +200,15 @@ def test_values_stay_in_what_is_told_again(qapp: QApplication) -> None:
     assert retold("Stopped by hand. Turn the fan off.") == "Von Hand angehalten. Schalten Sie das Gebläse aus."
     put_on(qapp, Language.ENGLISH)
     assert retold(text) == text
+
+
+def test_what_a_surface_adjoins_is_typed_in_the_language_or_in_english(qapp: QApplication) -> None:
+    put_on(qapp, Language.GERMAN)
+    model = RoomsModel(Geometry())
+    assert model.add(Part.SURFACE)
+    column = SURFACE_COLUMNS.index("adjoins")
+    for typed, expected in (("Erdreich", Adjoins.GROUND), ("neighbour", Adjoins.NEIGHBOUR)):
+        assert model.type_cell(Part.SURFACE, 0, column, typed, Display(System.SI, ","))
+        assert model.geometry.surfaces[0].adjoins is expected
+    assert not model.type_cell(Part.SURFACE, 0, column, "Mond", Display(System.SI, ","))
+    assert "außen, Erdreich" in model.error
