@@ -24,6 +24,8 @@ from analysis.records import Estimate
 from analysis.statistics import mean_error_and_correlation
 
 ALL_OFF = "everything off"
+USUAL = ("kitchen hood", "bath fan", "dryer", "all exhaust fans", "all exhaust fans, inside doors shut")
+"""What usually is switched on, in this order; any words may stand there."""
 LONGEST = 120
 READ_S = 20.0
 """What a reading is the mean of."""

@@ -14,6 +14,7 @@ from acquisition.report.typeface import printable
 from acquisition.told.budget import budget_table
 from acquisition.told.sealing import leak_table
 from acquisition.told.table import Table
+from acquisition.told.worstcase import worst_case_tables
 from analysis.units import Display
 
 
@@ -32,6 +33,9 @@ def annex_parts(content: ReportContent, display: Display) -> list[Json]:
     parts: list[Json] = []
     if content.result.budgets:
         parts.append(section(budget_table(content.result, display, language=content.language), (3, 1, 1)))
+    if content.file.worst_case is not None:
+        tables = worst_case_tables(content.file.worst_case, display, content.language)
+        parts += [section(table, (4, 2, 2)) for table in tables]
     if content.file.equipment:
         parts.append(_equipment(content))
     photos = [photo for photo in content.file.photos if photo.leak is None]

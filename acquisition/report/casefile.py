@@ -19,6 +19,7 @@ from acquisition.rig import InstrumentSpec, RigSpec
 from acquisition.sealing.leaks import Drop, Leak
 from acquisition.setup.openings import shipped_openings
 from acquisition.told.sealing import leak_place
+from acquisition.worstcase import WorstCase, worst_case
 from analysis.errors import InvalidInput
 
 
@@ -63,6 +64,8 @@ class CaseFile:
     photos: tuple[ReportPhoto, ...] = ()
     equipment: tuple[EquipmentLine, ...] = ()
     edits: tuple[Edit, ...] = ()
+    worst_case: WorstCase | None = None
+    """What exhaust fans did to the pressure, where that was read."""
 
 
 def case_file(
@@ -87,6 +90,7 @@ def case_file(
         photos=tuple(_photos(job, leaks, language)),
         equipment=() if rig is None else tuple(_equipment(rig, register or Register(), day, language)),
         edits=job.edits,
+        worst_case=found if (found := worst_case(job.house.entries)).worst is not None else None,
     )
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 import os
 import re
 
-from acquisition.worstcase import ALL_OFF, worst_case
+from acquisition.worstcase import ALL_OFF, USUAL, worst_case
 from gui.viewmodels.over import Over
+from gui.viewmodels.worst_case import SUGGESTED
 from simulators.faults import exhaust_on
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
@@ -63,6 +64,10 @@ def test_a_hood_is_read_against_everything_off_and_kept(stage: Stage) -> None:
     page.back.click()
     stage.draw()
     assert stage.program.screen.over is None
+
+
+def test_the_usual_situations_are_offered() -> None:
+    assert (ALL_OFF, *USUAL) == SUGGESTED
 
 
 def test_nothing_is_read_while_a_test_runs(stage: Stage) -> None:

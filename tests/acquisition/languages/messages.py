@@ -19,10 +19,12 @@ from acquisition.report.notest import TITLE, WORD
 from acquisition.sealing.leaks import HowFound, LeakStatus
 from acquisition.setup.openings import OpeningState, shipped_openings
 from acquisition.setup.safety import Answer, shipped_questions
-from acquisition.told import budget
+from acquisition.told import budget, worstcase
+from acquisition.worstcase import ALL_OFF, USUAL
 from analysis.best.estimate import REASONS
 from analysis.effective import QUANTITIES
 from analysis.estimators import estimator, fit_ids
+from analysis.exhaust import appliances
 from analysis.limits import shipped_limits
 from analysis.methods import method_ids, method_of
 from analysis.records import Direction
@@ -83,6 +85,8 @@ def said_from_data() -> frozenset[str]:
     found |= {str(state) for state in DueState if state is not DueState.UNKNOWN}
     found |= {MEETS, DOES_NOT_MEET, CANNOT_TELL, str(RecordState.RECORDING), str(RecordState.INTERRUPTED), "state"}
     found |= {*JobDetails.__dataclass_fields__, "details", "simulated", "no calibration is registered"}
+    found |= {text for item in appliances() for text in (item.title, item.place, item.provenance.words)}
+    found |= {worstcase.CAUTION, ALL_OFF, *USUAL}
     return frozenset(found - {""})
 
 

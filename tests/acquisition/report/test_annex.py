@@ -17,13 +17,14 @@ from pypdf import PdfReader
 from acquisition.job import Job, JobDetails
 from acquisition.job.issues import IssueMark
 from acquisition.kinds import TestKind
-from acquisition.languages import TAGS, Language, languages
+from acquisition.languages import TAGS, Language, language_of, languages
 from acquisition.office import Letterhead
 from acquisition.register.curves import PowerLaw
 from acquisition.register.records import Calibration, Equipment, RangeEntry, Register
 from acquisition.report import content_of, report_pdf
 from acquisition.report.photos import MOST_PIXELS, shrunk
 from acquisition.sealing.leaks import Leak
+from acquisition.worstcase import ALL_OFF, USUAL, situation_entry
 from analysis.errors import InvalidInput
 from analysis.records import Direction
 from drivers.clock import VirtualClock
@@ -116,6 +117,22 @@ def test_leaks_come_with_their_photos_and_openings_with_theirs(job: Job) -> None
     figures = [item for item in structure(pdf) if item.get("/S") == "/Figure"]
     assert len(figures) == 4  # curve, code, two photos
     assert all(str(item["/Alt"]) for item in figures)
+
+
+@pytest.mark.parametrize(
+    ("tag", "words"),
+    [
+        ("en", ("kitchen hood", "What appliances bear", "somebody licensed for it")),
+        ("de", ("Dunstabzug", "Was Feuerstätten vertragen", "4,00", "zugelassenen Person")),
+    ],
+)
+def test_the_worst_case_of_exhaust_fans_comes_with_its_caution(job: Job, tag: str, words: tuple[str, ...]) -> None:
+    assert "What appliances bear" not in text_of(report_pdf(content_of(job, 1)))
+    for situation, pressure_pa in ((ALL_OFF, -1.0), (USUAL[0], -5.0)):
+        job.edit_house().note(situation_entry(situation, pressure_pa, 0.1, START))
+    text = text_of(report_pdf(content_of(job, 1, language=language_of(tag))))
+    for piece in words:
+        assert piece in text, piece
 
 
 def test_a_test_to_find_leaks_has_them_before_the_technical_pages_and_no_certificate(tmp_path: Path) -> None:
