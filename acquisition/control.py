@@ -12,6 +12,7 @@ pressure in the direction of the run.
 from __future__ import annotations
 
 import math
+from collections import deque
 from dataclasses import dataclass
 
 from acquisition.lags import FAN_LAG_S, GAUGE_LAG_S, LATENCY_S, FanLags, StepModel
@@ -25,6 +26,10 @@ SLEW_PER_S = 0.6
 GENTLE_SLEW_PER_S = 0.10
 MOST_FALL = 0.25
 """A fan is told at most so much less than it turns: it coasts as it likes, and a leaky house would fall too far."""
+LEAST_SHARE = 0.6
+"""Of the speed that the target needs, when a push downwards lets the fan fall below it: much slower, and the house
+blows back through the fan, which brings a tight one down twice as fast as its model says."""
+SLOPE_TICKS = 5
 START_SPEED = 0.08
 PRIOR_EXPONENT = 0.58
 PRIOR_WEIGHT = 0.05
@@ -120,6 +125,7 @@ class PressureController:
         self.target_pa: float | None = None
         self._held: float | None = None
         self._integral = 0.0
+        self._way_pa: deque[float] = deque(maxlen=SLOPE_TICKS + 1)
         self._model = StepModel(0.0)
         self._lags = FanLags()
         self._fan_lag_s = FAN_LAG_S
@@ -211,11 +217,13 @@ class PressureController:
         if self.target_pa is None:
             self.rest()
             return
-        self._lag_s = self._plant.lag_s(pressure_pa, flow_m3_h)
+        self._lag_s = self._plant.lag_s(pressure_pa, self._leaking(pressure_pa, flow_m3_h, dt_s))
+        if self._braked(pressure_pa, dt_s):
+            # A point that is being averaged is spoilt; calm comes first.
+            self._held = None
+            return
         if self._held is not None:
             self._move(self._held, dt_s, SLEW_PER_S)
-            return
-        if self._braked(pressure_pa, dt_s):
             return
         goal = self.curve.speed(self.target_pa)
         reached = self.curve.speed(pressure_pa)
@@ -230,12 +238,23 @@ class PressureController:
         output = wanted + gain * error + self._integral
         if self._gentle and pressure_pa > 0.6 * self.target_pa:
             self._gentle = False
-        self._move(output, dt_s, 2 * GENTLE_SLEW_PER_S if self._gentle else SLEW_PER_S)
+        least = max(output, LEAST_SHARE * goal)
+        self._move(least, dt_s, 2 * GENTLE_SLEW_PER_S if self._gentle else SLEW_PER_S)
         # Back-calculation: what the fan could not do must not pile up. The model gets what the fan was really given.
         change = gain / reset_s * error + (self.command - output) / reset_s
         self._integral = min(max(self._integral + change * dt_s, -0.3), 0.3)
         self._model.step(self.command - (output - wanted), dt_s, self._lag_s)
         self._lags.watch(reached, self.command, dt_s, self._lag_s)
+
+    def _leaking(self, pressure_pa: float, flow_m3_h: float, dt_s: float) -> float:
+        """Return what leaks: the flow through the fan less what goes into the building's air while the pressure moves.
+
+        On a long way down the fan moves next to nothing, and by its flow alone the building would seem far too slow.
+        """
+        self._way_pa.append(pressure_pa)
+        slope_pa_s = (pressure_pa - self._way_pa[0]) / (max(len(self._way_pa) - 1, 1) * dt_s)
+        leaking = flow_m3_h - self._plant.storage_m3_h(slope_pa_s)
+        return leaking if leaking > 0.0 else flow_m3_h
 
     def _braked(self, pressure_pa: float, dt_s: float) -> bool:
         """Let the fan coast while the pressure runs away; tell whether it does."""

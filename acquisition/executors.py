@@ -421,6 +421,9 @@ def _fans_changed(bench: Bench, now_ns: int) -> None:
 
 def _unbelievable(bench: Bench, induced_pa: float, now_ns: int) -> bool:
     """Tell whether the pressure is far below what the flow took before: a fan that chased it could do harm."""
+    if induced_pa > abs(bench.target_pa or 0.0) > 0.0:
+        # The fan is being let down; through one that turns too slowly air may come back.
+        return False
     leak, _ = bench.leak_flow_now(now_ns)
     if len(bench.line) and (induced_pa < 0.0 or leak is None or leak <= 0.0):
         return True

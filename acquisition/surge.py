@@ -18,6 +18,8 @@ LOOK_TICKS = 5
 """Over so many ticks the rise is looked at, and so many ahead: a steep one is caught sooner."""
 STOOD_PA, STOOD_SHARE = 1.5, 0.04
 """So near the target, and as still, the pressure has stood before: on its way there no rise is a surge."""
+STOOD_TICKS = 8
+"""For so many ticks on end: where a way down turns, the pressure is near and still for a moment too."""
 LATE_S = 0.75
 """So much later than the fan the smoothed pressure shows what it did: latency, gauge and smoothing."""
 COAST_S = 1.6
@@ -32,6 +34,7 @@ class Surge:
         self.braking = False
         """Whether the fan is to coast."""
         self._stood = False
+        self._near_ticks = 0
         self._recent_pa: deque[float] = deque(maxlen=LOOK_TICKS + 1)
         self._speed = self._coasted_s = 0.0
 
@@ -48,7 +51,9 @@ class Surge:
         rise_pa = pressure_pa - self._recent_pa[0]
         if not self.braking:
             near_pa = max(STOOD_PA, STOOD_SHARE * target_pa) + wind_spread_pa
-            self._stood = self._stood or max(abs(pressure_pa - target_pa), abs(rise_pa)) < near_pa
+            near = max(abs(pressure_pa - target_pa), abs(rise_pa)) < near_pa
+            self._near_ticks = self._near_ticks + 1 if near else 0
+            self._stood = self._stood or self._near_ticks >= STOOD_TICKS
             above_pa = max(LEAST_PA, SHARE * target_pa) + GUSTS * wind_spread_pa
             self.braking = self._stood and rise_pa > RISE_PA and pressure_pa + rise_pa - target_pa > above_pa
             self._speed, self._coasted_s = speed, 0.0

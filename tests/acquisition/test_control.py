@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -33,7 +34,7 @@ def a_house(n50_per_h: float, seed: int = 1) -> House:
     return House([replace(house, n50_per_h=n50_per_h, fitted=fitted)], seed, 0.0)
 
 
-def a_test(plant: House, volume_m3: float) -> list[StepSeen]:
+def a_test(plant: House, volume_m3: float, targets_pa: Sequence[float] = STEPS_PA) -> list[StepSeen]:
     """Steer a depressurization through all targets as the engine does."""
     shown: list[float] = []
     flows: list[float] = []
@@ -50,7 +51,7 @@ def a_test(plant: House, volume_m3: float) -> list[StepSeen]:
         tick()
     zero = float(np.mean(shown))
     pressure, flow = tick()
-    while pressure < 0.3 * STEPS_PA[0]:
+    while pressure < 0.3 * targets_pa[0]:
         controller.raise_gently(DT_S)
         pressure, flow = tick()
     for _ in range(20):
@@ -60,7 +61,7 @@ def a_test(plant: House, volume_m3: float) -> list[StepSeen]:
     assert now is not None
     controller.curve.guess(controller.command, pressure + (controller.plant.lag_s(pressure, flow) + 1) * now.slope_pa_s)
     seen = []
-    for target in STEPS_PA:
+    for target in targets_pa:
         controller.aim(target, pressure)
         before, start = pressure, len(shown)
         for count in range(250):
@@ -95,6 +96,29 @@ def test_steps_settle_soon_and_without_overshoot_from_tight_to_leaky(n50_per_h: 
     assert np.median([step.settled_s for step in steps]) < (13.0 if tight else 9.0)
     assert np.percentile([step.overshoot_pa for step in steps], 90) < (3.0 if tight else 1.0)
     assert np.mean([abs(step.missed_pa) for step in steps]) < (3.0 if tight else 2.0)
+
+
+@pytest.mark.parametrize("n50_per_h", [0.3, 0.5])
+def test_a_long_way_down_in_a_tight_house_does_not_end_far_below(n50_per_h: float) -> None:
+    steps = a_test(a_house(n50_per_h), 300.0, (60.0, 25.0))
+    # A fan let down to its lowest speed is blown back through: that was up to 9 Pa here.
+    assert steps[-1].overshoot_pa < 3.0
+
+
+def test_a_pressure_that_runs_away_while_the_fan_is_held_is_braked() -> None:
+    controller = PressureController(Plant(300.0))
+    controller.curve.guess(0.8, 60.0)
+    controller.aim(50.0, 60.0)
+    for _ in range(60):
+        controller.update(50.0, 800.0, DT_S)
+    controller.hold()
+    for pressure in np.full(20, 50.0):
+        controller.update(pressure, 800.0, DT_S)
+    held = controller.command
+    # Somebody fits a plate with a larger hole while the fan runs: 30 Pa in a second.
+    for pressure in np.linspace(50.0, 65.0, 6):
+        controller.update(float(pressure), 800.0, DT_S)
+    assert controller.command == LOWEST_SPEED < held
 
 
 def test_the_curve_of_a_fan_law_is_learned_and_the_guess_forgotten() -> None:
