@@ -259,7 +259,8 @@ class PressureController:
     def _braked(self, pressure_pa: float, dt_s: float) -> bool:
         """Let the fan coast while the pressure runs away; tell whether it does."""
         assert self.target_pa is not None
-        speed = self._surge.look(pressure_pa, self.target_pa, self._plant.wind_spread_pa, self._motor, dt_s)
+        averaging, spread_pa = self._held is not None, self._plant.wind_spread_pa
+        speed = self._surge.look(pressure_pa, self.target_pa, spread_pa, self._motor, dt_s, averaging=averaging)
         if speed is not None:
             self.curve.guess(speed, pressure_pa)
             self._begin_step(self.target_pa, pressure_pa)

@@ -13,6 +13,7 @@ from collections import deque
 LEAST_PA, SHARE = 6.0, 0.12
 GUSTS = 5.0
 """So far above the target, and in wind so many spreads of its 3 s means farther, no gust brings it (our choice)."""
+HEADING_PA = 72.0
 RISE_PA = 1.5
 LOOK_TICKS = 5
 """Over so many ticks the rise is looked at, and so many ahead: a steep one is caught sooner."""
@@ -39,10 +40,19 @@ class Surge:
         self._speed = self._coasted_s = 0.0
 
     def look(
-        self, pressure_pa: float, target_pa: float, wind_spread_pa: float, speed: float, dt_s: float
+        self,
+        pressure_pa: float,
+        target_pa: float,
+        wind_spread_pa: float,
+        speed: float,
+        dt_s: float,
+        *,
+        averaging: bool = False,
     ) -> float | None:
         """Take a tick: the pressure, its target, how far gusts move it, the speed that the fan should have.
 
+        While a point is averaged only a pressure on its way to the limit of the watchdog is braked: what happened can
+        be told better with the fan as it is.
         Returns the speed that belongs to the present pressure when the rise is over, None at all other times.
         """
         self._recent_pa.append(pressure_pa)
@@ -55,6 +65,7 @@ class Surge:
             self._near_ticks = self._near_ticks + 1 if near else 0
             self._stood = self._stood or self._near_ticks >= STOOD_TICKS
             above_pa = max(LEAST_PA, SHARE * target_pa) + GUSTS * wind_spread_pa
+            above_pa = max(above_pa, HEADING_PA - target_pa) if averaging else above_pa
             self.braking = self._stood and rise_pa > RISE_PA and pressure_pa + rise_pa - target_pa > above_pa
             self._speed, self._coasted_s = speed, 0.0
             return None

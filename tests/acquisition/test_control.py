@@ -121,6 +121,19 @@ def test_a_pressure_that_runs_away_while_the_fan_is_held_is_braked() -> None:
     assert controller.command == LOWEST_SPEED < held
 
 
+def test_a_jump_that_stays_below_the_limit_does_not_let_go_of_a_held_fan() -> None:
+    controller = PressureController(Plant(300.0))
+    controller.curve.guess(0.8, 60.0)
+    controller.aim(40.0, 60.0)
+    for _ in range(60):
+        controller.update(40.0, 800.0, DT_S)
+    controller.hold()
+    held = controller.command
+    for pressure in (*np.full(20, 40.0), *np.linspace(40.0, 55.0, 6)):
+        controller.update(float(pressure), 800.0, DT_S)
+    assert controller.command == pytest.approx(held, abs=0.05)
+
+
 def test_the_curve_of_a_fan_law_is_learned_and_the_guess_forgotten() -> None:
     curve = SpeedCurve()
     assert not curve.known
