@@ -5,12 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
-    QScrollArea,
     QStackedWidget,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -21,6 +18,7 @@ from gui.views.fields import FieldView
 from gui.views.limits_panel import LimitsPanel
 from gui.views.parts import ElidedLabel, Panel, button, column
 from gui.views.rooms_page import RoomsPage
+from gui.views.scrolled import beside, scrolled
 from gui.words import say
 
 WIDE = {"name", "kind", "stage", "targets", "schedule", "site", "note", "reason"}
@@ -58,24 +56,8 @@ class JobPlace(QWidget):
         self.limits = LimitsPanel()
         panels: dict[str, Panel] = {group: self._panel(group) for group in GROUPS}
         panels[PUBLISHED] = self.limits
-        sides = QHBoxLayout()
-        sides.setSpacing(GAP_12)
-        for groups in COLUMNS:
-            side = QVBoxLayout()
-            side.setSpacing(GAP_12)
-            for group in groups:
-                side.addWidget(panels[group])
-            side.addStretch(1)
-            sides.addLayout(side, 1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        inside.setLayout(sides)
-        sides.setContentsMargins(0, 0, 4, 0)
-        self.area = QScrollArea()
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setWidget(inside)
-        self.area.setAccessibleName(say("Job sheet"))
+        sides = beside([panels[group] for group in groups] for groups in COLUMNS)
+        self.area = scrolled(sides, say("Job sheet"))
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLayout, QScrollArea, QWidget
+from collections.abc import Iterable
 
-from gui.theme import GAP_8
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QWidget
+
+from gui.theme import GAP_8, GAP_12
+from gui.views.parts import column
 
 
 def scrolled(inside: QLayout, name: str) -> QScrollArea:
@@ -21,3 +24,16 @@ def scrolled(inside: QLayout, name: str) -> QScrollArea:
     area.setWidget(page)
     area.setAccessibleName(name)
     return area
+
+
+def beside(columns: Iterable[Iterable[QWidget]]) -> QHBoxLayout:
+    """Return columns of panels, equally wide, each from the top."""
+    sides = QHBoxLayout()
+    sides.setSpacing(GAP_12)
+    for panels in columns:
+        side = column(GAP_12)
+        for panel in panels:
+            side.addWidget(panel)
+        side.addStretch(1)
+        sides.addLayout(side, 1)
+    return sides

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.settings_page import FOLDERS, GROUPS, ITEMS, NUMBERS, OFFICE, UNITS, VIEW, SettingPicture
 from gui.viewmodels.sheet import Kind
 from gui.views.fields import FieldView
 from gui.views.parts import Panel, button, column, label, row
+from gui.views.scrolled import beside, scrolled
 from gui.words import mark, say
 
 COLUMNS = ((OFFICE, FOLDERS), (NUMBERS, VIEW, UNITS))
@@ -34,24 +35,7 @@ class SettingsPage(QWidget):
         head.addStretch(1)
         head.addWidget(self.back)
         panels = {group: self._panel(group) for group in GROUPS}
-        sides = QHBoxLayout()
-        sides.setSpacing(GAP_12)
-        sides.setContentsMargins(0, 0, 4, 0)
-        for groups in COLUMNS:
-            side = QVBoxLayout()
-            side.setSpacing(GAP_12)
-            for group in groups:
-                side.addWidget(panels[group])
-            side.addStretch(1)
-            sides.addLayout(side, 1)
-        inside = QWidget()
-        inside.setProperty("role", "scrolled")
-        inside.setLayout(sides)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setWidget(inside)
-        area.setAccessibleName(say("Settings"))
+        area = scrolled(beside([panels[group] for group in groups] for groups in COLUMNS), say("Settings"))
         box = column(GAP_12)
         box.setContentsMargins(GAP_16, GAP_12, GAP_16, GAP_12)
         box.addLayout(head)
