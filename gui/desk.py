@@ -16,6 +16,7 @@ from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
 from acquisition.holding import direction_of, held_plan
 from acquisition.job import Entry, Job, LoadedTest, PreparationKind, TestRecord
+from acquisition.languages import TAGS
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
 from acquisition.setup import board_of, gate_of, obeying
@@ -34,7 +35,7 @@ from gui.replaying import Replaying
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
-from gui.words import say
+from gui.words import say, spoken
 
 log = logging.getLogger(__name__)
 
@@ -237,8 +238,9 @@ class Desk:
     # --- job --------------------------------------------------------------------------------------------------------
 
     def new_job(self, path: Path, name: str) -> bool:
-        """Make a job and open it."""
-        return self._open(lambda: Job.create(path, self._clock, name))
+        """Make a job and open it; its reports are in the language on the screen until another one is chosen."""
+        language = spoken().value if spoken() in TAGS else ""
+        return self._open(lambda: Job.create(path, self._clock, name, language))
 
     def open_job(self, path: Path) -> bool:
         """Open a job."""

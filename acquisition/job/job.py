@@ -73,14 +73,18 @@ class Job:
         self._issues = Issues(issues, writer)
 
     @classmethod
-    def create(cls, path: Path, clock: Clock, name: str) -> Self:
-        """Make a new job; raises `InvalidInput` when the file exists or cannot be made."""
+    def create(cls, path: Path, clock: Clock, name: str, language: str = "") -> Self:
+        """Make a new job with its reports in a language (a tag, empty for English).
+
+        Raises `InvalidInput` when the file exists or cannot be made.
+        """
         connection = create_database(path)
         writer = Writer(connection, clock, path)
         about = [("format", "airseam-job-1"), ("created_utc", utc_text(clock.utc())), ("program", PROGRAM_VERSION)]
         writer.post("INSERT INTO about VALUES (?, ?)", about)
-        writer.post("INSERT INTO details VALUES (?, ?)", [("name", name)])
-        kept = Contents(JobDetails(name)), HouseContents(), RegisterContents(), IssueContents()
+        details = [("name", name)] + ([("language", language)] if language else [])
+        writer.post("INSERT INTO details VALUES (?, ?)", details)
+        kept = Contents(JobDetails(name, language=language)), HouseContents(), RegisterContents(), IssueContents()
         job = cls(path, clock, writer, *kept, read_only=False)
         if not writer.flush():
             sentence = writer.alarm(clock.now_ns())

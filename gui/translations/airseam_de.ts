@@ -5707,5 +5707,13 @@
         <source>Together</source>
         <translation>Zusammen</translation>
     </message>
+    <message>
+        <source>Test {number}, {day}, {stage}</source>
+        <translation>Messung {number}, {day}, {stage}</translation>
+    </message>
+    <message>
+        <source>no stage</source>
+        <translation>ohne Bauphase</translation>
+    </message>
 </context>
 </TS>

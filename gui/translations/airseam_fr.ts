@@ -5707,5 +5707,13 @@
         <source>Together</source>
         <translation>Ensemble</translation>
     </message>
+    <message>
+        <source>Test {number}, {day}, {stage}</source>
+        <translation>Essai {number}, {day}, {stage}</translation>
+    </message>
+    <message>
+        <source>no stage</source>
+        <translation>sans étape</translation>
+    </message>
 </context>
 </TS>

@@ -199,4 +199,6 @@ SENTENCES = (
     mark("At most"),
     mark("Share"),
     mark("Together"),
+    mark("Test {number}, {day}, {stage}"),
+    mark("no stage"),
 )

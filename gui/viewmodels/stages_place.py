@@ -15,6 +15,7 @@ from analysis.powerlaw import flow_at
 from analysis.records import Test, TestResult
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.retold import retold
 from gui.words import say
 
 Values = NDArray[np.float64]
@@ -79,7 +80,7 @@ def stage_bars(tests: Sequence[StageTest]) -> tuple[StageBar, ...]:
     top = 1.08 * max([*(item.high for item in estimates), *(item for item in targets if item is not None)], default=1.0)
     return tuple(
         StageBar(
-            test.title,
+            retold(test.title),
             max(item.low, 0.0) / top,
             item.value / top,
             min(item.high, top) / top,
@@ -130,7 +131,7 @@ def stages_picture(
         unit=say("air changes per hour at 50 Pa")
         if rates
         else say("{unit} at 50 Pa", unit=unit_symbol(Quantity.FLOW, display)),
-        choices=tuple((test.record.id, test.title) for test in tests),
+        choices=tuple((test.record.id, retold(test.title)) for test in tests),
         before=before,
         after=after,
         curves=between[0] if between is not None else (),

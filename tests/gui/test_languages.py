@@ -78,6 +78,15 @@ def test_the_smallest_window_holds_every_text_and_is_gone_through_as_one_reads(
     assert [action.text() for action in stage.program.actions.commands if action.text() in known] == []
     if language is Language.GERMAN:
         says_when_another_language_comes(stage)
+        begins_jobs_in_its_own(stage)
+
+
+def begins_jobs_in_its_own(stage: Stage) -> None:
+    """Make a job in a German window: its reports are German until somebody chooses another language."""
+    desk = stage.program.desk
+    assert desk.new_job(stage.program.intents.files.home / "neu.airseam", "Mühlgasse 8")
+    assert desk.job is not None
+    assert (desk.job.details.language, desk.job.edits) == ("de", ())
 
 
 def says_when_another_language_comes(stage: Stage) -> None:
