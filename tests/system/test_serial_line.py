@@ -104,7 +104,7 @@ class Puller:
 
     def watch(self, shown: Snapshot) -> None:
         """Do what is due."""
-        averaging = shown.activity is Activity.AVERAGE and shown.target_pa == -40.0 and shown.activity_s > 3.0
+        averaging = shown.activity is Activity.AVERAGE and shown.target_pa == -TARGETS_PA[2] and shown.activity_s > 3.0
         if averaging and self.pulled_s is None:
             self.house.server.unplug("gauge")
             self.pulled_s = time.monotonic()
