@@ -13,6 +13,7 @@ from analysis.records import Estimate
 from analysis.units import Display, Quantity, format_value, unit_symbol
 
 GUESSES = "Sizes that nobody measured are guesses, which may be off by a factor of three."
+NOTHING_YET = "No seal has been measured yet: mark one with S and D while a pressure is held."
 HOLE = "The area is that of one sharp-edged hole at 50 Pa, discharge coefficient 0.611."
 
 
@@ -69,7 +70,7 @@ def _left(way: Way, leaks: Mapping[int, Leak], display: Display) -> Table:
                 note="Windows, flaps and vents of the list, and what is left on purpose.",
             ),
         ]
-    notes = [verdict(way), GUESSES, HOLE]
+    notes = [verdict(way), GUESSES, HOLE] if rows else [verdict(way)]
     if way.unsized:
         numbers = ", ".join(map(str, way.unsized))
         notes.insert(1, f"Without a size, and therefore not counted: {numbers}.")
@@ -96,6 +97,8 @@ def _work(way: Way, display: Display) -> Table:
         Row(("Hours for the rest, at this pace", number(way.hours_to_go), "")),
         Row(("Cost of the rest, at this price", number(way.cost_to_go), "")),
     )
+    if not (gone.minutes or gone.cost or gone.drop_m3_h.value):
+        return Table("What the work brought", ("", "Value", "95 % interval"), (), (), NOTHING_YET)
     note = "The best leaks come first: the rest is usually slower and dearer than the pace so far."
     return Table("What the work brought", ("", "Value", "95 % interval"), rows, (note,))
 

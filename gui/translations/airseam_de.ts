@@ -1100,8 +1100,8 @@
         <translation>Es ist kein Auftrag offen: Marken und Leckagen brauchen einen. Legen Sie mit Strg+N einen an.</translation>
     </message>
     <message>
-        <source>No pressure is held. Choose one, then go and look for leaks while the fan holds it.</source>
-        <translation>Kein Druck wird gehalten: wählen Sie einen, dann suchen Sie.</translation>
+        <source>No pressure is held. Choose one, then hold it (H).</source>
+        <translation>Kein Druck wird gehalten. Einen wählen, dann halten (H).</translation>
     </message>
     <message>
         <source>{text} held</source>

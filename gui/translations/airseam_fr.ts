@@ -1100,8 +1100,8 @@
         <translation>Aucun dossier n’est ouvert&#xa0;: repères et fuites en ont besoin. Créez-en un avec Ctrl+N.</translation>
     </message>
     <message>
-        <source>No pressure is held. Choose one, then go and look for leaks while the fan holds it.</source>
-        <translation>Pas de pression maintenue&#xa0;: choisissez-en une, puis cherchez.</translation>
+        <source>No pressure is held. Choose one, then hold it (H).</source>
+        <translation>Aucune pression n’est maintenue. En choisir une, puis la maintenir (H).</translation>
     </message>
     <message>
         <source>{text} held</source>

@@ -171,7 +171,7 @@ def _idle(moment: Moment) -> str:
     if moment.job is None:
         return say("No job is open: marks and leaks need one. Make one with Ctrl+N.")
     if moment.state is EngineState.IDLE:
-        return say("No pressure is held. Choose one, then go and look for leaks while the fan holds it.")
+        return say("No pressure is held. Choose one, then hold it (H).")
     return retold(moment.snapshot.sentence)
 
 
