@@ -221,20 +221,25 @@ def ground_of(picture: QImage, item: QLabel) -> QColor:
 
 
 @pytest.mark.walk
-def test_pictures_of_every_place_in_both_themes_are_saved(stage: Stage, tested: Path, tmp_path: Path) -> None:
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("system", System)
+def test_pictures_of_every_place_in_every_theme_are_saved(
+    stage: Stage, tested: Path, tmp_path: Path, size: tuple[int, int], system: System
+) -> None:
     stage.open_copy(tested)
     stage.connect()
-    shots = take_pictures(stage.program, tmp_path / "pictures", size=(1024, 700))
-    assert sorted(shot.path.name for shot in shots) == sorted(
-        f"{place}-{mode}.png" for place in Place for mode in (Mode.DARK, Mode.LIGHT)
-    )
-    images = [QImage(str(shot.path)) for shot in shots]
-    assert {(image.width(), image.height()) for image in images} == {(1024, 700)}
-    assert len({image.pixelColor(600, 400).name() for image in images}) > 1
-    dark = QImage(str(tmp_path / "pictures" / "test-dark.png")).pixelColor(98, 400)
-    light = QImage(str(tmp_path / "pictures" / "test-light.png")).pixelColor(98, 400)
-    assert dark.lightness() < 40
-    assert light.lightness() > 220
+    modes = (Mode.DARK, Mode.LIGHT, Mode.SUNLIGHT)
+    shots = take_pictures(stage.program, tmp_path / "pictures", modes=modes, size=size, system=system)
+    names = sorted(f"{place}-{mode}.png" for place in Place for mode in modes)
+    assert sorted(shot.path.name for shot in shots) == names
+    images = {shot.path.stem: QImage(str(shot.path)) for shot in shots}
+    assert {(image.width(), image.height()) for image in images.values()} == {size}
+    grounds = {mode: images[f"test-{mode}"].pixelColor(98, 400).lightness() for mode in modes}
+    assert grounds[Mode.DARK] < 40
+    assert grounds[Mode.LIGHT] > 220
+    assert grounds[Mode.SUNLIGHT] > 220
+    # No two places look alike in any theme.
+    assert len({bytes(image.constBits()) for image in images.values()}) == len(images)
 
 
 def test_a_report_page_is_shown_on_the_screen(stage: Stage, tested: Path) -> None:
