@@ -13,6 +13,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.screen import Screen
 from gui.viewmodels.over import Over
+from gui.viewmodels.rig_sheet import sentence
 from gui.viewmodels.worst_case import SUGGESTED, WorstCasePicture, worst_case_picture
 from gui.window import Window
 from gui.words import say
@@ -59,7 +60,7 @@ class WorstCaseIntents(QObject):
         try:
             entry = situation_entry(said, *read, self._desk.now(), job.details.tester)
         except InvalidInput as error:
-            self._desk.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self._desk.tell(Severity.ATTENTION, sentence(error))
             return
         self._desk.note(PreparationKind.EXHAUST, entry.subject, entry.state, who=entry.who)
         self._screen.touch()

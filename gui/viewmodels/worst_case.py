@@ -50,13 +50,12 @@ def worst_case_picture(found: WorstCase, live_pa: float | None, *, busy: bool, d
         words = say(
             "Switch on, wait until the pressure stands, then read: the last {seconds} s count.", seconds=seconds
         )
-    first = found.off is None
     known = {item.situation.words for item in found.lowerings}
     rest = [item for item in SUGGESTED[1:] if item not in known and say(item) not in known]
     return WorstCasePicture(
         live=live,
         words=words,
-        next_words=say(ALL_OFF) if first else say(rest[0]) if rest else "",
+        next_words=say(ALL_OFF) if found.off is None else say(rest[0]) if rest else "",
         can_read=live_pa is not None and not busy,
         tables=worst_case_tables(found, display),
     )
