@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import struct
-from collections import deque
 from collections.abc import Callable
 
 from pymodbus.exceptions import ModbusException
@@ -20,9 +19,9 @@ from pymodbus.pdu.register_message import (
 )
 
 from drivers.clock import seconds
+from simulators.instruments.replies import Replies
 from simulators.world import World
 
-REPLY_LATENCY_NS = seconds(0.005)
 LONGEST_FRAME = 260
 FRAME_GAP_NS = seconds(0.05)
 """Silence after which what was received so far is no frame."""
@@ -52,7 +51,7 @@ class ModbusInstrument:
         self._pdus = DecodePDU(True)
         self._received = bytearray()
         self._received_ns = 0
-        self._replies: deque[tuple[int, bytes]] = deque()
+        self._replies = Replies(world)
 
     def receive(self, data: bytes, now_ns: int) -> None:
         """Take bytes; answer the requests that they complete."""
@@ -74,17 +73,11 @@ class ModbusInstrument:
 
     def send(self, now_ns: int) -> bytes:
         """Return the replies whose time has come."""
-        with self._world.lock:
-            self._world.advance(now_ns)
-            due = bytearray()
-            while self._replies and self._replies[0][0] <= now_ns:
-                due += self._replies.popleft()[1]
-            return bytes(due)
+        return self._replies.due(now_ns)
 
     def next_ns(self) -> int | None:
         """Return when the next reply goes out."""
-        with self._world.lock:
-            return self._replies[0][0] if self._replies else None
+        return self._replies.next_ns()
 
     def heard(self, now_ns: int) -> None:
         """Take notice of a request that was understood."""
@@ -114,7 +107,7 @@ class ModbusInstrument:
         except Refused as refused:
             reply = ExceptionResponse(request.function_code, refused.code)
         body = reply.function_code.to_bytes(1, "big") + reply.encode()
-        self._replies.append((now_ns + REPLY_LATENCY_NS, self._frames.encode(body, UNIT, transaction)))
+        self._replies.put(self._frames.encode(body, UNIT, transaction), now_ns)
 
     def _reply(self, request: ModbusPDU) -> ModbusPDU:
         match request:

@@ -11,10 +11,9 @@ import itertools
 from collections import deque
 from collections.abc import Callable, Mapping
 
-from drivers.clock import seconds
+from simulators.instruments.replies import Replies
 from simulators.world import World
 
-REPLY_LATENCY_NS = seconds(0.005)
 LONGEST_MESSAGE = 512
 PRINTABLE = bytes([0x09, 0x0D, *range(0x20, 0x7F)])
 ERROR_QUEUE_LENGTH = 10
@@ -68,7 +67,7 @@ class ScpiInstrument:
         self._errors: deque[str] = deque()
         self._received = bytearray()
         self._overrun = False
-        self._replies: deque[tuple[int, bytes]] = deque()
+        self._replies = Replies(world)
 
     @property
     def serial(self) -> str:
@@ -92,17 +91,11 @@ class ScpiInstrument:
 
     def send(self, now_ns: int) -> bytes:
         """Return the replies whose time has come."""
-        with self._world.lock:
-            self._world.advance(now_ns)
-            due = bytearray()
-            while self._replies and self._replies[0][0] <= now_ns:
-                due += self._replies.popleft()[1]
-            return bytes(due)
+        return self._replies.due(now_ns)
 
     def next_ns(self) -> int | None:
         """Return when the next reply goes out."""
-        with self._world.lock:
-            return self._replies[0][0] if self._replies else None
+        return self._replies.next_ns()
 
     def heard(self, now_ns: int) -> None:
         """Take notice of a complete message, valid or not."""
@@ -122,7 +115,7 @@ class ScpiInstrument:
         except ScpiError as error:
             self._note(error)
         if replies:
-            self._replies.append((now_ns + REPLY_LATENCY_NS, ";".join(replies).encode("ascii") + b"\n"))
+            self._replies.put(";".join(replies).encode("ascii") + b"\n", now_ns)
 
     def _run_units(self, message: bytes, replies: list[str]) -> None:
         """Carry out the units of a message one after the other; one already met is not read anew."""

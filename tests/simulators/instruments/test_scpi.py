@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from simulators.instruments.scpi import LONGEST_MESSAGE, REPLY_LATENCY_NS, ScpiInstrument, spellings
+from simulators.instruments.replies import LATENCY_NS
+from simulators.instruments.scpi import LONGEST_MESSAGE, ScpiInstrument, spellings
 from simulators.instruments.scpi_fan import ScpiFan
 from tests.simulators.rigs import new_world
 
@@ -15,7 +16,7 @@ IDENTITY = b"AIRSEAM DEMO,SCPI-FAN,SF-0003,1.0\n"
 
 def ask(instrument: ScpiInstrument, message: bytes, now_ns: int = 0) -> bytes:
     instrument.receive(message, now_ns)
-    return instrument.send(now_ns + REPLY_LATENCY_NS)
+    return instrument.send(now_ns + LATENCY_NS)
 
 
 @pytest.fixture
@@ -40,7 +41,7 @@ def test_a_message_may_come_byte_by_byte(fan: ScpiFan) -> None:
     for byte in b"*IDN?\n":
         assert fan.next_ns() is None
         fan.receive(bytes([byte]), 0)
-    assert fan.send(REPLY_LATENCY_NS) == IDENTITY
+    assert fan.send(LATENCY_NS) == IDENTITY
 
 
 def test_nothing_is_answered_before_the_line_ends(fan: ScpiFan) -> None:
@@ -114,9 +115,9 @@ def test_an_endless_line_is_dropped_whole(fan: ScpiFan) -> None:
 def test_garbage_never_stops_it(garbage: bytes) -> None:
     fan = _hardy
     fan.receive(garbage + b"\n", 0)
-    fan.send(REPLY_LATENCY_NS)
+    fan.send(LATENCY_NS)
     fan.receive(b"*CLS;*IDN?\n", 0)
-    assert fan.send(REPLY_LATENCY_NS) == IDENTITY
+    assert fan.send(LATENCY_NS) == IDENTITY
 
 
 _hardy = ScpiFan(new_world())

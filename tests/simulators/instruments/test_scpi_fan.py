@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from drivers.clock import seconds
-from simulators.instruments.scpi import REPLY_LATENCY_NS
+from simulators.instruments.replies import LATENCY_NS
 from simulators.instruments.scpi_fan import ScpiFan
 from simulators.world import World
 from tests.simulators.rigs import new_world
@@ -23,7 +23,7 @@ def fan(world: World) -> ScpiFan:
 
 def ask(fan: ScpiFan, message: bytes, time_s: float) -> bytes:
     fan.receive(message, seconds(time_s))
-    return fan.send(seconds(time_s) + REPLY_LATENCY_NS)
+    return fan.send(seconds(time_s) + LATENCY_NS)
 
 
 def repeat(fan: ScpiFan, message: bytes, start_s: float, end_s: float) -> None:

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from drivers.clock import seconds
-from simulators.instruments.scpi import REPLY_LATENCY_NS
+from simulators.instruments.replies import LATENCY_NS
 from simulators.instruments.scpi_gauge import ScpiGauge
 from simulators.world import World
 from tests.simulators.rigs import new_world
@@ -27,7 +27,7 @@ def gauge(world: World) -> ScpiGauge:
 
 def ask(gauge: ScpiGauge, message: bytes, time_s: float) -> list[str]:
     gauge.receive(message, seconds(time_s))
-    return gauge.send(seconds(time_s) + REPLY_LATENCY_NS).decode("ascii").strip().split(",")
+    return gauge.send(seconds(time_s) + LATENCY_NS).decode("ascii").strip().split(",")
 
 
 def test_it_tells_who_it_is(gauge: ScpiGauge) -> None:
