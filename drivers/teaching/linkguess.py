@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from drivers.clock import NS_PER_S, Clock, Hosted, seconds
+from drivers.clock import NS_PER_S, Clock, seconds
 from drivers.device import Configurable
-from drivers.errors import InstrumentError
 from drivers.spec import LinkSettings
 from drivers.teaching.rawstream import RawStream, look_at
+from drivers.teaching.study import Study
 from drivers.transport import Transport
 
 READ_SLICE_S = 0.02
@@ -58,8 +58,8 @@ class Guess:
         return self.best.settings if regular and self.best is not None else None
 
 
-class LinkGuess:
-    """Tries link settings on a port; `look` from any thread, `start` and `close` once."""
+class LinkGuess(Study[Guess]):
+    """Tries link settings on a port."""
 
     def __init__(
         self,
@@ -71,49 +71,27 @@ class LinkGuess:
         probe: bytes = b"",
     ) -> None:
         """Prepare to listen `dwell_s` seconds with each of the candidates (the usual ones when there are none)."""
-        self._transport = transport
-        self._clock = clock
         self._candidates = tuple(candidates) or usual_settings()
+        at_first = Guess(None, 0, len(self._candidates), None, False, f"{transport.url} is not listened to yet.")
+        super().__init__(transport, clock, "guess", LOOK_NS, at_first)
         self._dwell_ns = seconds(dwell_s)
         self._probe = probe
         self._at = 0
         self._opened_ns: int | None = None
         self._probe_ns = 0
         self._heard = bytearray()
-        self._hosted: Hosted | None = None
-        self._guess = Guess(None, 0, len(self._candidates), None, False, f"{transport.url} is not listened to yet.")
 
-    def start(self) -> None:
-        """Begin."""
-        if self._hosted is None:
-            self._hosted = self._clock.host(self.pump, f"guess {self._transport.url}")
+    def _step(self, now_ns: int) -> None:
+        if self._opened_ns is None:
+            self._open()
+        elif now_ns - self._opened_ns < self._dwell_ns and not self._is_sure(now_ns):
+            self._listen(now_ns)
+        else:
+            self._judge(now_ns)
 
-    def look(self) -> Guess:
-        """Return how far it has come."""
-        return self._guess
-
-    def close(self) -> None:
-        """End it and close the port."""
-        hosted, self._hosted = self._hosted, None
-        if hosted is not None:
-            hosted.stop()
+    def _end(self, sentence: str) -> None:
         self._transport.close()
-
-    def pump(self, now_ns: int) -> int:
-        """Do what is due and return when to be called again."""
-        if self._guess.done:
-            return now_ns + NS_PER_S
-        try:
-            if self._opened_ns is None:
-                self._open()
-            elif now_ns - self._opened_ns < self._dwell_ns and not self._is_sure(now_ns):
-                self._listen(now_ns)
-            else:
-                self._judge(now_ns)
-        except InstrumentError as error:
-            self._transport.close()
-            self._guess = replace(self._guess, trying=None, done=True, sentence=str(error))
-        return now_ns + LOOK_NS
+        self._progress = replace(self._progress, trying=None, done=True, sentence=sentence)
 
     def _open(self) -> None:
         settings = self._candidates[self._at]
@@ -123,7 +101,7 @@ class LinkGuess:
         self._transport.open()
         self._heard.clear()
         self._opened_ns = self._probe_ns = self._clock.now_ns()
-        self._guess = replace(self._guess, trying=settings, sentence=f"Listening at {in_words(settings)}.")
+        self._progress = replace(self._progress, trying=settings, sentence=f"Listening at {in_words(settings)}.")
 
     def _listen(self, now_ns: int) -> None:
         if self._probe and now_ns >= self._probe_ns:
@@ -143,20 +121,20 @@ class LinkGuess:
     def _judge(self, now_ns: int) -> None:
         """Note how regular it was; end when it is beyond doubt or nothing is left to try."""
         trial = Trial(self._candidates[self._at], bytes(self._heard), self._seen(now_ns))
-        best = self._guess.best
+        best = self._progress.best
         if trial.data and (best is None or trial.seen.regularity > best.seen.regularity):
             best = trial
         self._at += 1
         self._opened_ns = None
         sure = trial.seen.regularity >= SURE
         done = sure or self._at == len(self._candidates)
-        self._guess = replace(self._guess, tried=self._at, best=best, done=done)
+        self._progress = replace(self._progress, tried=self._at, best=best, done=done)
         if done:
             self._transport.close()
-            self._guess = replace(self._guess, trying=None, sentence=self._conclusion())
+            self._progress = replace(self._progress, trying=None, sentence=self._conclusion())
 
     def _conclusion(self) -> str:
-        best, settings = self._guess.best, self._guess.settings
+        best, settings = self._progress.best, self._progress.settings
         if best is None:
             return (
                 f"Nothing came from {self._transport.url}. Is it switched on, does it send by itself, "

@@ -9,13 +9,14 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from drivers.clock import NS_PER_S, Clock, Hosted, seconds
+from drivers.clock import Clock, seconds
 from drivers.device import Configurable
-from drivers.errors import InstrumentError, ProfileError
+from drivers.errors import ProfileError
 from drivers.framing.modbus import MOST_REGISTERS, Bus, ModbusFramer, Register, Words
 from drivers.framing.scpi import decimal
 from drivers.spec import LinkSettings, Profile
 from drivers.teaching.channels import Meaning, channel_lines, checked, heading, quoted
+from drivers.teaching.study import Study
 from drivers.transport import Transport
 
 READ_SLICE_S = 0.02
@@ -41,8 +42,8 @@ class Scan:
     sentence: str
 
 
-class RegisterScan:
-    """Reads registers block by block; `look` from any thread, `start` and `close` once."""
+class RegisterScan(Study[Scan]):
+    """Reads registers block by block."""
 
     def __init__(
         self,
@@ -58,8 +59,7 @@ class RegisterScan:
         """Prepare to read `count` registers from `first` in each of the spaces "input" and "holding"."""
         if isinstance(transport, Configurable):
             transport.configure(link)
-        self._transport = transport
-        self._clock = clock
+        super().__init__(transport, clock, "scan", LOOK_NS, Scan({}, 0.0, False, f"{transport.url} is not read yet."))
         self._bus = bus
         self._framer = ModbusFramer(bus)
         self._tasks = [
@@ -71,39 +71,11 @@ class RegisterScan:
         self._opened = False
         self._answered = False
         self._silent = 0
-        self._hosted: Hosted | None = None
-        self._scan = Scan({}, 0.0, False, f"{transport.url} is not read yet.")
-
-    def start(self) -> None:
-        """Begin."""
-        if self._hosted is None:
-            self._hosted = self._clock.host(self.pump, f"scan {self._transport.url}")
-
-    def look(self) -> Scan:
-        """Return how far it has come."""
-        return self._scan
-
-    def close(self) -> None:
-        """End it and close the port."""
-        hosted, self._hosted = self._hosted, None
-        if hosted is not None:
-            hosted.stop()
-        self._transport.close()
-
-    def pump(self, now_ns: int) -> int:
-        """Do what is due and return when to be called again."""
-        if self._scan.done:
-            return now_ns + NS_PER_S
-        try:
-            if not self._opened:
-                self._transport.open()
-                self._opened = True
-            self._step(now_ns)
-        except InstrumentError as error:
-            self._end(str(error))
-        return now_ns + LOOK_NS
 
     def _step(self, now_ns: int) -> None:
+        if not self._opened:
+            self._transport.open()
+            self._opened = True
         if not self._tasks:
             self._end(self._conclusion())
             return
@@ -149,7 +121,7 @@ class RegisterScan:
         waiting = sum(count for _, _, count in self._tasks)
         share = 1.0 - waiting / max(self._total * BLOCK, 1)
         found = {space: dict(registers) for space, registers in self._found.items()}
-        self._scan = replace(self._scan, registers=found, share=max(share, 0.0), sentence=self._conclusion())
+        self._progress = replace(self._progress, registers=found, share=max(share, 0.0), sentence=self._conclusion())
 
     def _conclusion(self) -> str:
         parts = [f"{len(registers)} {space} registers" for space, registers in self._found.items()]
@@ -158,7 +130,7 @@ class RegisterScan:
     def _end(self, sentence: str) -> None:
         self._transport.close()
         found = {space: dict(registers) for space, registers in self._found.items()}
-        self._scan = Scan(found, 1.0, True, sentence)
+        self._progress = Scan(found, 1.0, True, sentence)
 
 
 @dataclass(frozen=True, slots=True)
