@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 import pytest
 
 from acquisition.series import WindowRecord
 from acquisition.steps import WindowKind
 from tests.bench._stepping import Floats, small_steps
+from tests.bench._told import by_wind
 
 ZERO_PA = -1.0
 
@@ -39,3 +42,11 @@ def test_what_is_no_small_step_from_point_to_point_is_left_out() -> None:
     late = a_window(WindowKind.POINT, 60.0, 80.0, -48.0)
     for windows in ([first, zero, near], [first, far], [first, late], [near, first]):
         assert small_steps(windows, ZERO_PA, course) == []
+
+
+def test_a_single_wind_is_told_flat_as_well_and_what_is_no_number_is_null() -> None:
+    row = {"rms_pct": 0.3, "settle_p90_s": math.nan, "smallest_pct": math.inf}
+    shown = {"rms_pct": 0.3, "settle_p90_s": None, "smallest_pct": None}
+
+    assert by_wind({"3": row}) == {**shown, "winds": {"3": shown}}
+    assert by_wind({"0": row, "3": row}) == {"winds": {"0": shown, "3": shown}}

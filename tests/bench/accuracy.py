@@ -39,6 +39,7 @@ from simulators.random_house import random_houses
 from simulators.rig import SimulatedRig
 from tests.bench._naive import naive_estimate, naive_plan, steering
 from tests.bench._stepping import Floats, Stepped, small_steps
+from tests.bench._told import by_wind
 
 EXACT = Kit(0.0, 0.0, 0.0, 0.0, 0.0, 0.0)
 LIMIT_S = 3 * 3600.0
@@ -176,14 +177,6 @@ def summary(found: Sequence[Found]) -> dict[str, float]:
     }
 
 
-def _known(tables: dict[str, dict[str, float]]) -> dict[str, dict[str, float | None]]:
-    """Return the tables with nothing where there was nothing to measure: JSON knows no such number."""
-    return {
-        wind: {name: None if math.isnan(value) else value for name, value in row.items()}
-        for wind, row in tables.items()
-    }
-
-
 def _percentile(values: Sequence[float], share: float) -> float:
     return float(np.percentile(values, share)) if values else math.nan
 
@@ -229,7 +222,7 @@ def main() -> int:
                 print(_line("naive" if naive else f"{wind:.0f} m/s", row), flush=True)
     if options.json:
         print(json.dumps({"bench": "accuracy", "seed": options.seed, "schedule": options.schedule,
-                          "outdoor_taps": options.outdoor_taps, "winds": _known(tables)}))  # fmt: skip
+                          "outdoor_taps": options.outdoor_taps, **by_wind(tables)}))  # fmt: skip
     return 0
 
 

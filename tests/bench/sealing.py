@@ -33,6 +33,7 @@ from simulators.plant import Event, Plant
 from simulators.random_house import random_houses
 from simulators.rigging import Rigging, TapPlace
 from tests.bench._batch import DT_S, Window, reach, run
+from tests.bench._told import by_wind
 
 Floats = NDArray[np.float64]
 WAY = Direction.DEPRESSURIZE
@@ -262,7 +263,7 @@ def main() -> int:
             print(f"    at 5 % false alarms: two windows {row['two_windows_pct']} %, library {row['library_pct']} %")
     if options.json:
         print(json.dumps({"bench": "sealing", "seed": options.seed, "houses": options.houses,
-                          "outdoor_taps": options.outdoor_taps, "winds": tables}))  # fmt: skip
+                          "outdoor_taps": options.outdoor_taps, **by_wind(tables)}))  # fmt: skip
     return 0 if all(row["false_alarms_pct"] <= LARGEST_FALSE_PCT for row in tables.values()) else 1
 
 
