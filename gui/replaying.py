@@ -5,26 +5,51 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import Protocol
 
-from acquisition.job import SUFFIX, Job, LoadedTest, RecordState
+from acquisition.engine import Engine
+from acquisition.job import SUFFIX, Job, LoadedTest, RecordState, TestRecord
 from acquisition.replay import PlayedRig, play_clock, same_result
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from analysis.errors import InvalidInput
 from drivers.clock import Clock, ScaledClock, ShiftedClock, WallClock, seconds
+from gui.connection import Connection
 from gui.words import say
-
-if TYPE_CHECKING:
-    from gui.desk import Desk
 
 MOST_NAMES = 1000
 AWAKE_S = 0.3
 
 
+class ReplayDesk(Protocol):
+    """What a play-back needs of the desk that it belongs to."""
+
+    job: Job | None
+    connection: Connection
+
+    @property
+    def engine(self) -> Engine | None:
+        """The engine of the connected rig."""
+
+    def snapshot(self) -> Snapshot | None:
+        """What the engine says."""
+
+    def tests(self) -> tuple[TestRecord, ...]:
+        """The tests of the job."""
+
+    def new_job(self, path: Path, name: str) -> bool:
+        """Make a job and open it; return whether it is open."""
+
+    def follow(self, number: int) -> None:
+        """Show a test that runs."""
+
+    def tell(self, severity: Severity, sentence: str) -> None:
+        """Tell the person at the screen."""
+
+
 class Replaying:
     """Plays one recorded test at a time; `clock` makes the clock that runs so many times faster than real time."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: ReplayDesk) -> None:
         """Play nothing yet."""
         self._desk = desk
         self._loaded: LoadedTest | None = None
