@@ -124,7 +124,7 @@ class Bridge(QObject):
             rig=self._desk.rig(),
             job=self._desk.job_moment(),
             snapshot=snapshot,
-            shown=self._seen(self._desk.shown(snapshot)),
+            shown=self._seen(self._desk.showing.test(snapshot)),
             report_saved=screen.pages.saved,
             closing=screen.closing,
             sealing=self._desk.hunting.sealing,

@@ -15,7 +15,7 @@ from pathlib import Path
 from acquisition.engine import Engine
 from acquisition.geometry import Geometry, applied
 from acquisition.holding import direction_of, held_plan
-from acquisition.job import Entry, Job, LoadedTest, PreparationKind, TestRecord
+from acquisition.job import Entry, Job, PreparationKind, TestRecord
 from acquisition.languages import TAGS
 from acquisition.openrig import RigSource
 from acquisition.plan import TestPlan
@@ -32,9 +32,9 @@ from gui.hunting import Hunting
 from gui.phone_page import PhonePage
 from gui.repairs import Repairs
 from gui.replaying import Replaying
+from gui.showing import Showing
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
-from gui.viewmodels.shown import ShownTest, live_test, recorded_test
 from gui.words import say, spoken
 
 log = logging.getLogger(__name__)
@@ -65,10 +65,6 @@ class Desk:
         self.job_closing: Callable[[Job], None] = lambda _job: None
         """Called with each job before it is closed."""
         self._reason = ""
-        self._live_test: int | None = None
-        self._chosen: int | None = None
-        self._loaded: ShownTest | None = None
-        self._loading: int | None = None
         self._fresh = False
         self._was_busy = False
         self._told_flags = 0
@@ -76,6 +72,7 @@ class Desk:
         self._notice_number = 0
         self.phone = PhonePage(self.tell)
         self.hunting = Hunting(errands, self.tell, self._news)
+        self.showing = Showing(self)
         self.repairs = Repairs(self)
         self.replaying = Replaying(self)
         self.connection = Connection(sources, clock, opener, errands, self.tell, self._rig_connected, self._rig_parted)
@@ -117,30 +114,6 @@ class Desk:
             forbidden=gate.sentence if gate.forbids else "",
             owed=board_of(draft, entries).owed,
         )
-
-    def shown(self, snapshot: Snapshot | None) -> ShownTest | None:
-        """Return the test to show: the running one, or the one chosen, or the last of the job."""
-        job = self.job
-        if job is None:
-            return None
-        number = self.shown_number()
-        if number is None:
-            return None
-        if number == self._live_test and snapshot is not None:
-            return live_test(self._record(number), snapshot)
-        if self._loaded is not None and self._loaded.number == number:
-            return self._loaded
-        self._load(job, number)
-        return self._loaded if self._loaded is not None and self._loaded.number == number else None
-
-    def shown_number(self) -> int | None:
-        """Return the number of the test to show."""
-        tests = self.tests()
-        if self.busy and self._live_test is not None:
-            return self._live_test
-        if self._chosen is not None and any(record.id == self._chosen for record in tests):
-            return self._chosen
-        return tests[-1].id if tests else None
 
     def tests(self) -> tuple[TestRecord, ...]:
         """Return the tests of the job, oldest first."""
@@ -200,7 +173,8 @@ class Desk:
         self.changed += 1
 
     def _rig_parted(self) -> None:
-        self._live_test, self._was_busy, self._told_flags = None, False, 0
+        self.showing.part()
+        self._was_busy, self._told_flags = False, 0
         if self.replaying.playing:
             # What is written into the job from now on happens today, and no more at the time of the record.
             self.replaying.parted()
@@ -326,7 +300,7 @@ class Desk:
 
     def choose_test(self, number: int) -> None:
         """Show another test of the job."""
-        self._chosen = number
+        self.showing.choose(number)
         self.repairs.forget()
         self.changed += 1
 
@@ -347,7 +321,8 @@ class Desk:
             return False
         self._close_job()
         self.job = job
-        self._live_test, self._chosen, self._loaded, self._fresh, self._reason = None, None, None, False, ""
+        self.showing.forget()
+        self._fresh, self._reason = False, ""
         self.job_opened += 1
         self._set_air()
         self.changed += 1
@@ -360,29 +335,6 @@ class Desk:
             self.job = None
             if sentence:
                 self.tell(Severity.ALARM, sentence)
-
-    def _load(self, job: Job, number: int) -> None:
-        if self._loading == number:
-            return
-        self._loading = number
-
-        def loaded(test: ShownTest) -> None:
-            self._loading = None
-            if job is self.job:
-                self._loaded = test
-                self.changed += 1
-
-        def failed(error: Exception) -> None:
-            self.tell(Severity.ALARM, say("Test {number} could not be read: {error}.", number=number, error=error))
-
-        self.errands.run(lambda: recorded_test(job.load(number)), loaded, failed)
-
-    def _record(self, number: int) -> TestRecord:
-        return next(record for record in self.tests() if record.id == number)
-
-    def points_loaded(self, number: int) -> int | None:
-        """Return how many points of a test count, None while it is not read."""
-        return self._loaded.points_taken if self._loaded is not None and self._loaded.number == number else None
 
     # --- test -------------------------------------------------------------------------------------------------------
 
@@ -411,7 +363,7 @@ class Desk:
 
     def follow(self, number: int) -> None:
         """Show the test that the engine has begun, or goes on with."""
-        self._live_test, self._chosen, self._loaded = number, None, None
+        self.showing.follow(number)
         self._was_busy, self._fresh, self._told_flags = True, False, 0
         self.repairs.forget()
         self.changed += 1
@@ -449,36 +401,6 @@ class Desk:
         if self.engine is not None:
             self.engine.abandon()
             self.replaying.wake()
-
-    def judge(self, window: int, reason: str | None) -> None:
-        """Leave a point of the shown test out of its result, or put it back where there is no reason."""
-        job, number = self.job, self.shown_number()
-        if job is None or number is None:
-            return
-        if number == self._live_test and self.engine is not None:
-            if reason is None:
-                self.engine.restore(window)
-            else:
-                self.engine.strike(window, reason)
-            self.replaying.wake()
-            self.changed += 1
-            return
-
-        def judged() -> LoadedTest:
-            if reason is None:
-                job.restore(number, window)
-            else:
-                job.strike(number, window, reason)
-            return job.load(number)
-
-        def done(test: LoadedTest) -> None:
-            self._loaded = recorded_test(test)
-            self.changed += 1
-
-        def failed(error: Exception) -> None:
-            self.tell(Severity.ATTENTION, say("The point could not be changed: {error}.", error=error))
-
-        self.errands.run(judged, done, failed)
 
     # --- the end ----------------------------------------------------------------------------------------------------
 

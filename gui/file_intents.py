@@ -248,7 +248,7 @@ class FileIntents(QObject):
 
     def copy_results(self) -> None:
         """Copy the results of the shown test, with tabs between."""
-        shown = self._desk.shown(self._desk.snapshot())
+        shown = self._desk.showing.test(self._desk.snapshot())
         if shown is None or shown.result is None:
             self._warn(say("There is no result to copy."))
             return

@@ -112,7 +112,7 @@ class Files(QObject):
         plot = self.sender()
         if not isinstance(plot, PlotPanel):
             return
-        number = self._desk.shown_number() or 0
+        number = self._desk.showing.number() or 0
         stem = "pressure" if isinstance(plot, TracePlot) else "line" if isinstance(plot, FlowPlot) else "residuals"
         name = self._desk.job.details.name if self._desk.job is not None else "airseam"
         proposal = self.folder / f"{file_stem(name, number)}-{stem}.{kind}"
@@ -134,7 +134,7 @@ class Files(QObject):
         self._told(say("The plot is saved as {written}.", written=written))
 
     def _reportable(self) -> int | None:
-        number = self._desk.shown_number()
+        number = self._desk.showing.number()
         if self._desk.job is None or number is None:
             self._failed(say("There is no test yet to make a report of."))
             return None
@@ -164,12 +164,12 @@ class Files(QObject):
             self._screen.pages.save_pdf(job, path, self._desk.now(), self._told, self._failed)
 
     def _save_json(self, path: Path) -> None:
-        job, number = self._desk.job, self._desk.shown_number()
+        job, number = self._desk.job, self._desk.showing.number()
         if job is not None and number is not None:
             self._screen.pages.save_json(job, number, path, self._told, self._failed)
 
     def _save_hpxml(self, path: Path) -> None:
-        job, number = self._desk.job, self._desk.shown_number()
+        job, number = self._desk.job, self._desk.showing.number()
         if job is not None and number is not None:
             self._screen.pages.save_hpxml(job, number, path, self._desk.now(), self._told, self._failed)
 

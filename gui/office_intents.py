@@ -97,7 +97,7 @@ class OfficeIntents(QObject):
 
     def test_number(self) -> int | None:
         """Return the test that the report is about, None for the report that none was possible."""
-        return None if self._screen.no_test else self._desk.shown_number()
+        return None if self._screen.no_test else self._desk.showing.number()
 
     def issues(self) -> tuple[Issue, ...]:
         """Return what was issued of the report that is on show."""

@@ -12,7 +12,8 @@ from acquisition.snapshot import EngineState, PointState, PointView, Severity, S
 from acquisition.takeup import cut_short, take_up
 from analysis.errors import InvalidInput
 from gui.connection import Connection
-from gui.viewmodels.shown import ShownTest
+from gui.replaying import Replaying
+from gui.showing import Showing
 from gui.words import say
 
 
@@ -23,6 +24,8 @@ class MendableDesk(Protocol):
     job_opened: int
     changed: int
     connection: Connection
+    showing: Showing
+    replaying: Replaying
 
     @property
     def engine(self) -> Engine | None:
@@ -38,20 +41,11 @@ class MendableDesk(Protocol):
     def snapshot(self) -> Snapshot | None:
         """What the engine says."""
 
-    def shown(self, snapshot: Snapshot | None) -> ShownTest | None:
-        """The test on show."""
-
     def tests(self) -> tuple[TestRecord, ...]:
         """The tests of the job."""
 
-    def points_loaded(self, number: int) -> int | None:
-        """How many points a test of the file has, None while that is being read."""
-
     def follow(self, number: int) -> None:
         """Show a test that runs."""
-
-    def judge(self, window: int, reason: str | None) -> None:
-        """Strike a point, or restore it with no reason."""
 
     def tell(self, severity: Severity, sentence: str) -> None:
         """Tell the person at the screen."""
@@ -77,7 +71,7 @@ class Repairs:
         number = tests[-1].id
         if self._left == (desk.job_opened, number) or not job.runs(number) or tests[-1].plan.hold:
             return ""
-        when, taken = f"{tests[-1].started.astimezone():%d.%m. %H:%M}", desk.points_loaded(number)
+        when, taken = f"{tests[-1].started.astimezone():%d.%m. %H:%M}", desk.showing.points_loaded(number)
         points = (
             ""
             if taken is None
@@ -181,7 +175,11 @@ class Repairs:
         before = view.struck_reason if view is not None and view.state is PointState.STRUCK else None
         self._done.append((window, before, reason))
         self._undone.clear()
-        self._desk.judge(window, reason)
+        self._keep(window, reason)
+
+    def _keep(self, window: int, reason: str | None) -> None:
+        self._desk.showing.judge(window, reason)
+        self._desk.replaying.wake()
 
     def _step(
         self,
@@ -193,11 +191,11 @@ class Repairs:
             return False
         item = taken_from.pop()
         kept_in.append(item)
-        self._desk.judge(item[0], reason_of(item))
+        self._keep(item[0], reason_of(item))
         return True
 
     def _point(self, window: int) -> PointView | None:
-        shown = self._desk.shown(self._desk.snapshot())
+        shown = self._desk.showing.test(self._desk.snapshot())
         points = [point for run in shown.runs for point in run.points] if shown is not None else []
         return next((point for point in points if point.window == window), None)
 

@@ -211,7 +211,7 @@ def test_a_job_that_is_full_of_tests_lets_one_choose(stage: Stage, tested: Path)
     points.tests.setCurrentIndex(0)
     points.tests.activated.emit(0)
     stage.draw()
-    shown = stage.program.desk.shown(stage.snapshot())
+    shown = stage.program.desk.showing.test(stage.snapshot())
     assert shown is not None
     assert (shown.number, shown.live) == (1, False)
     stage.program.intents.go_to(Place.REPORT)

@@ -91,7 +91,7 @@ def test_a_missing_item_leads_to_its_field(stage: Stage, tested: Path) -> None:
 
 
 def test_tables_and_test_are_exported(stage: Stage, tested: Path, tmp_path: Path) -> None:
-    job, number = stage.open_copy(tested), stage.program.desk.shown_number()
+    job, number = stage.open_copy(tested), stage.program.desk.showing.number()
     assert number == 1
     told: list[str] = []
     out = tmp_path / "out"

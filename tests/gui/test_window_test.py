@@ -48,7 +48,7 @@ def test_the_result_is_what_the_job_file_gives_again(stage: Stage) -> None:
     assert job is not None
     stage.program.desk.open_job(job.path)
     stage.draw()
-    again, reopened = stage.program.desk.shown(None), stage.program.desk.job
+    again, reopened = stage.program.desk.showing.test(None), stage.program.desk.job
     assert again is not None
     assert reopened is not None
     assert live is not None

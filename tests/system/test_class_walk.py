@@ -158,7 +158,7 @@ def test_from_joining_to_the_marks(trainer: Callable[..., object], student: Prog
             assert trainer("picture", str(tmp_path / "trainer.png"))
             assert window.grab().save(str(tmp_path / "student-test.png"))
     assert thrown
-    until(student, lambda: student.desk.shown(None) is not None)
+    until(student, lambda: student.desk.showing.test(None) is not None)
     student.intents.edit("note", "In the middle a seal came off: this test is true of neither house.")
     assert student.desk.job is not None
     assert student.desk.job.details.tester == "Ada Example"
