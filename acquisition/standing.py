@@ -77,7 +77,7 @@ def check_same_rig(earlier: RigSpec, now: RigSpec) -> None:
     then = parts(earlier)
     other = [name for name, value in parts(now).items() if value != then[name]]
     if other:
-        allowed = f"the test was begun with other {' and '.join(other)}: connect those, or start a new test"
+        allowed = f"the test was begun with other {', '.join(other)}: connect those, or start a new test"
         raise InvalidInput("rig", now.name, allowed)
 
 

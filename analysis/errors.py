@@ -15,8 +15,8 @@ class InvalidInput(ValueError):
 
     def __init__(self, field: str, value: object, allowed: str, *, shown: str = "") -> None:
         """Keep the three parts; `allowed` is the end of the sentence, `shown` stands for the value in it if given."""
-        text = shown or ("missing" if value is None else _short(value))
-        super().__init__(f"{field} is {text}: {allowed}")
+        self.shown = shown or ("missing" if value is None else _short(value))
+        super().__init__(f"{field} is {self.shown}: {allowed}")
         self.field = field
         self.value = value
         self.allowed = allowed

@@ -30,7 +30,7 @@ from drivers.spec import (
 
 FORMAT = "airseam-profile-1"
 SPEED_FIELD = re.compile(r"\{speed:\.[0-9]f\}")
-SPEED_RULE = "exactly one field {speed:.4f} (or with other digits) is needed, for instance FAN:SPEED {speed:.4f}"
+SPEED_RULE = "exactly one field named speed, with its digits behind a colon such as .4f, is needed"
 LONGEST_S = 60.0
 LONGEST_AVERAGING_S = 1.0
 """A gauge that averages longer hides what the watchdog of the fan has to see within a second."""

@@ -16,6 +16,7 @@ from drivers.clock import Clock
 from drivers.errors import InstrumentError, ProfileError
 from drivers.transport import TransportOpener
 from gui.errands import Errands
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.moment import RigMoment, RigState
 from gui.words import say
 
@@ -102,7 +103,10 @@ class Connection:
                 then()
 
         def failed(error: Exception) -> None:
-            text = say("The rig could not be closed cleanly ({error}). Look whether the fan stands still.", error=error)
+            text = say(
+                "The rig could not be closed cleanly ({error}). Look whether the fan stands still.",
+                error=error_words(error),
+            )
             self._tell(Severity.ALARM, text)
             gone(None)
 
@@ -144,6 +148,6 @@ class Connection:
         def failed(error: Exception) -> None:
             if not isinstance(error, InvalidInput | InstrumentError | ProfileError | ValueError | OSError):
                 log.error("a rig could not be opened", exc_info=error)
-            self._tell(Severity.ATTENTION, say("The rig could not be connected: {error}.", error=error))
+            self._tell(Severity.ATTENTION, say("The rig could not be connected: {error}.", error=error_words(error)))
 
         self.disconnect(then=lambda: self._errands.run(open_it, opened, failed))

@@ -33,6 +33,7 @@ from gui.phone_page import PhonePage
 from gui.repairs import Repairs
 from gui.replaying import Replaying
 from gui.showing import Showing
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.moment import JobMoment, RigMoment
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.words import say, spoken
@@ -254,7 +255,7 @@ class Desk:
         try:
             self.job.edit_house().keep_version(name, reason, self._clock.utc())
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self.tell(Severity.ATTENTION, sentence(error))
             return False
         self.changed += 1
         return True
@@ -282,7 +283,7 @@ class Desk:
         try:
             self.job.edit_house().add_photo(subject, path.name, path.read_bytes(), self._clock.utc())
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self.tell(Severity.ATTENTION, sentence(error))
         except OSError as error:
             self.tell(
                 Severity.ATTENTION,
@@ -317,7 +318,7 @@ class Desk:
         try:
             job = make()
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self.tell(Severity.ATTENTION, sentence(error))
             return False
         self._close_job()
         self.job = job
@@ -352,7 +353,7 @@ class Desk:
             recorder = job.record(plan, rig.spec)
             engine.begin(plan, recorder)
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, say("The test cannot start: {error}.", error=error))
+            self.tell(Severity.ATTENTION, say("The test cannot start: {error}.", error=error_words(error)))
             return False
         if hold_pa is not None and plan.directions[0] is not direction_of(hold_pa):
             self.tell(

@@ -20,12 +20,12 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
 from gui.office_intents import OfficeIntents
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.screen import Screen
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.jobs_page import JobsPicture, jobs_picture
 from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
-from gui.viewmodels.rig_sheet import sentence
 from gui.window import Window
 from gui.words import say
 
@@ -111,7 +111,7 @@ class FileIntents(QObject):
             self._screen.touch()
 
         def failed(error: Exception) -> None:
-            self._progress = say("The folder cannot be read: {reason}.", reason=reason(error))
+            self._progress = say("The folder cannot be read: {reason}.", reason=error_words(error))
             self._screen.touch()
 
         self._desk.errands.run(lambda: catalogue.read(folder), done, failed)
@@ -158,7 +158,7 @@ class FileIntents(QObject):
                         folder=folder,
                     )
                 ),
-                lambda error: self._warn(say("The tables could not be saved: {reason}.", reason=reason(error))),
+                lambda error: self._warn(say("The tables could not be saved: {reason}.", reason=error_words(error))),
             )
 
         self._files.ask_folder(say("Export all tables into a folder"), write)
@@ -268,7 +268,7 @@ class FileIntents(QObject):
         try:
             self._tell(say("Written: {path}.", path=write_new(path, data)))
         except OSError as error:
-            self._warn(say("It could not be written: {reason}.", reason=reason(error)))
+            self._warn(say("It could not be written: {reason}.", reason=error_words(error)))
 
     def _tell(self, words: str) -> None:
         self._desk.tell(Severity.NOTE, words)

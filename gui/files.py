@@ -15,8 +15,9 @@ from gui.plots.canvas import PlotPanel
 from gui.plots.flow_plot import FlowPlot
 from gui.plots.residual_plot import ResidualPlot
 from gui.plots.trace_plot import TracePlot
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.screen import Screen
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.issuing import version_words
 from gui.viewmodels.plot_csv import flow_csv, residual_csv, trace_csv
 from gui.viewmodels.report_place import file_stem
@@ -103,7 +104,7 @@ class Files(QObject):
             try:
                 self._told(say("Written: {path}.", path=write_new(path, text.encode())))
             except OSError as error:
-                self._failed(say("It could not be written: {reason}.", reason=reason(error)))
+                self._failed(say("It could not be written: {reason}.", reason=error_words(error)))
 
         self.ask_save(title, self.folder / f"{stem}.txt", say("Text (*.txt)"), write)
 
@@ -129,7 +130,7 @@ class Files(QObject):
             if kind != "csv":
                 plot.save_picture(str(written), kind)
         except OSError as error:
-            self._failed(say("The plot could not be saved: {reason}.", reason=reason(error)))
+            self._failed(say("The plot could not be saved: {reason}.", reason=error_words(error)))
             return
         self._told(say("The plot is saved as {written}.", written=written))
 

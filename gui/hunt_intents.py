@@ -13,6 +13,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.hunting import HIGHEST_HELD_PA, LOWEST_HELD_PA
 from gui.screen import Screen
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.hunt_zero import LATER_S, READ_AGAIN
 from gui.viewmodels.moment import Place
@@ -78,8 +79,7 @@ class HuntIntents(QObject):
                 allowed = f"{LOWEST_HELD_PA:g} to {HIGHEST_HELD_PA:g} Pa can be held"
                 raise InvalidInput("pressure", size_pa, allowed, shown=text)
         except InvalidInput as error:
-            words = str(error)
-            self._desk.tell(Severity.ATTENTION, f"{words[:1].upper()}{words[1:]}.")
+            self._desk.tell(Severity.ATTENTION, sentence(error))
             self._screen.touch()
             return
         self._window.hunt.controls.entry.clearFocus()

@@ -19,6 +19,7 @@ from analysis.sealing.levelled import USUAL_EXPONENT
 from drivers.clock import Clock, seconds
 from gui.errands import Errands
 from gui.tone import Tone
+from gui.viewmodels.errors import error_words, sentence
 from gui.words import say
 
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
@@ -106,7 +107,7 @@ class Hunting:
 
         def failed(error: Exception) -> None:
             self._looking = False
-            self._tell(Severity.ALARM, say("What was held cannot be judged: {error}.", error=error))
+            self._tell(Severity.ALARM, say("What was held cannot be judged: {error}.", error=error_words(error)))
 
         self._errands.run(lambda: session.look(shown), seen, failed)
 
@@ -254,5 +255,4 @@ class Hunting:
         return answer
 
     def _say(self, error: InvalidInput) -> None:
-        text = str(error)
-        self._tell(Severity.ATTENTION, f"{text[:1].upper()}{text[1:]}.")
+        self._tell(Severity.ATTENTION, sentence(error))

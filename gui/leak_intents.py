@@ -11,8 +11,9 @@ from acquisition.snapshot import Severity
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.screen import Screen
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.leak_sheet import PLAN, with_pin
 from gui.viewmodels.moment import Place
@@ -156,8 +157,7 @@ class LeakIntents(QObject):
             self._desk.tell(Severity.NOTE, say("Saved in {folder}: {names}.", folder=folder, names=names))
 
         def failed(error: Exception) -> None:
-            words = reason(error)
-            self._desk.tell(Severity.ATTENTION, f"{words[:1].upper()}{words[1:]}.")
+            self._desk.tell(Severity.ATTENTION, sentence(error))
 
         self._desk.errands.run(work, told, failed)
 

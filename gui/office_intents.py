@@ -20,10 +20,10 @@ from gui.files import Files
 from gui.languages import decimal_mark
 from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
 from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
-from gui.viewmodels.rig_sheet import sentence
 from gui.viewmodels.settings_page import SettingPicture
 from gui.window import Window
 from gui.words import say
@@ -149,8 +149,7 @@ class OfficeIntents(QObject):
             self._screen.touch()
 
         def failed(error: Exception) -> None:
-            words = sentence(error) if isinstance(error, InvalidInput) else f"{error}."
-            self._desk.tell(Severity.ATTENTION, say("The report was not issued. {words}", words=words))
+            self._desk.tell(Severity.ATTENTION, say("The report was not issued. {words}", words=sentence(error)))
 
         self._desk.errands.run(lambda: issue(job, wish, setting, now), done, failed)
 

@@ -11,6 +11,7 @@ from acquisition.snapshot import Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.units import Display
 from drivers.clock import Clock, WallClock
+from gui.viewmodels.errors import sentence
 from gui.words import say
 
 Tell = Callable[[Severity, str], None]
@@ -44,8 +45,7 @@ class PhonePage:
         try:
             self._server = PhoneServer(self._view, self._clock, host)
         except InvalidInput as error:
-            text = str(error)
-            self._tell(Severity.ATTENTION, f"{text[:1].upper()}{text[1:]}.")
+            self._tell(Severity.ATTENTION, sentence(error))
 
     def stop(self) -> None:
         """Serve no more."""

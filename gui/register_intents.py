@@ -16,8 +16,8 @@ from analysis.errors import InvalidInput
 from gui.desk import Desk
 from gui.files import Files
 from gui.screen import Screen
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.register import named
-from gui.viewmodels.rig_sheet import sentence
 from gui.views.rig_place import OWN
 from gui.window import Window
 from gui.words import mark, say

@@ -14,6 +14,7 @@ from analysis.errors import InvalidInput
 from gui.connection import Connection
 from gui.replaying import Replaying
 from gui.showing import Showing
+from gui.viewmodels.errors import error_words, sentence
 from gui.words import say
 
 
@@ -103,7 +104,7 @@ class Repairs:
             again = take_up(job, rig.spec, desk.now())
             engine.begin(again.plan, job.resume(again.number), again.standing)
         except InvalidInput as error:
-            self._tell(say("The test cannot go on: {error}.", error=error))
+            self._tell(say("The test cannot go on: {error}.", error=error_words(error)))
             return False
         desk.follow(again.number)
         return True
@@ -139,7 +140,7 @@ class Repairs:
         try:
             self._desk.engine.fit_range(name.strip())
         except InvalidInput as error:
-            self._tell(f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self._tell(sentence(error))
         self._desk.changed += 1
 
     def _of_a_record(self) -> bool:

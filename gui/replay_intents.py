@@ -13,6 +13,7 @@ from gui.actions import Actions
 from gui.desk import Desk
 from gui.files import Files
 from gui.screen import Screen
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.moment import Place
 from gui.viewmodels.report_place import title_of
 from gui.views.rig_place import REPLAY
@@ -63,7 +64,8 @@ class ReplayIntents(QObject):
 
         def failed(error: Exception) -> None:
             self._desk.tell(
-                Severity.ATTENTION, say("{name} cannot be played back: {error}.", name=path.name, error=error)
+                Severity.ATTENTION,
+                say("{name} cannot be played back: {error}.", name=path.name, error=error_words(error)),
             )
 
         self._desk.errands.run(look, seen, failed)

@@ -14,6 +14,7 @@ from acquisition.snapshot import EngineState, Severity, Snapshot
 from analysis.errors import InvalidInput
 from drivers.clock import Clock, ScaledClock, ShiftedClock, WallClock, seconds
 from gui.connection import Connection
+from gui.viewmodels.errors import error_words
 from gui.words import say
 
 MOST_NAMES = 1000
@@ -103,7 +104,7 @@ class Replaying:
             recorder = job.record(plan, loaded.record.rig)
             engine.begin(plan, recorder)
         except InvalidInput as error:
-            desk.tell(Severity.ATTENTION, say("The test cannot be played back: {error}.", error=error))
+            desk.tell(Severity.ATTENTION, say("The test cannot be played back: {error}.", error=error_words(error)))
             desk.connection.disconnect()
             return None
         desk.follow(recorder.test_id)

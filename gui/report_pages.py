@@ -17,6 +17,7 @@ from acquisition.report import content_of, pdf_pages, report_pdf
 from acquisition.report.notest import no_test_content, no_test_pdf
 from analysis.units import Display
 from gui.errands import Errands
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.report_place import PREVIEW_PPI
 from gui.words import say
@@ -79,7 +80,7 @@ class ReportPages:
 
         def failed(error: Exception) -> None:
             if self._wanted == wanted:
-                self.pages, self.trouble = (), say("The report could not be made: {error}", error=error)
+                self.pages, self.trouble = (), say("The report could not be made: {error}", error=error_words(error))
                 self.version += 1
 
         self._errands.run(lambda: tuple(pdf_pages(_pdf(job, wanted, now), PREVIEW_PPI)), made, failed)
@@ -99,7 +100,9 @@ class ReportPages:
             told(say("The report is saved as {written}.", written=written))
 
         self._errands.run(
-            write, done, lambda error: failed(say("The report could not be saved: {reason}.", reason=reason(error)))
+            write,
+            done,
+            lambda error: failed(say("The report could not be saved: {reason}.", reason=error_words(error))),
         )
 
     def save_json(self, job: Job, number: int, path: Path, told: Told, failed: Told) -> None:
@@ -112,7 +115,7 @@ class ReportPages:
         self._errands.run(
             write,
             lambda written: told(say("The test is saved as {written}.", written=written)),
-            lambda error: failed(say("The test could not be saved: {reason}.", reason=reason(error))),
+            lambda error: failed(say("The test could not be saved: {reason}.", reason=error_words(error))),
         )
 
     def save_hpxml(self, job: Job, number: int, path: Path, now: datetime, told: Told, failed: Told) -> None:
@@ -125,7 +128,7 @@ class ReportPages:
         self._errands.run(
             write,
             lambda written: told(say("The fragment is saved as {written}.", written=written)),
-            lambda error: failed(say("The fragment could not be saved: {reason}.", reason=reason(error))),
+            lambda error: failed(say("The fragment could not be saved: {reason}.", reason=error_words(error))),
         )
 
     def save_csv(self, job: Job, folder: Path, told: Told, failed: Told) -> None:
@@ -133,7 +136,7 @@ class ReportPages:
         self._errands.run(
             lambda: write_csv(job, folder),
             lambda written: told(say("{count} tables are saved in {folder}.", count=len(written), folder=folder)),
-            lambda error: failed(say("The tables could not be saved: {reason}.", reason=reason(error))),
+            lambda error: failed(say("The tables could not be saved: {reason}.", reason=error_words(error))),
         )
 
 
@@ -157,10 +160,3 @@ def write_new(path: Path, data: bytes) -> Path:
             continue
         return candidate
     raise FileExistsError(f"{path} and 998 more names like it are taken")
-
-
-def reason(error: Exception) -> str:
-    """Return what went wrong, without the number of the operating system."""
-    if isinstance(error, OSError) and error.strerror:
-        return f"{error.strerror} ({error.filename})" if error.filename else error.strerror
-    return str(error)

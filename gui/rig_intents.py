@@ -21,11 +21,12 @@ from drivers.ports import PortInfo, PortList, list_ports
 from drivers.profile import load_profile, shipped_profiles
 from gui.desk import Desk
 from gui.files import Files
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.screen import Screen
 from gui.settings import SettingsFile
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.moment import RigState
-from gui.viewmodels.rig_sheet import same, sentence
+from gui.viewmodels.rig_sheet import same
 from gui.views.rig_place import OWN
 from gui.window import Window
 from gui.words import mark, say
@@ -95,8 +96,7 @@ class RigIntents(QObject):
 
         def failed(error: Exception) -> None:
             page.join_button.setEnabled(True)
-            said = sentence(error) if isinstance(error, InvalidInput) else f"{error}."
-            self._desk.tell(Severity.ATTENTION, said)
+            self._desk.tell(Severity.ATTENTION, sentence(error))
 
         page.join_button.setEnabled(False)
         self._desk.errands.run(ask, joined, failed)
@@ -188,7 +188,9 @@ class RigIntents(QObject):
         try:
             written = write_new(path, write_rig(self._screen.rig.spec).encode())
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, say("The rig file could not be saved: {reason}.", reason=reason(error)))
+            self._desk.tell(
+                Severity.ATTENTION, say("The rig file could not be saved: {reason}.", reason=error_words(error))
+            )
             return
         self._desk.tell(Severity.NOTE, say("The rig is saved as {written}.", written=written))
 
@@ -203,7 +205,7 @@ class RigIntents(QObject):
         self._files.ask_save(say("Save the rig"), self._files.folder / "rig.toml", RIG_PATTERN, self.save)
 
     def _failed(self, error: Exception) -> None:
-        self._desk.tell(Severity.ATTENTION, say("The ports could not be listed: {error}.", error=error))
+        self._desk.tell(Severity.ATTENTION, say("The ports could not be listed: {error}.", error=error_words(error)))
 
     def _connect(self) -> None:
         place, model = self._window.rig, self._screen.rig

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from analysis.units import Display, System
 from gui.theme import Mode
+from gui.viewmodels.errors import error_words
 from gui.words import Language, say
 
 RECENT = 10
@@ -66,7 +67,9 @@ class SettingsFile:
             try:
                 self.value = _read(json.loads(path.read_text("utf-8")))
             except (OSError, ValueError) as error:
-                self.notice = say("The settings could not be read, the defaults are used ({error}).", error=error)
+                self.notice = say(
+                    "The settings could not be read, the defaults are used ({error}).", error=error_words(error)
+                )
 
     def set(self, value: Settings) -> None:
         """Take new settings and keep them; a disk that refuses is said once in `notice`."""

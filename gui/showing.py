@@ -8,6 +8,7 @@ from acquisition.engine import Engine
 from acquisition.job import Job, LoadedTest, TestRecord
 from acquisition.snapshot import Severity, Snapshot
 from gui.errands import Errands
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.shown import ShownTest, live_test, recorded_test
 from gui.words import say
 
@@ -111,7 +112,9 @@ class Showing:
             self._desk.changed += 1
 
         def failed(error: Exception) -> None:
-            self._desk.tell(Severity.ATTENTION, say("The point could not be changed: {error}.", error=error))
+            self._desk.tell(
+                Severity.ATTENTION, say("The point could not be changed: {error}.", error=error_words(error))
+            )
 
         self._desk.errands.run(judged, done, failed)
 
@@ -128,7 +131,8 @@ class Showing:
 
         def failed(error: Exception) -> None:
             self._desk.tell(
-                Severity.ALARM, say("Test {number} could not be read: {error}.", number=number, error=error)
+                Severity.ALARM,
+                say("Test {number} could not be read: {error}.", number=number, error=error_words(error)),
             )
 
         self._desk.errands.run(lambda: recorded_test(job.load(number)), loaded, failed)

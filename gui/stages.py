@@ -13,6 +13,7 @@ from analysis.errors import InvalidInput
 from analysis.units import Display
 from gui.desk import Desk
 from gui.screen import Screen
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.stages_place import StageCurve, chosen_pair, stage_curve, stages_picture
 from gui.window import Window
@@ -52,8 +53,7 @@ class Stages(QObject):
             if after is not None:
                 job.edit_house().note(site_note(after, text, self._desk.now(), job.details.tester))
         except InvalidInput as error:
-            words = str(error)
-            self._desk.tell(Severity.ATTENTION, f"{words[:1].upper()}{words[1:]}.")
+            self._desk.tell(Severity.ATTENTION, sentence(error))
         self._window.stages.note.clearFocus()
         self._screen.touch()
 
@@ -96,4 +96,4 @@ class Stages(QObject):
         self._desk.errands.run(work, done, self._failed)
 
     def _failed(self, error: Exception) -> None:
-        self._desk.tell(Severity.ATTENTION, say("The two tests cannot be compared: {error}.", error=error))
+        self._desk.tell(Severity.ATTENTION, say("The two tests cannot be compared: {error}.", error=error_words(error)))

@@ -13,9 +13,10 @@ from gui.actions import Actions
 from gui.association import associate, this_machine
 from gui.desk import Desk
 from gui.files import Files
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.settings import SettingsFile
 from gui.support import anonymous, bundle, bundle_parts, job_bytes
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.keys import CAUTIONS, KEYS
 from gui.views.trouble_dialog import TroubleDialog
 from gui.window import Window
@@ -56,9 +57,9 @@ class SupportIntents(QObject):
         try:
             told = associate(this_machine())
         except InvalidInput as error:
-            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {error}.", error=error))
+            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {error}.", error=error_words(error)))
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {reason}.", reason=reason(error)))
+            self._desk.tell(Severity.ATTENTION, say("The system cannot be told: {reason}.", reason=error_words(error)))
         else:
             self._desk.tell(Severity.NOTE, say("{told} “airseam associate --remove” takes it back.", told=told))
 
@@ -110,4 +111,4 @@ class SupportIntents(QObject):
         try:
             self._desk.tell(Severity.NOTE, say("Written: {path}.", path=write_new(path, data)))
         except OSError as error:
-            self._desk.tell(Severity.ATTENTION, say("It could not be written: {reason}.", reason=reason(error)))
+            self._desk.tell(Severity.ATTENTION, say("It could not be written: {reason}.", reason=error_words(error)))

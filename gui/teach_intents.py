@@ -16,6 +16,7 @@ from drivers.teaching.registers import RegisterScan
 from gui.desk import Desk
 from gui.files import Files
 from gui.screen import Screen
+from gui.viewmodels.errors import error_words, sentence
 from gui.views.rig_place import OWN, TEACH
 from gui.window import Window
 from gui.words import say
@@ -69,7 +70,7 @@ class TeachIntents(QObject):
         try:
             transport = connection.opener(model.port)
         except ValueError as error:
-            self._desk.tell(Severity.ATTENTION, f"{error}.")
+            self._desk.tell(Severity.ATTENTION, sentence(error))
             return
         probe = f"{model.ask.strip()}\n".encode("ascii", "replace") if model.ask.strip() else b""
         model.listen(LinkGuess(transport, connection.clock, probe=probe))
@@ -85,7 +86,7 @@ class TeachIntents(QObject):
             try:
                 transport = connection.opener(model.fields.port)
             except ValueError as error:
-                self._desk.tell(Severity.ATTENTION, f"{error}.")
+                self._desk.tell(Severity.ATTENTION, sentence(error))
             else:
                 model.begin(RegisterScan(transport, connection.clock, bus, link, first=first, count=count), bus, link)
         self._screen.touch()
@@ -104,7 +105,7 @@ class TeachIntents(QObject):
         try:
             path = save_profile(text(), self._files.home / FOLDER)
         except ProfileError as error:
-            self._desk.tell(Severity.ATTENTION, say("The profile is not saved: {error}.", error=error))
+            self._desk.tell(Severity.ATTENTION, say("The profile is not saved: {error}.", error=error_words(error)))
             return
         self._screen.rig.take_found((Found(PortInfo(port, ""), str(path)),))
         self._desk.tell(

@@ -12,8 +12,8 @@ from analysis.errors import InvalidInput
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.screen import Screen
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.over import Over
-from gui.viewmodels.rig_sheet import sentence
 from gui.viewmodels.worst_case import SUGGESTED, WorstCasePicture, worst_case_picture
 from gui.window import Window
 from gui.words import say

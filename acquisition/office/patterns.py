@@ -20,15 +20,16 @@ def check_pattern(pattern: str, names: tuple[str, ...], field: str) -> str:
     try:
         parts = list(string.Formatter().parse(pattern))
     except ValueError as error:
-        raise InvalidInput(field, pattern, "every { needs its }") from error
+        raise InvalidInput(field, pattern, "every brace that opens has to close") from error
     for _, name, width, conversion in parts:
         if name is None:
             continue
         if name not in names or conversion or not _WIDTH.fullmatch(width or ""):
             known = ", ".join(f"{{{item}}}" for item in names)
-            raise InvalidInput(field, pattern, f"names in braces are {known}; {{count:03}} has three digits")
+            allowed = f"the names in braces are {known}; a width of digits such as :03 may follow count"
+            raise InvalidInput(field, pattern, allowed)
         if width and name != "count":
-            raise InvalidInput(field, pattern, "only {count} takes a number of digits")
+            raise InvalidInput(field, pattern, "only count takes a number of digits")
     if not pattern.strip():
         raise InvalidInput(field, pattern, "a text is needed", shown="empty")
     return pattern

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from acquisition.told.table import Row, Table
 from acquisition.told.texts import limit_text, sentence
 from analysis.effective import QUANTITIES
@@ -35,12 +37,11 @@ def limit_words(item: PublishedLimit, display: Display) -> str:
     return f"{quantity.symbol} {limit_text(item.value, quantity.kind, display)} {unit_symbol(quantity.kind, display)}"
 
 
-def limit_source(item: PublishedLimit) -> str:
-    """Return whose limit it is, to what it applies, and where the figure was read."""
-    zones = f" Zones {', '.join(item.zones)}." if item.zones else ""
-    return (
-        f"{item.authority} {item.edition}: {item.as_printed}; {item.applies}.{zones} {sentence(item.provenance.words)}"
-    )
+def limit_source(item: PublishedLimit, tell: Callable[[str], str] = str) -> str:
+    """Return whose limit it is, to what it applies, and where the figure was read; `tell` puts into a language."""
+    zones = f" {tell('Zones {zones}').format(zones=', '.join(item.zones))}." if item.zones else ""
+    said = f"{item.authority} {tell(item.edition)}: {item.as_printed}; {tell(item.applies)}.{zones}"
+    return f"{said} {sentence(tell(item.provenance.words))}"
 
 
 def _table(title: str, limits: tuple[PublishedLimit, ...], display: Display) -> Table:

@@ -2172,8 +2172,1292 @@
         <translation>1 Tag</translation>
     </message>
     <message>
+        <source>Playing back the recorded test.</source>
+        <translation>Die aufgezeichnete Messung wird abgespielt.</translation>
+    </message>
+    <message>
+        <source>Playing back the recorded test: {what}.</source>
+        <translation>Die aufgezeichnete Messung wird abgespielt: {what}.</translation>
+    </message>
+    <message>
+        <source>the zero-flow pressure</source>
+        <translation>die natürliche Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>a point</source>
+        <translation>ein Punkt</translation>
+    </message>
+    <message>
+        <source>the point at {goal}</source>
+        <translation>der Punkt bei {goal}</translation>
+    </message>
+    <message>
+        <source>Fan {number} joins: the others are at their top.</source>
+        <translation>Gebläse {number} kommt dazu: Die anderen sind am Anschlag.</translation>
+    </message>
+    <message>
+        <source>Fan {number} leaves: the others do it alone.</source>
+        <translation>Gebläse {number} geht weg: Die anderen schaffen es allein.</translation>
+    </message>
+    <message>
+        <source>The pressure did not settle at {goal} Pa within {seconds} s.</source>
+        <translation>Der Druck kam bei {goal} Pa nicht innerhalb von {seconds} s zur Ruhe.</translation>
+    </message>
+    <message>
+        <source>The pressure did not settle at {goal} Pa within {seconds} s. It stands at {now} Pa.</source>
+        <translation>Der Druck kam bei {goal} Pa nicht innerhalb von {seconds} s zur Ruhe. Er steht bei {now} Pa.</translation>
+    </message>
+    <message>
+        <source>It stands at {now} Pa.</source>
+        <translation>Er steht bei {now} Pa.</translation>
+    </message>
+    <message>
+        <source>Held {goal} Pa for {seconds} s: {flow} m³/h.</source>
+        <translation>{goal} Pa für {seconds} s gehalten: {flow} m³/h.</translation>
+    </message>
+    <message>
+        <source>Held {goal} Pa for {seconds} s: {flow} m³/h, at the beginning {first} m³/h.</source>
+        <translation>{goal} Pa für {seconds} s gehalten: {flow} m³/h, zu Beginn {first} m³/h.</translation>
+    </message>
+    <message>
+        <source>Flow range {name} is fitted; before it was {old}.</source>
+        <translation>Messbereich {name} ist eingesetzt; vorher war es {old}.</translation>
+    </message>
+    <message>
+        <source>Flow range {name} is fitted on fan {fan}; before it was {old}.</source>
+        <translation>Messbereich {name} ist an Gebläse {fan} eingesetzt; vorher war es {old}.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped. Fit flow range {name} on fan {fan}; the point is then begun again.</source>
+        <translation>Das Gebläse wurde angehalten. Setzen Sie an Gebläse {fan} Messbereich {name} ein; der Punkt wird dann neu begonnen.</translation>
+    </message>
+    <message>
+        <source>No point has been taken yet.</source>
+        <translation>Es ist noch kein Punkt gemessen.</translation>
+    </message>
+    <message>
+        <source>Raise the speed slowly.</source>
+        <translation>Drehen Sie langsam höher.</translation>
+    </message>
+    <message>
+        <source>Lower the speed slowly.</source>
+        <translation>Drehen Sie langsam zurück.</translation>
+    </message>
+    <message>
+        <source>Stop. Hands off the knob.</source>
+        <translation>Halt. Hände weg vom Regler.</translation>
+    </message>
+    <message>
+        <source>Go on with range {name}</source>
+        <translation>Mit Bereich {name} weitermachen</translation>
+    </message>
+    <message>
+        <source>Lasting step: {change} m³/h at {pressure} Pa against the points before.</source>
+        <translation>Bleibender Sprung: {change} m³/h bei {pressure} Pa gegenüber den Punkten davor.</translation>
+    </message>
+    <message>
+        <source>The test went on all the same after the check of the hoses. {sentence}</source>
+        <translation>Die Messung ging nach der Prüfung der Schläuche trotzdem weiter. {sentence}</translation>
+    </message>
+    <message>
+        <source>The test has gone on meanwhile: this value was left out.</source>
+        <translation>Die Messung ist inzwischen weitergegangen: Dieser Wert blieb weg.</translation>
+    </message>
+    <message>
+        <source>so it was asked on the command line</source>
+        <translation>so wurde es auf der Befehlszeile verlangt</translation>
+    </message>
+    <message>
+        <source>as given for an automatic test</source>
+        <translation>wie für eine automatische Messung angegeben</translation>
+    </message>
+    <message>
+        <source>the engine failed</source>
+        <translation>der Messablauf scheiterte</translation>
+    </message>
+    <message>
+        <source>person at the knob</source>
+        <translation>Person am Regler</translation>
+    </message>
+    <message>
+        <source>1 point taken</source>
+        <translation>1 Punkt gemessen</translation>
+    </message>
+    <message>
+        <source>{count} points taken</source>
+        <translation>{count} Punkte gemessen</translation>
+    </message>
+    <message>
+        <source>one direction is complete</source>
+        <translation>eine Richtung ist fertig</translation>
+    </message>
+    <message>
+        <source>{what}, flow range {name} fitted</source>
+        <translation>{what}, Messbereich {name} eingesetzt</translation>
+    </message>
+    <message>
+        <source>the envelope pressure</source>
+        <translation>die Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>the flow</source>
+        <translation>den Volumenstrom</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure</source>
+        <translation>den Druck der Messblende</translation>
+    </message>
+    <message>
+        <source>the flow of fan 2</source>
+        <translation>den Volumenstrom von Gebläse 2</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 2</source>
+        <translation>den Druck der Messblende von Gebläse 2</translation>
+    </message>
+    <message>
+        <source>With the fan off and covered read the gauge every few seconds and type each value: {count} of {wanted} typed, {seconds} s to go.</source>
+        <translation>Lesen Sie bei ausgeschaltetem, abgedecktem Gebläse das Messgerät alle paar Sekunden ab und geben Sie jeden Wert ein: {count} von {wanted} eingegeben, noch {seconds} s.</translation>
+    </message>
+    <message>
+        <source>Set the fan until the gauge shows about {goal}. When it stands, type {what}.</source>
+        <translation>Stellen Sie das Gebläse, bis das Messgerät etwa {goal} zeigt. Wenn es steht, geben Sie {what} ein.</translation>
+    </message>
+    <message>
+        <source>Hold the fan as it is, and type {what}.</source>
+        <translation>Lassen Sie das Gebläse, wie es ist, und geben Sie {what} ein.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed: no test goes beyond {most} Pa.</source>
+        <translation>{value} Pa wurden eingegeben: Keine Messung geht über {most} Pa.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed: indoors minus outdoors has to be {side} zero in this direction.</source>
+        <translation>{value} Pa wurden eingegeben: Innen minus außen muss in dieser Richtung {side} null sein.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed, as good as nothing: the target is {goal}.</source>
+        <translation>{value} Pa wurden eingegeben, so gut wie nichts: Das Ziel ist {goal}.</translation>
+    </message>
+    <message>
+        <source>Type the values of this point again.</source>
+        <translation>Geben Sie die Werte dieses Punkts noch einmal ein.</translation>
+    </message>
+    <message>
+        <source>{name} is left out without a reason.</source>
+        <translation>{name} ist ohne Begründung weggelassen.</translation>
+    </message>
+    <message>
+        <source>{name} is there twice.</source>
+        <translation>{name} steht zweimal da.</translation>
+    </message>
+    <message>
+        <source>Not known yet: {what}; until then the sum is not used.</source>
+        <translation>Noch nicht bekannt: {what}; bis dahin wird die Summe nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>{name}: volume</source>
+        <translation>{name}: Volumen</translation>
+    </message>
+    <message>
+        <source>{name}: floor area</source>
+        <translation>{name}: Grundfläche</translation>
+    </message>
+    <message>
+        <source>{name}: area</source>
+        <translation>{name}: Fläche</translation>
+    </message>
+    <message>
+        <source>{flow}, {change} % since the beginning</source>
+        <translation>{flow}, {change} % seit Beginn</translation>
+    </message>
+    <message>
+        <source>{name} would be {height} high. Is a number mistyped, or in another unit?</source>
+        <translation>{name} wäre {height} hoch. Ist eine Zahl vertippt, oder in einer anderen Einheit?</translation>
+    </message>
+    <message>
+        <source>No body of this volume has less than {area} of surface. Is a wall, floor or roof missing?</source>
+        <translation>Kein Körper dieses Volumens hat weniger als {area} Oberfläche. Fehlt eine Wand, ein Boden oder das Dach?</translation>
+    </message>
+    <message>
+        <source>Very much surface for this volume. Is a number mistyped?</source>
+        <translation>Sehr viel Oberfläche für dieses Volumen. Ist eine Zahl vertippt?</translation>
+    </message>
+    <message>
+        <source>The writer of {file} has stopped ({reason}): new data is in memory only.</source>
+        <translation>Das Schreiben von {file} ist stehen geblieben ({reason}): Neue Daten sind nur im Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <source>The disk does not take {file} ({reason}): new data is in memory only. Make room.</source>
+        <translation>Der Datenträger nimmt {file} nicht an ({reason}): Neue Daten sind nur im Arbeitsspeicher. Schaffen Sie Platz.</translation>
+    </message>
+    <message>
+        <source>The disk is slow: {file} is {seconds} s behind.</source>
+        <translation>Der Datenträger ist langsam: {file} ist {seconds} s im Rückstand.</translation>
+    </message>
+    <message>
+        <source>The disk did not take the last {count} entries of {file} ({reason}): the whole job with them is in {copy}.</source>
+        <translation>Der Datenträger nahm die letzten {count} Einträge von {file} nicht an ({reason}): Der ganze Auftrag mit ihnen ist in {copy}.</translation>
+    </message>
+    <message>
+        <source>The disk did not take the last {count} entries of {file} ({reason}), and a copy to {copy} failed too ({error}): they are lost.</source>
+        <translation>Der Datenträger nahm die letzten {count} Einträge von {file} nicht an ({reason}), und auch eine Kopie nach {copy} scheiterte ({error}): Sie sind verloren.</translation>
+    </message>
+    <message>
+        <source>Expected before the points: the flow at 50 Pa to ±{readings} by the readings, ±{kit} with gauge and flow element, in about {minutes} min a direction.</source>
+        <translation>Vor den Punkten erwartet: Volumenstrom bei 50 Pa auf ±{readings} durch die Messwerte, ±{kit} mit Messgerät und Messblende, in etwa {minutes} min je Richtung.</translation>
+    </message>
+    <message>
+        <source>The first point gives about {guess} and the limit is {limit}: with ±{share} this test will probably not tell on which side the building is.</source>
+        <translation>Der erste Punkt gibt etwa {guess}, und der Grenzwert ist {limit}: Mit ±{share} sagt diese Messung wohl nicht, auf welcher Seite das Gebäude liegt.</translation>
+    </message>
+    <message>
+        <source>The {schedule} schedule pays today: ±{share} in {minutes} min.</source>
+        <translation>Der Zeitplan „{schedule}“ lohnt heute: ±{share} in {minutes} min.</translation>
+    </message>
+    <message>
+        <source>The {schedule} schedule would do: ±{share} in {minutes} min.</source>
+        <translation>Der Zeitplan „{schedule}“ würde genügen: ±{share} in {minutes} min.</translation>
+    </message>
+    <message>
+        <source>quick</source>
+        <translation>schnell</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>precision</source>
+        <translation>genau</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>windig</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Eigener</translation>
+    </message>
+    <message>
+        <source>The interval will be ±{share}: a limit within {same} of the result cannot be decided.</source>
+        <translation>Das Intervall wird ±{share} sein: Ein Grenzwert innerhalb von {same} um das Ergebnis lässt sich nicht entscheiden.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure is {worst} Pa and {method} allows {limit} Pa: the result will not be valid.</source>
+        <translation>Die natürliche Druckdifferenz ist {worst} Pa, und {method} erlaubt {limit} Pa: Das Ergebnis wird nicht gültig sein.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure ({worst} Pa) is near the {limit} Pa that {method} allows: in this wind the closing record may well be beyond.</source>
+        <translation>Die natürliche Druckdifferenz ({worst} Pa) liegt nahe den {limit} Pa, die {method} erlaubt: Bei diesem Wind kann die abschließende Messung darüber liegen.</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa the flow will be about {flow} m³/h, below the {bound} m³/h at which range {name} begins.</source>
+        <translation>Bei {pressure} Pa wird der Volumenstrom etwa {flow} m³/h sein, unter den {bound} m³/h, bei denen Bereich {name} beginnt.</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa the flow will be about {flow} m³/h, above the {bound} m³/h at which range {name} ends.</source>
+        <translation>Bei {pressure} Pa wird der Volumenstrom etwa {flow} m³/h sein, über den {bound} m³/h, bei denen Bereich {name} endet.</translation>
+    </message>
+    <message>
+        <source>From {pressure} Pa down the flow will be below the {bound} m³/h at which range {name} begins. A smaller range suits this house.</source>
+        <translation>Ab {pressure} Pa abwärts wird der Volumenstrom unter den {bound} m³/h liegen, bei denen Bereich {name} beginnt. Zu diesem Haus passt ein kleinerer Bereich.</translation>
+    </message>
+    <message>
+        <source>From {pressure} Pa up the flow will be above the {bound} m³/h at which range {name} ends. A larger range suits this house.</source>
+        <translation>Ab {pressure} Pa aufwärts wird der Volumenstrom über den {bound} m³/h liegen, bei denen Bereich {name} endet. Zu diesem Haus passt ein größerer Bereich.</translation>
+    </message>
+    <message>
+        <source>Expected before the points</source>
+        <translation>Vor den Punkten erwartet</translation>
+    </message>
+    <message>
+        <source>Expected for q50</source>
+        <translation>Erwartet für q50</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>With kit</source>
+        <translation>Mit Geräten</translation>
+    </message>
+    <message>
+        <source>{schedule} (chosen)</source>
+        <translation>{schedule} (gewählt)</translation>
+    </message>
+    <message>
+        <source>From the first zero-flow record: {mean} Pa, moving by {spread} Pa; {seconds} s of readings count as one.</source>
+        <translation>Aus der ersten Nullmessung: {mean} Pa, schwankend um {spread} Pa; {seconds} s Messwerte zählen als einer.</translation>
+    </message>
+    <message>
+        <source>{item}, range {name}</source>
+        <translation>{item}, Bereich {name}</translation>
+    </message>
+    <message>
+        <source>{item}: no calibration is registered.</source>
+        <translation>{item}: Es ist keine Kalibrierung eingetragen.</translation>
+    </message>
+    <message>
+        <source>{item}: the calibration is dated {day}, which is still to come.</source>
+        <translation>{item}: Die Kalibrierung trägt das Datum {day}, das noch kommt.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration overdue since {day}, {days}.</source>
+        <translation>{item}: Kalibrierung überfällig seit {day}, {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration overdue by {scheme} since {day}, {days}.</source>
+        <translation>{item}: Kalibrierung nach {scheme} überfällig seit {day}, {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration due on {day}, in {days}.</source>
+        <translation>{item}: Kalibrierung fällig am {day}, Frist: {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration due by {scheme} on {day}, in {days}.</source>
+        <translation>{item}: Kalibrierung nach {scheme} fällig am {day}, Frist: {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration good until {day}.</source>
+        <translation>{item}: Kalibrierung gültig bis {day}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration good by {scheme} until {day}.</source>
+        <translation>{item}: Kalibrierung nach {scheme} gültig bis {day}.</translation>
+    </message>
+    <message>
         <source>{count} days</source>
-        <translation>{count} Tagen</translation>
+        <translation>{count} Tage</translation>
+    </message>
+    <message>
+        <source>{first} and {second} agree: at most {apart} Pa apart at {pressure} Pa; {allowed} Pa are allowed.</source>
+        <translation>{first} und {second} stimmen überein: höchstens {apart} Pa Unterschied bei {pressure} Pa; {allowed} Pa sind erlaubt.</translation>
+    </message>
+    <message>
+        <source>{first} and {second} do not agree: {apart} Pa apart at {pressure} Pa; {allowed} Pa are allowed. One of them needs calibration.</source>
+        <translation>{first} und {second} stimmen nicht überein: {apart} Pa Unterschied bei {pressure} Pa; {allowed} Pa sind erlaubt. Eines davon braucht eine Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>{count} checks since {day}: the difference has grown from {was} to {now} of what is allowed.</source>
+        <translation>{count} Vergleiche seit {day}: Der Unterschied wuchs von {was} auf {now} des Erlaubten.</translation>
+    </message>
+    <message>
+        <source>{count} checks since {day}: the difference has not grown.</source>
+        <translation>{count} Vergleiche seit {day}: Der Unterschied ist nicht gewachsen.</translation>
+    </message>
+    <message>
+        <source>There is no flow-element pressure.</source>
+        <translation>Es gibt keinen Druck der Messblende.</translation>
+    </message>
+    <message>
+        <source>{pressure} Pa at the flow element is {side} the {bound} Pa that range {name} is calibrated to.</source>
+        <translation>{pressure} Pa an der Messblende liegen {side} den {bound} Pa, bis zu denen Bereich {name} kalibriert ist.</translation>
+    </message>
+    <message>
+        <source>Fit range {name}.</source>
+        <translation>Setzen Sie Bereich {name} ein.</translation>
+    </message>
+    <message>
+        <source>No other range of this rig measures such a flow.</source>
+        <translation>Kein anderer Bereich dieses Messaufbaus misst einen solchen Volumenstrom.</translation>
+    </message>
+    <message>
+        <source>Fire alarm, isolated for fog</source>
+        <translation>Brandmelder, für den Nebel abgeschaltet</translation>
+    </message>
+    <message>
+        <source>Fog sets off smoke alarms and those that call the fire service: have them isolated by somebody who may, tell whoever looks after them, tick both here. Local codes decide. Use fog that people may breathe, on nothing that is hot; tell the neighbours before it comes out of the walls. Depressurizing draws flue gas and dust into the house: no flame burns, ashes are covered, as in Set-up.</source>
+        <translation>Nebel löst Rauchmelder aus, auch solche, die die Feuerwehr rufen: Lassen Sie sie von jemandem abschalten, der es darf, sagen Sie es denen, die sie betreuen, und haken Sie hier beides ab. Örtliche Vorschriften entscheiden. Nehmen Sie Nebel, den man atmen darf, auf nichts Heißem; sagen Sie es den Nachbarn, bevor er aus den Wänden kommt. Unterdruck zieht Abgas und Staub ins Haus: Keine Flamme brennt, Asche ist abgedeckt, wie unter Vorbereitung.</translation>
+    </message>
+    <message>
+        <source>from inside: outdoor air comes in at the leaks</source>
+        <translation>von innen: Außenluft kommt an den Leckagen herein</translation>
+    </message>
+    <message>
+        <source>from outside: indoor air comes out at the leaks</source>
+        <translation>von außen: Innenluft kommt an den Leckagen heraus</translation>
+    </message>
+    <message>
+        <source>Fog or a smoke pen: stand inside and watch where it is blown away from the wall.</source>
+        <translation>Nebel oder Rauchstift: Stehen Sie innen und sehen Sie, wo er von der Wand weggeblasen wird.</translation>
+    </message>
+    <message>
+        <source>Fog: make it inside and look from outside where it comes out.</source>
+        <translation>Nebel: Machen Sie ihn innen, und sehen Sie von außen, wo er herauskommt.</translation>
+    </message>
+    <message>
+        <source>It lasts longer at {pressure} Pa or less.</source>
+        <translation>Bei {pressure} Pa oder weniger hält er länger.</translation>
+    </message>
+    <message>
+        <source>{difference} K between indoors and outdoors</source>
+        <translation>{difference} K zwischen innen und außen</translation>
+    </message>
+    <message>
+        <source>Infra-red: no temperatures are known, enter them in Job.</source>
+        <translation>Infrarot: Es sind keine Temperaturen bekannt, geben Sie sie unter Auftrag ein.</translation>
+    </message>
+    <message>
+        <source>Infra-red works: {known}. Look {where}.</source>
+        <translation>Infrarot geht: {known}. Schauen Sie {where}.</translation>
+    </message>
+    <message>
+        <source>Infra-red may show large leaks only: {known}, 10 K are wanted. Look {where}.</source>
+        <translation>Infrarot zeigt vielleicht nur große Leckagen: {known}, 10 K sind gewünscht. Schauen Sie {where}.</translation>
+    </message>
+    <message>
+        <source>Infra-red shows nothing: {known}. Heat the house first, or use fog and the hand.</source>
+        <translation>Infrarot zeigt nichts: {known}. Heizen Sie zuerst, oder nehmen Sie Nebel und die Hand.</translation>
+    </message>
+    <message>
+        <source>counted from here</source>
+        <translation>ab hier gezählt</translation>
+    </message>
+    <message>
+        <source>sealing starts</source>
+        <translation>Abdichten beginnt</translation>
+    </message>
+    <message>
+        <source>sealing done</source>
+        <translation>Abdichten fertig</translation>
+    </message>
+    <message>
+        <source>new leak</source>
+        <translation>neue Leckage</translation>
+    </message>
+    <message>
+        <source>something came open</source>
+        <translation>etwas ging auf</translation>
+    </message>
+    <message>
+        <source>something was shut</source>
+        <translation>etwas wurde geschlossen</translation>
+    </message>
+    <message>
+        <source>a door or a gust</source>
+        <translation>eine Tür oder eine Bö</translation>
+    </message>
+    <message>
+        <source>windows and doors</source>
+        <translation>Fenster und Türen</translation>
+    </message>
+    <message>
+        <source>No change can be told; the smallest that could be is {share} %.</source>
+        <translation>Es lässt sich keine Änderung sagen; die kleinste, die sich sagen ließe, ist {share} %.</translation>
+    </message>
+    <message>
+        <source>It is tighter now.</source>
+        <translation>Es ist jetzt dichter.</translation>
+    </message>
+    <message>
+        <source>It leaks more now.</source>
+        <translation>Es leckt jetzt mehr.</translation>
+    </message>
+    <message>
+        <source>Probability of a true fall: {share}.</source>
+        <translation>Wahrscheinlichkeit einer wahren Abnahme: {share}.</translation>
+    </message>
+    <message>
+        <source>Both tests with the same instruments: their calibration is one error in both and cancels in the change.</source>
+        <translation>Beide Messungen mit denselben Geräten: Ihre Kalibrierung ist in beiden derselbe Fehler und hebt sich in der Änderung auf.</translation>
+    </message>
+    <message>
+        <source>Different instruments: their calibration does not cancel in the change.</source>
+        <translation>Verschiedene Geräte: Ihre Kalibrierung hebt sich in der Änderung nicht auf.</translation>
+    </message>
+    <message>
+        <source>What else differs</source>
+        <translation>Was sonst verschieden ist</translation>
+    </message>
+    <message>
+        <source>Nothing else differs.</source>
+        <translation>Sonst ist nichts verschieden.</translation>
+    </message>
+    <message>
+        <source>Change, {unit}</source>
+        <translation>Änderung, {unit}</translation>
+    </message>
+    <message>
+        <source>Change, %</source>
+        <translation>Änderung, %</translation>
+    </message>
+    <message>
+        <source>{title}: q50, {unit}</source>
+        <translation>{title}: q50, {unit}</translation>
+    </message>
+    <message>
+        <source>the zero-flow pressure was taken off in one test only</source>
+        <translation>die natürliche Druckdifferenz wurde nur in einer Messung abgezogen</translation>
+    </message>
+    <message>
+        <source>openings and the stack may have behaved differently; the air itself is accounted for</source>
+        <translation>Öffnungen und Auftrieb können sich anders verhalten haben; die Luft selbst ist berücksichtigt</translation>
+    </message>
+    <message>
+        <source>another building, or the same one under another name</source>
+        <translation>ein anderes Gebäude, oder dasselbe unter anderem Namen</translation>
+    </message>
+    <message>
+        <source>air changes are not comparable; flows are</source>
+        <translation>Luftwechsel sind nicht vergleichbar; Volumenströme sind es</translation>
+    </message>
+    <message>
+        <source>rates per envelope area are not comparable; flows are</source>
+        <translation>Werte je Hüllfläche sind nicht vergleichbar; Volumenströme sind es</translation>
+    </message>
+    <message>
+        <source>rates per floor area are not comparable; flows are</source>
+        <translation>Werte je Grundfläche sind nicht vergleichbar; Volumenströme sind es</translation>
+    </message>
+    <message>
+        <source>the expected stack pressure is not the same</source>
+        <translation>der erwartete Auftrieb ist nicht derselbe</translation>
+    </message>
+    <message>
+        <source>the density of the air is not the same where no barometer was read</source>
+        <translation>die Luftdichte ist nicht dieselbe, wo kein Barometer abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>flaps and membranes leak differently in each direction: compare the direction that both have</source>
+        <translation>Klappen und Bahnen lecken in jeder Richtung anders: vergleichen Sie die Richtung, die beide haben</translation>
+    </message>
+    <message>
+        <source>the density was taken from another source</source>
+        <translation>die Dichte stammt aus anderer Quelle</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure</source>
+        <translation>Natürliche Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>stack and wind pushed differently on the house</source>
+        <translation>Auftrieb und Wind drückten anders auf das Haus</translation>
+    </message>
+    <message>
+        <source>Zero-flow record before</source>
+        <translation>Nullmessung vorher</translation>
+    </message>
+    <message>
+        <source>Zero-flow record after</source>
+        <translation>Nullmessung nachher</translation>
+    </message>
+    <message>
+        <source>the intervals are not equally wide</source>
+        <translation>die Intervalle sind nicht gleich breit</translation>
+    </message>
+    <message>
+        <source>Lowest pressure</source>
+        <translation>Niedrigster Druck</translation>
+    </message>
+    <message>
+        <source>a bend of the line shows in one test and not in the other</source>
+        <translation>ein Knick der Geraden zeigt sich in einer Messung und in der anderen nicht</translation>
+    </message>
+    <message>
+        <source>Highest pressure</source>
+        <translation>Höchster Druck</translation>
+    </message>
+    <message>
+        <source>flaps and seals may have moved in one test only</source>
+        <translation>Klappen und Abklebungen können sich nur in einer Messung bewegt haben</translation>
+    </message>
+    <message>
+        <source>Average of a point</source>
+        <translation>Mittelung eines Punkts</translation>
+    </message>
+    <message>
+        <source>what was built or sealed between is part of the change</source>
+        <translation>was dazwischen gebaut oder abgedichtet wurde, ist Teil der Änderung</translation>
+    </message>
+    <message>
+        <source>part of the change may come from it</source>
+        <translation>ein Teil der Änderung kann daher kommen</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, discharge coefficient 1. Averages over many buildings: a single component may leak many times as much.</source>
+        <translation>Wirksame Leckagefläche bei 4 Pa, Durchflusszahl 1. Mittel über viele Gebäude: Ein einzelnes Bauteil kann ein Vielfaches lecken.</translation>
+    </message>
+    <message>
+        <source>Leakage of components</source>
+        <translation>Leckage von Bauteilen</translation>
+    </message>
+    <message>
+        <source>Components together</source>
+        <translation>Bauteile zusammen</translation>
+    </message>
+    <message>
+        <source>With a flow exponent of 0.65.</source>
+        <translation>Mit einem Strömungsexponenten von 0,65.</translation>
+    </message>
+    <message>
+        <source>Together, {unit}</source>
+        <translation>Zusammen, {unit}</translation>
+    </message>
+    <message>
+        <source>All at the lower end, {unit}</source>
+        <translation>Alle am unteren Ende, {unit}</translation>
+    </message>
+    <message>
+        <source>All at the upper end, {unit}</source>
+        <translation>Alle am oberen Ende, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa, {unit}</source>
+        <translation>Volumenstrom bei 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>per metre</source>
+        <translation>je Meter</translation>
+    </message>
+    <message>
+        <source>per square metre</source>
+        <translation>je Quadratmeter</translation>
+    </message>
+    <message>
+        <source>Air factor</source>
+        <translation>Luftfaktor</translation>
+    </message>
+    <message>
+        <source>Off the line</source>
+        <translation>Neben der Geraden</translation>
+    </message>
+    <message>
+        <source>Corrections, {direction}</source>
+        <translation>Korrekturen, {direction}</translation>
+    </message>
+    <message>
+        <source>Read, Pa</source>
+        <translation>Gelesen, Pa</translation>
+    </message>
+    <message>
+        <source>Induced, Pa</source>
+        <translation>Erzeugt, Pa</translation>
+    </message>
+    <message>
+        <source>Fan, {unit}</source>
+        <translation>Gebläse, {unit}</translation>
+    </message>
+    <message>
+        <source>Envelope, {unit}</source>
+        <translation>Hülle, {unit}</translation>
+    </message>
+    <message>
+        <source>Line, {unit}</source>
+        <translation>Gerade, {unit}</translation>
+    </message>
+    <message>
+        <source>air pressure {value} {unit}</source>
+        <translation>Luftdruck {value} {unit}</translation>
+    </message>
+    <message>
+        <source>air pressure by the altitude of {height} m</source>
+        <translation>Luftdruck nach der Höhe von {height} m</translation>
+    </message>
+    <message>
+        <source>indoor {indoor}, outdoor {outdoor}, {air}</source>
+        <translation>innen {indoor}, außen {outdoor}, {air}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure taken off, mean of the records before and after: {zero} Pa.</source>
+        <translation>Abgezogene natürliche Druckdifferenz, Mittel der Messungen vorher und nachher: {zero} Pa.</translation>
+    </message>
+    <message>
+        <source>Air factor: from fan flow to flow through the envelope, by the densities of both airs ({airs}).</source>
+        <translation>Luftfaktor: vom Gebläsestrom zum Strom durch die Hülle, nach den Dichten beider Lüfte ({airs}).</translation>
+    </message>
+    <message>
+        <source>To reference air (20 °C, 101 325 Pa) the coefficient is multiplied by {factor}.</source>
+        <translation>Auf Bezugsluft (20 °C, 101 325 Pa) wird der Koeffizient mit {factor} multipliziert.</translation>
+    </message>
+    <message>
+        <source>Pressurizing leaks {share} against depressurizing. {cause}</source>
+        <translation>Überdruck leckt {share} gegenüber Unterdruck. {cause}</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, Cd 1</source>
+        <translation>Wirksame Leckagefläche bei 4 Pa, Cd 1</translation>
+    </message>
+    <message>
+        <source>Equivalent leakage area at 10 Pa, Cd 0.611</source>
+        <translation>Äquivalente Leckagefläche bei 10 Pa, Cd 0,611</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, air of the test</source>
+        <translation>Leckagekoeffizient, Luft der Messung</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, reference air</source>
+        <translation>Leckagekoeffizient, Bezugsluft</translation>
+    </message>
+    <message>
+        <source>Not stated, so what is counted per it is missing: {what}.</source>
+        <translation>Nicht angegeben, daher fehlt, was darauf bezogen wird: {what}.</translation>
+    </message>
+    <message>
+        <source>Normalised leakage NL (ASHRAE 62.2)</source>
+        <translation>Normierte Leckage NL (ASHRAE 62.2)</translation>
+    </message>
+    <message>
+        <source>Both directions leak alike.</source>
+        <translation>Beide Richtungen lecken gleich.</translation>
+    </message>
+    <message>
+        <source>The exponents part in opposite ways: the signature of a membrane or sheet that bellies and opens or closes its leaks. Look for loose sheeting, fix it, or keep the pressure low.</source>
+        <translation>Die Exponenten gehen gegenläufig auseinander: das Zeichen einer Bahn oder Folie, die sich bläht und ihre Leckagen öffnet oder schließt. Suchen Sie lose Folien, befestigen Sie sie, oder halten Sie den Druck niedrig.</translation>
+    </message>
+    <message>
+        <source>One direction leaks more at a like exponent: a flap, damper or seal that opens one way, the outdoor hose in the jet while the fan blew out, or something that changed between the runs. Look at flaps, temporary seals and the hose, then repeat.</source>
+        <translation>Eine Richtung leckt bei gleichem Exponenten mehr: eine Klappe oder Abklebung, die nach einer Seite aufgeht, der Außenschlauch im Strahl, während das Gebläse hinausblies, oder etwas, das sich zwischen den Läufen änderte. Sehen Sie nach Klappen, Abklebungen und dem Schlauch, dann wiederholen Sie.</translation>
+    </message>
+    <message>
+        <source>Issued, UTC</source>
+        <translation>Ausgestellt, UTC</translation>
+    </message>
+    <message>
+        <source>Issued reports</source>
+        <translation>Ausgestellte Berichte</translation>
+    </message>
+    <message>
+        <source>None was issued yet.</source>
+        <translation>Noch keiner wurde ausgestellt.</translation>
+    </message>
+    <message>
+        <source>Issued again: {reason}</source>
+        <translation>Erneut ausgestellt: {reason}</translation>
+    </message>
+    <message>
+        <source>No job has these words.</source>
+        <translation>Kein Auftrag hat diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Editions and amendments differ; the local authority decides which limit counts. Hold each against its document.</source>
+        <translation>Ausgaben und Änderungen unterscheiden sich; die örtliche Behörde entscheidet, welcher Grenzwert gilt. Halten Sie jeden gegen sein Dokument.</translation>
+    </message>
+    <message>
+        <source>No limit is known here.</source>
+        <translation>Hier ist kein Grenzwert bekannt.</translation>
+    </message>
+    <message>
+        <source>No limit was chosen. The Job place and `airseam limits` list those of codes and programmes.</source>
+        <translation>Es ist kein Grenzwert gewählt. Unter Auftrag und mit `airseam limits` stehen die der Vorschriften und Programme.</translation>
+    </message>
+    <message>
+        <source>That is {finding}.</source>
+        <translation>Das ist {finding}.</translation>
+    </message>
+    <message>
+        <source>within the band of the estimate</source>
+        <translation>innerhalb des Bandes der Schätzung</translation>
+    </message>
+    <message>
+        <source>tighter than assumed</source>
+        <translation>dichter als angenommen</translation>
+    </message>
+    <message>
+        <source>leakier than assumed</source>
+        <translation>undichter als angenommen</translation>
+    </message>
+    <message>
+        <source>Sensible heat of the difference between the expected and the assumed air change; below 0 the design has over.</source>
+        <translation>Fühlbare Wärme des Unterschieds zwischen erwartetem und angenommenem Luftwechsel; unter 0 hat die Auslegung Reserve.</translation>
+    </message>
+    <message>
+        <source>{area} cm² at 4 Pa for each m² of exposed surface; {source}.</source>
+        <translation>{area} cm² bei 4 Pa je m² Außenfläche; {source}.</translation>
+    </message>
+    <message>
+        <source>Natural air change, {unit}</source>
+        <translation>Natürlicher Luftwechsel, {unit}</translation>
+    </message>
+    <message>
+        <source>Infiltration credit, {unit}</source>
+        <translation>Angerechnete Infiltration, {unit}</translation>
+    </message>
+    <message>
+        <source>The design assumed, 1/h</source>
+        <translation>Die Auslegung nahm an, 1/h</translation>
+    </message>
+    <message>
+        <source>Heating load that the design lacks, W</source>
+        <translation>Heizlast, die der Auslegung fehlt, W</translation>
+    </message>
+    <message>
+        <source>All leaks together as one hole</source>
+        <translation>Alle Leckagen zusammen als ein Loch</translation>
+    </message>
+    <message>
+        <source>Its diameter, in</source>
+        <translation>Sein Durchmesser, in</translation>
+    </message>
+    <message>
+        <source>Its diameter, cm</source>
+        <translation>Sein Durchmesser, cm</translation>
+    </message>
+    <message>
+        <source>Nearest class of construction in load calculations</source>
+        <translation>Nächste Bauklasse der Lastberechnungen</translation>
+    </message>
+    <message>
+        <source>{what}: at most {limit}</source>
+        <translation>{what}: höchstens {limit}</translation>
+    </message>
+    <message>
+        <source>one round hole with sharp edges (discharge coefficient 0.611) that passes the same flow at 10 Pa: EqLA10</source>
+        <translation>ein rundes Loch mit scharfen Kanten (Durchflusszahl 0,611), das bei 10 Pa denselben Strom durchlässt: EqLA10</translation>
+    </message>
+    <message>
+        <source>Estimate only, by a model and not measured; it does not belong on a certificate.</source>
+        <translation>Nur eine Schätzung nach einem Modell, nicht gemessen; sie gehört nicht auf ein Zertifikat.</translation>
+    </message>
+    <message>
+        <source>This is an estimate from the leakage line, far below the pressures of the test, for closed windows and still air. It does not show that an appliance is safe: wind, cold flues, closed doors and blocked supply air are not in it. The local code and the instructions of the appliance govern. Have the worst case tested at every appliance by somebody licensed for it, again after every day of sealing, and resolve a possible backdraught before anything else is sealed.</source>
+        <translation>Dies ist eine Schätzung aus der Leckagegeraden, weit unter den Drücken der Messung, für geschlossene Fenster und ruhige Luft. Sie zeigt nicht, dass ein Gerät sicher ist: Wind, kalte Züge, geschlossene Türen und versperrte Zuluft sind nicht darin. Örtliche Vorschrift und Anleitung des Geräts gelten. Lassen Sie den schlimmsten Fall an jedem Gerät von jemandem prüfen, der dazu befugt ist, nach jedem Tag des Abdichtens erneut, und klären Sie einen möglichen Rückstrom, bevor weiter abgedichtet wird.</translation>
+    </message>
+    <message>
+        <source>basement or slab</source>
+        <translation>Keller oder Bodenplatte</translation>
+    </message>
+    <message>
+        <source>crawl space</source>
+        <translation>Kriechkeller</translation>
+    </message>
+    <message>
+        <source>No air change per hour: the volume is not stated.</source>
+        <translation>Kein Luftwechsel je Stunde: Das Volumen ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>No infiltration credit: the height is not stated.</source>
+        <translation>Keine angerechnete Infiltration: Die Höhe ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>No comparison with a design: the expected air change is not known.</source>
+        <translation>Kein Vergleich mit einer Auslegung: Der erwartete Luftwechsel ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No natural air change: {reason}.</source>
+        <translation>Kein natürlicher Luftwechsel: {reason}.</translation>
+    </message>
+    <message>
+        <source>No infiltration credit: {reason}.</source>
+        <translation>Keine angerechnete Infiltration: {reason}.</translation>
+    </message>
+    <message>
+        <source>No comparison with a design: {reason}.</source>
+        <translation>Kein Vergleich mit einer Auslegung: {reason}.</translation>
+    </message>
+    <message>
+        <source>No depressurization by fans: {reason}.</source>
+        <translation>Kein Unterdruck durch Lüfter: {reason}.</translation>
+    </message>
+    <message>
+        <source>read in {source}, not checked against the document</source>
+        <translation>gelesen: {source}, nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>checked against the document: {source}</source>
+        <translation>am Dokument geprüft: {source}</translation>
+    </message>
+    <message>
+        <source>from memory, not checked against the document</source>
+        <translation>aus dem Gedächtnis, nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>{source}, not checked against the document</source>
+        <translation>{source}, nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>our choice</source>
+        <translation>unsere Wahl</translation>
+    </message>
+    <message>
+        <source>ELA4: effective leakage area at 4 Pa, discharge coefficient 1; EqLA10: equivalent leakage area at 10 Pa, discharge coefficient 0.611. Both follow the leakage line down from the pressure held: extrapolated.</source>
+        <translation>ELA4: wirksame Leckagefläche bei 4 Pa, Durchflusszahl 1; EqLA10: äquivalente Leckagefläche bei 10 Pa, Durchflusszahl 0,611. Beide folgen der Leckagegeraden vom gehaltenen Druck abwärts: extrapoliert.</translation>
+    </message>
+    <message>
+        <source>Flow at {pressure} Pa while the pressure was held</source>
+        <translation>Volumenstrom bei {pressure} Pa, während der Druck gehalten wurde</translation>
+    </message>
+    <message>
+        <source>The least change that is told in 30 s in this wind: {flow} {unit}, {share} %.</source>
+        <translation>Die kleinste Änderung, die sich bei diesem Wind in 30 s sagen lässt: {flow} {unit}, {share} %.</translation>
+    </message>
+    <message>
+        <source>Nothing changed that stands out from the wind.</source>
+        <translation>Nichts änderte sich, das aus dem Wind heraussticht.</translation>
+    </message>
+    <message>
+        <source>The pressure was held for less than a quiet minute: no change can be told yet.</source>
+        <translation>Der Druck wurde weniger als eine ruhige Minute gehalten: Noch lässt sich keine Änderung sagen.</translation>
+    </message>
+    <message>
+        <source>Too early to tell, or nothing was quiet before.</source>
+        <translation>Zu früh, oder vorher war nichts ruhig.</translation>
+    </message>
+    <message>
+        <source>Before, {unit}</source>
+        <translation>Vorher, {unit}</translation>
+    </message>
+    <message>
+        <source>After, {unit}</source>
+        <translation>Nachher, {unit}</translation>
+    </message>
+    <message>
+        <source>No test of this job has a result yet.</source>
+        <translation>Keine Messung dieses Auftrags hat schon ein Ergebnis.</translation>
+    </message>
+    <message>
+        <source>The curves</source>
+        <translation>Die Kurven</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa, {unit}</source>
+        <translation>Bei {pressure} Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>Leaks found between: {count}.</source>
+        <translation>Dazwischen gefundene Leckagen: {count}.</translation>
+    </message>
+    <message>
+        <source>Leaks closed between</source>
+        <translation>Dazwischen geschlossene Leckagen</translation>
+    </message>
+    <message>
+        <source>No seal was marked between these two tests.</source>
+        <translation>Zwischen diesen beiden Messungen wurde keine Abdichtung markiert.</translation>
+    </message>
+    <message>
+        <source>Something got worse between: a seal came off, or something new leaks.</source>
+        <translation>Dazwischen wurde etwas schlechter: Eine Abdichtung löste sich, oder etwas Neues leckt.</translation>
+    </message>
+    <message>
+        <source>More went than the marked seals brought.</source>
+        <translation>Es ging mehr weg, als die markierten Abdichtungen brachten.</translation>
+    </message>
+    <message>
+        <source>The seals explain the change.</source>
+        <translation>Die Abdichtungen erklären die Änderung.</translation>
+    </message>
+    <message>
+        <source>on site: {note}</source>
+        <translation>auf der Baustelle: {note}</translation>
+    </message>
+    <message>
+        <source>All of them</source>
+        <translation>Alle zusammen</translation>
+    </message>
+    <message>
+        <source>Change that they do not explain</source>
+        <translation>Änderung, die sie nicht erklären</translation>
+    </message>
+    <message>
+        <source>Brought, {unit}</source>
+        <translation>Brachte, {unit}</translation>
+    </message>
+    <message>
+        <source>Highest pressure allowed</source>
+        <translation>Höchster erlaubter Druck</translation>
+    </message>
+    <message>
+        <source>{sure}, at {pressure} Pa</source>
+        <translation>{sure}, bei {pressure} Pa</translation>
+    </message>
+    <message>
+        <source>Sizes that nobody measured are guesses, which may be off by a factor of three.</source>
+        <translation>Größen, die niemand maß, sind geschätzt und können um den Faktor drei danebenliegen.</translation>
+    </message>
+    <message>
+        <source>No seal has been measured yet: mark one with S and D while a pressure is held.</source>
+        <translation>Noch ist keine Abdichtung gemessen: Markieren Sie eine mit S und D, während ein Druck gehalten wird.</translation>
+    </message>
+    <message>
+        <source>The area is that of one sharp-edged hole at 50 Pa, discharge coefficient 0.611.</source>
+        <translation>Die Fläche ist die eines scharfkantigen Lochs bei 50 Pa, Durchflusszahl 0,611.</translation>
+    </message>
+    <message>
+        <source>The leaks of the list hardly bring it: look for more before you go on.</source>
+        <translation>Die Leckagen der Liste bringen es kaum: Suchen Sie weitere, bevor Sie weitermachen.</translation>
+    </message>
+    <message>
+        <source>The best leaks come first: the rest is usually slower and dearer than the pace so far.</source>
+        <translation>Die besten Leckagen kommen zuerst: Der Rest ist meist langsamer und teurer als bisher.</translation>
+    </message>
+    <message>
+        <source>No target at 50 Pa is set for the stage: enter one in Job.</source>
+        <translation>Für die Bauphase ist kein Zielwert bei 50 Pa gesetzt: Geben Sie unter Auftrag einen ein.</translation>
+    </message>
+    <message>
+        <source>Hold a pressure: the flow now is needed to say what is left.</source>
+        <translation>Halten Sie einen Druck: Um zu sagen, was bleibt, ist der Volumenstrom jetzt nötig.</translation>
+    </message>
+    <message>
+        <source>The target is met: stop here. Only a test by the method counts.</source>
+        <translation>Der Zielwert ist erreicht: Hören Sie hier auf. Es zählt nur eine Messung nach dem Verfahren.</translation>
+    </message>
+    <message>
+        <source>The flow is at the target, but so near that a test by the method may say otherwise: seal a little more.</source>
+        <translation>Der Volumenstrom ist am Zielwert, aber so knapp, dass eine Messung nach dem Verfahren anderes sagen kann: Dichten Sie noch etwas mehr ab.</translation>
+    </message>
+    <message>
+        <source>Go on: the leaks of the list bring it.</source>
+        <translation>Machen Sie weiter: Die Leckagen der Liste bringen es.</translation>
+    </message>
+    <message>
+        <source>Go on: the leaks of the list may bring it, if their sizes are guessed well.</source>
+        <translation>Machen Sie weiter: Die Leckagen der Liste können es bringen, wenn ihre Größen gut geschätzt sind.</translation>
+    </message>
+    <message>
+        <source>The leaks of the list do not bring it, even if larger than guessed: look for more, or stop here.</source>
+        <translation>Die Leckagen der Liste bringen es nicht, selbst wenn sie größer als geschätzt sind: Suchen Sie weitere, oder hören Sie hier auf.</translation>
+    </message>
+    <message>
+        <source>At 50 Pa, {unit}</source>
+        <translation>Bei 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>Hole, {unit}</source>
+        <translation>Loch, {unit}</translation>
+    </message>
+    <message>
+        <source>What the work brought</source>
+        <translation>Was die Arbeit brachte</translation>
+    </message>
+    <message>
+        <source>Without a size, and therefore not counted: {numbers}.</source>
+        <translation>Ohne Größe, und darum nicht gezählt: {numbers}.</translation>
+    </message>
+    <message>
+        <source>Flow now</source>
+        <translation>Volumenstrom jetzt</translation>
+    </message>
+    <message>
+        <source>To go to the target</source>
+        <translation>Bis zum Zielwert</translation>
+    </message>
+    <message>
+        <source>All leaks of the list that can be sealed</source>
+        <translation>Alle Leckagen der Liste, die sich abdichten lassen</translation>
+    </message>
+    <message>
+        <source>The fewest of them that would do</source>
+        <translation>Die wenigsten davon, die genügen würden</translation>
+    </message>
+    <message>
+        <source>What stays when all of the list is sealed</source>
+        <translation>Was bleibt, wenn alles aus der Liste abgedichtet ist</translation>
+    </message>
+    <message>
+        <source>Of that, what no sealing reaches</source>
+        <translation>Davon, was kein Abdichten erreicht</translation>
+    </message>
+    <message>
+        <source>Flow that went with the seals, {unit}</source>
+        <translation>Volumenstrom, der mit den Abdichtungen wegging, {unit}</translation>
+    </message>
+    <message>
+        <source>Work, minutes</source>
+        <translation>Arbeit, Minuten</translation>
+    </message>
+    <message>
+        <source>Flow that went in an hour of work, {unit}</source>
+        <translation>Volumenstrom, der in einer Arbeitsstunde wegging, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow that went for each unit of money, {unit}</source>
+        <translation>Volumenstrom, der je Geldeinheit wegging, {unit}</translation>
+    </message>
+    <message>
+        <source>Hours for the rest, at this pace</source>
+        <translation>Stunden für den Rest, bei diesem Tempo</translation>
+    </message>
+    <message>
+        <source>Cost of the rest, at this price</source>
+        <translation>Kosten für den Rest, zu diesem Preis</translation>
+    </message>
+    <message>
+        <source>Windows, flaps and vents of the list, and what is left on purpose.</source>
+        <translation>Fenster, Klappen und Lüftungsöffnungen der Liste, und was mit Absicht bleibt.</translation>
+    </message>
+    <message>
+        <source>Nothing is read yet: begin with everything off.</source>
+        <translation>Noch ist nichts abgelesen: Beginnen Sie mit allem ausgeschaltet.</translation>
+    </message>
+    <message>
+        <source>Only the pressure with everything off is read yet.</source>
+        <translation>Erst der Druck mit allem ausgeschaltet ist abgelesen.</translation>
+    </message>
+    <message>
+        <source>Split by the added hole</source>
+        <translation>Aufteilung durch das zusätzliche Loch</translation>
+    </message>
+    <message>
+        <source>The zone is {side}.</source>
+        <translation>Die Zone liegt {side}.</translation>
+    </message>
+    <message>
+        <source>rather indoors</source>
+        <translation>eher innen</translation>
+    </message>
+    <message>
+        <source>between indoors and outdoors</source>
+        <translation>zwischen innen und außen</translation>
+    </message>
+    <message>
+        <source>rather outdoors</source>
+        <translation>eher außen</translation>
+    </message>
+    <message>
+        <source>between zone and outdoors</source>
+        <translation>zwischen Zone und außen</translation>
+    </message>
+    <message>
+        <source>between house and zone</source>
+        <translation>zwischen Haus und Zone</translation>
+    </message>
+    <message>
+        <source>Zone pressure</source>
+        <translation>Zonendruck</translation>
+    </message>
+    <message>
+        <source>Flow through the zone at this pressure, {unit}</source>
+        <translation>Volumenstrom durch die Zone bei diesem Druck, {unit}</translation>
+    </message>
+    <message>
+        <source>Leak between house and zone, {unit}</source>
+        <translation>Leckage zwischen Haus und Zone, {unit}</translation>
+    </message>
+    <message>
+        <source>Leak between zone and outdoors, {unit}</source>
+        <translation>Leckage zwischen Zone und außen, {unit}</translation>
+    </message>
+    <message>
+        <source>Not every check is met: the numbers are not worth a decision.</source>
+        <translation>Nicht jede Prüfung ist erfüllt: Auf diese Zahlen lässt sich keine Entscheidung bauen.</translation>
+    </message>
+    <message>
+        <source>Leak to the house over leak to outdoors</source>
+        <translation>Leckage zum Haus geteilt durch Leckage nach außen</translation>
+    </message>
+    <message>
+        <source>Leak between house and garage, {unit}</source>
+        <translation>Leckage zwischen Haus und Garage, {unit}</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>Zone pressure changed by at least {least} Pa: else add a larger hole</source>
+        <translation>Zonendruck um mindestens {least} Pa verändert: sonst ein größeres Loch öffnen</translation>
+    </message>
+    <message>
+        <source>Flow changed by at least {times} times its own uncertainty</source>
+        <translation>Volumenstrom um mindestens das {times}-Fache seiner Unsicherheit verändert</translation>
+    </message>
+    <message>
+        <source>More than {least} Pa between house and garage (45 of 50 Pa)</source>
+        <translation>Mehr als {least} Pa zwischen Haus und Garage (45 von 50 Pa)</translation>
+    </message>
+    <message>
+        <source>Zone pressure at least {least} Pa away from those of house and outdoors</source>
+        <translation>Zonendruck mindestens {least} Pa von Haus und außen entfernt</translation>
+    </message>
+    <message>
+        <source>from memory that it must not be near either; the figure is our choice</source>
+        <translation>aus dem Gedächtnis, dass er keinem nahe sein darf; die Zahl ist unsere Wahl</translation>
+    </message>
+    <message>
+        <source>At most {most} Pa between closed room and main space</source>
+        <translation>Höchstens {most} Pa zwischen geschlossenem Raum und Hauptraum</translation>
+    </message>
+    <message>
+        <source>from memory, a programme of the United States</source>
+        <translation>aus dem Gedächtnis, ein Programm der Vereinigten Staaten</translation>
+    </message>
+    <message>
+        <source>there is no zero-flow record</source>
+        <translation>es gibt keine Nullmessung</translation>
+    </message>
+    <message>
+        <source>how long the readings took is not given</source>
+        <translation>wie lange die Messwerte dauerten, ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>how long each point was averaged is not given</source>
+        <translation>wie lange jeder Punkt gemittelt wurde, ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>the means of the positive and of the negative readings are not given</source>
+        <translation>die Mittel der positiven und der negativen Messwerte sind nicht angegeben</translation>
+    </message>
+    <message>
+        <source>{value} so far</source>
+        <translation>bisher {value}</translation>
+    </message>
+    <message>
+        <source>{value} Pa so far</source>
+        <translation>bisher {value} Pa</translation>
+    </message>
+    <message>
+        <source>the height of the building is not given</source>
+        <translation>die Höhe des Gebäudes ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>the wind speed is not given</source>
+        <translation>die Windgeschwindigkeit ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>a reading from a weather station may be up to {speed} m/s</source>
+        <translation>ein Wert einer Wetterstation darf bis {speed} m/s sein</translation>
+    </message>
+    <message>
+        <source>two points leave no scatter to tell it</source>
+        <translation>zwei Punkte lassen keine Streuung, um es zu sagen</translation>
+    </message>
+    <message>
+        <source>effective leakage area at 4 Pa, discharge coefficient 1</source>
+        <translation>wirksame Leckagefläche bei 4 Pa, Durchflusszahl 1</translation>
+    </message>
+    <message>
+        <source>equivalent leakage area at 10 Pa, discharge coefficient 0.611</source>
+        <translation>äquivalente Leckagefläche bei 10 Pa, Durchflusszahl 0,611</translation>
+    </message>
+    <message>
+        <source>the limit</source>
+        <translation>der Grenzwert</translation>
+    </message>
+    <message>
+        <source>the limit {name}</source>
+        <translation>der Grenzwert {name}</translation>
+    </message>
+    <message>
+        <source>the budget</source>
+        <translation>das Budget</translation>
+    </message>
+    <message>
+        <source>converts to reference air by density and viscosity</source>
+        <translation>rechnet nach Dichte und Zähigkeit auf Bezugsluft um</translation>
+    </message>
+    <message>
+        <source>takes the outdoor pressure of several taps with weights that cancel gusts, weighs each point by the spread of its readings, lets the zero-flow pressure err for all points alike, and {more}</source>
+        <translation>nimmt den Außendruck mehrerer Messstellen mit Gewichten, die Böen aufheben, gewichtet jeden Punkt nach der Streuung seiner Messwerte, lässt die natürliche Druckdifferenz für alle Punkte gemeinsam irren, und {more}</translation>
+    </message>
+    <message>
+        <source>weighs each point by the spread of its readings, lets the zero-flow pressure err for all points alike, and {more}</source>
+        <translation>gewichtet jeden Punkt nach der Streuung seiner Messwerte, lässt die natürliche Druckdifferenz für alle Punkte gemeinsam irren, und {more}</translation>
+    </message>
+    <message>
+        <source>{what}; the points weigh alike, because the spread of their readings is not recorded</source>
+        <translation>{what}; die Punkte wiegen gleich, weil die Streuung ihrer Messwerte nicht erfasst ist</translation>
+    </message>
+    <message>
+        <source>{what}; the exponent is assumed, because there is one pressure only</source>
+        <translation>{what}; der Exponent ist angenommen, weil es nur einen Druck gibt</translation>
     </message>
     <message>
         <source>No test possible</source>
@@ -2592,8 +3876,1588 @@
         <translation>Bereich entfernt</translation>
     </message>
     <message>
+        <source>every brace that opens has to close</source>
+        <translation>jede öffnende Klammer muss geschlossen werden</translation>
+    </message>
+    <message>
+        <source>the names in braces are {names}; a width of digits such as :03 may follow count</source>
+        <translation>die Namen in Klammern sind {names}; hinter count darf eine Breite in Ziffern stehen, etwa :03</translation>
+    </message>
+    <message>
+        <source>only count takes a number of digits</source>
+        <translation>nur count nimmt eine Zahl von Ziffern</translation>
+    </message>
+    <message>
+        <source>more than {low} and at most {high} is allowed</source>
+        <translation>mehr als {low} und höchstens {high} ist erlaubt</translation>
+    </message>
+    <message>
+        <source>{low} to {high} is allowed</source>
+        <translation>{low} bis {high} ist erlaubt</translation>
+    </message>
+    <message>
+        <source>only Linux and Windows can be told by a program; elsewhere choose it in the file&apos;s own information</source>
+        <translation>nur Linux und Windows lassen es sich von einem Programm sagen; wählen Sie es sonst in den Informationen der Datei</translation>
+    </message>
+    <message>
+        <source>one for all channels, or one for each with its name in front, is needed</source>
+        <translation>eine für alle Kanäle, oder eine für jeden mit seinem Namen davor, ist nötig</translation>
+    </message>
+    <message>
+        <source>pairs of shown and true Pa, such as 0 0; 50 50.4, or a polynomial, such as 0.1; 1.002, are needed</source>
+        <translation>Paare aus angezeigten und wahren Pa, etwa 0 0; 50 50,4, oder ein Polynom, etwa 0,1; 1,002, sind nötig</translation>
+    </message>
+    <message>
+        <source>{file}: {key}: {allowed}</source>
+        <translation>{file}: {key}: {allowed}</translation>
+    </message>
+    <message>
+        <source>{file}, line {line}: {key}: {allowed}</source>
+        <translation>{file}, Zeile {line}: {key}: {allowed}</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>not JSON</source>
+        <translation>kein JSON</translation>
+    </message>
+    <message>
+        <source>not TOML</source>
+        <translation>kein TOML</translation>
+    </message>
+    <message>
+        <source>not text</source>
+        <translation>kein Text</translation>
+    </message>
+    <message>
+        <source>not usable</source>
+        <translation>nicht brauchbar</translation>
+    </message>
+    <message>
+        <source>nested too deeply</source>
+        <translation>zu tief geschachtelt</translation>
+    </message>
+    <message>
+        <source>there twice</source>
+        <translation>zweimal da</translation>
+    </message>
+    <message>
+        <source>no list</source>
+        <translation>keine Liste</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>keine Tabelle</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
+    </message>
+    <message>
+        <source>not finite</source>
+        <translation>nicht endlich</translation>
+    </message>
+    <message>
+        <source>not above 0</source>
+        <translation>nicht größer als 0</translation>
+    </message>
+    <message>
+        <source>not found</source>
+        <translation>nicht gefunden</translation>
+    </message>
+    <message>
+        <source>not refused</source>
+        <translation>nicht verweigert</translation>
+    </message>
+    <message>
+        <source>without interval</source>
+        <translation>ohne Intervall</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <source>without a number</source>
+        <translation>ohne Nummer</translation>
+    </message>
+    <message>
+        <source>without a flow</source>
+        <translation>ohne Volumenstrom</translation>
+    </message>
+    <message>
+        <source>without envelope pressure</source>
+        <translation>ohne Druckdifferenz</translation>
+    </message>
+    <message>
+        <source>without the flow of fan {number}</source>
+        <translation>ohne den Volumenstrom von Gebläse {number}</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>nicht begonnen</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>not listed</source>
+        <translation>nicht aufgeführt</translation>
+    </message>
+    <message>
+        <source>no test</source>
+        <translation>keine Messung</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>not on the disk</source>
+        <translation>nicht auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein anderer</translation>
+    </message>
+    <message>
+        <source>several outdoor taps</source>
+        <translation>mehrere Messstellen außen</translation>
+    </message>
+    <message>
+        <source>a flow that is read</source>
+        <translation>ein Volumenstrom, der gelesen wird</translation>
+    </message>
+    <message>
+        <source>table and polynomial</source>
+        <translation>Tabelle und Polynom</translation>
+    </message>
+    <message>
+        <source>as it was kept last</source>
+        <translation>wie zuletzt gesichert</translation>
+    </message>
+    <message>
+        <source>still, with no temperature difference</source>
+        <translation>windstill, ohne Temperaturdifferenz</translation>
+    </message>
+    <message>
+        <source>of leak {number} begun</source>
+        <translation>bei Leckage {number} begonnen</translation>
+    </message>
+    <message>
+        <source>{count} lines long</source>
+        <translation>{count} Zeilen lang</translation>
+    </message>
+    <message>
+        <source>{count} bytes long</source>
+        <translation>{count} Byte lang</translation>
+    </message>
+    <message>
+        <source>{size} MiB long</source>
+        <translation>{size} MiB lang</translation>
+    </message>
+    <message>
+        <source>{size} MiB large</source>
+        <translation>{size} MiB groß</translation>
+    </message>
+    <message>
+        <source>table of {count} points, {words}</source>
+        <translation>Tabelle mit {count} Punkten, {words}</translation>
+    </message>
+    <message>
+        <source>{what} with {count} points</source>
+        <translation>{what} mit {count} Punkten</translation>
+    </message>
+    <message>
+        <source>a number is needed</source>
+        <translation>eine Zahl ist nötig</translation>
+    </message>
+    <message>
+        <source>a number is needed, such as 12.5 or 12,5</source>
+        <translation>eine Zahl ist nötig, etwa 12.5 oder 12,5</translation>
+    </message>
+    <message>
+        <source>a number is needed, alone or with a unit (allowed: {units})</source>
+        <translation>eine Zahl ist nötig, allein oder mit Einheit (möglich: {units})</translation>
+    </message>
+    <message>
+        <source>it can mean two things, write {one} or {other}</source>
+        <translation>es kann zweierlei heißen, schreiben Sie {one} oder {other}</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 is needed</source>
+        <translation>eine Zahl größer als 0 ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 and at most 1 is needed</source>
+        <translation>eine Zahl größer als 0 und höchstens 1 ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 (and below 1e9) is needed</source>
+        <translation>eine Zahl größer als 0 (und kleiner als 1e9) ist nötig</translation>
+    </message>
+    <message>
+        <source>a number of at least 0 (and below 1e9) is needed</source>
+        <translation>eine Zahl von mindestens 0 (und kleiner als 1e9) ist nötig</translation>
+    </message>
+    <message>
+        <source>a number of at least 0 is needed</source>
+        <translation>eine Zahl von mindestens 0 ist nötig</translation>
+    </message>
+    <message>
+        <source>a number from {low} to {high} is needed</source>
+        <translation>eine Zahl von {low} bis {high} ist nötig</translation>
+    </message>
+    <message>
+        <source>a number from {low} to {high} {unit} is needed</source>
+        <translation>eine Zahl von {low} bis {high} {unit} ist nötig</translation>
+    </message>
+    <message>
+        <source>a number of {low} to {high} is needed</source>
+        <translation>eine Zahl von {low} bis {high} ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than {low} is needed</source>
+        <translation>eine Zahl größer als {low} ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than {low} and at most {high} is needed</source>
+        <translation>eine Zahl größer als {low} und höchstens {high} ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than min_pa ({low}) is needed</source>
+        <translation>eine Zahl größer als min_pa ({low}) ist nötig</translation>
+    </message>
+    <message>
+        <source>a number greater than low ({low}) is needed</source>
+        <translation>eine Zahl größer als low ({low}) ist nötig</translation>
+    </message>
+    <message>
+        <source>a finite number is needed</source>
+        <translation>eine endliche Zahl ist nötig</translation>
+    </message>
+    <message>
+        <source>a finite number in Pa is needed</source>
+        <translation>eine endliche Zahl in Pa ist nötig</translation>
+    </message>
+    <message>
+        <source>every number must be finite</source>
+        <translation>jede Zahl muss endlich sein</translation>
+    </message>
+    <message>
+        <source>a number is not finite</source>
+        <translation>eine Zahl ist nicht endlich</translation>
+    </message>
+    <message>
+        <source>a number in it has too many digits</source>
+        <translation>eine Zahl darin hat zu viele Stellen</translation>
+    </message>
+    <message>
+        <source>a whole number is needed</source>
+        <translation>eine ganze Zahl ist nötig</translation>
+    </message>
+    <message>
+        <source>a whole number of at least 1 is needed</source>
+        <translation>eine ganze Zahl von mindestens 1 ist nötig</translation>
+    </message>
+    <message>
+        <source>a whole number of 1 to {most} is needed</source>
+        <translation>eine ganze Zahl von 1 bis {most} ist nötig</translation>
+    </message>
+    <message>
+        <source>a whole number from 0 to 999 999 999 is needed</source>
+        <translation>eine ganze Zahl von 0 bis 999 999 999 ist nötig</translation>
+    </message>
+    <message>
+        <source>a number of points from 1 to {most} is needed</source>
+        <translation>eine Anzahl Punkte von 1 bis {most} ist nötig</translation>
+    </message>
+    <message>
+        <source>a text is needed</source>
+        <translation>ein Text ist nötig</translation>
+    </message>
+    <message>
+        <source>a text in quotes is needed</source>
+        <translation>ein Text in Anführungszeichen ist nötig</translation>
+    </message>
+    <message>
+        <source>some words are needed</source>
+        <translation>einige Worte sind nötig</translation>
+    </message>
+    <message>
+        <source>a name is needed</source>
+        <translation>ein Name ist nötig</translation>
+    </message>
+    <message>
+        <source>true or false is needed</source>
+        <translation>wahr oder falsch ist nötig</translation>
+    </message>
+    <message>
+        <source>a list of texts is needed</source>
+        <translation>eine Liste von Texten ist nötig</translation>
+    </message>
+    <message>
+        <source>a list of numbers is needed</source>
+        <translation>eine Liste von Zahlen ist nötig</translation>
+    </message>
+    <message>
+        <source>a list of tables is needed</source>
+        <translation>eine Liste von Tabellen ist nötig</translation>
+    </message>
+    <message>
+        <source>a list of JSON objects is needed</source>
+        <translation>eine Liste von JSON-Objekten ist nötig</translation>
+    </message>
+    <message>
+        <source>a JSON object is needed</source>
+        <translation>ein JSON-Objekt ist nötig</translation>
+    </message>
+    <message>
+        <source>JSON in UTF-8 is needed</source>
+        <translation>JSON in UTF-8 ist nötig</translation>
+    </message>
+    <message>
+        <source>at most a few levels are needed</source>
+        <translation>höchstens wenige Ebenen sind nötig</translation>
+    </message>
+    <message>
+        <source>{what} at line {line}, column {column}</source>
+        <translation>{what} in Zeile {line}, Spalte {column}</translation>
+    </message>
+    <message>
+        <source>Played back from test {number} of {job}.</source>
+        <translation>Abgespielt aus Messung {number} von {job}.</translation>
+    </message>
+    <message>
+        <source>every part needs a name of its own</source>
+        <translation>jeder Teil braucht einen eigenen Namen</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends bytes that make no sense: look at the speed of the port and at the cable.</source>
+        <translation>{name} an {port} sendet Bytes ohne Sinn: Sehen Sie nach der Geschwindigkeit des Anschlusses und nach dem Kabel.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} does not say who it is: look whether it is switched on, and at the cable.</source>
+        <translation>{name} an {port} sagt nicht, wer es ist: Sehen Sie nach, ob es eingeschaltet ist, und nach dem Kabel.</translation>
+    </message>
+    <message>
+        <source>{quantity} on {method} needs it</source>
+        <translation>{quantity} nach {method} braucht es</translation>
+    </message>
+    <message>
+        <source>exactly one field named speed, with its digits behind a colon such as .4f, is needed</source>
+        <translation>genau ein Feld namens speed, mit seinen Stellen nach einem Doppelpunkt, etwa .4f, ist nötig</translation>
+    </message>
+    <message>
+        <source>the same direction and as many points as the run itself, {count}, are needed</source>
+        <translation>dieselbe Richtung und so viele Punkte wie der Lauf selbst, {count}, sind nötig</translation>
+    </message>
+    <message>
+        <source>a corrected run is not corrected again</source>
+        <translation>ein korrigierter Lauf wird nicht noch einmal korrigiert</translation>
+    </message>
+    <message>
+        <source>Hand-written record</source>
+        <translation>Handschriftliches Protokoll</translation>
+    </message>
+    <message>
+        <source>{place} has no zones here</source>
+        <translation>{place} hat hier keine Zonen</translation>
+    </message>
+    <message>
+        <source>a field may appear only once in an object</source>
+        <translation>ein Feld darf in einem Objekt nur einmal vorkommen</translation>
+    </message>
+    <message>
+        <source>known fields here are {names}</source>
+        <translation>bekannte Felder sind hier {names}</translation>
+    </message>
+    <message>
+        <source>known tables here are {names}</source>
+        <translation>bekannte Tabellen sind hier {names}</translation>
+    </message>
+    <message>
+        <source>every entry needs an id of its own</source>
+        <translation>jeder Eintrag braucht eine eigene Kennung</translation>
+    </message>
+    <message>
+        <source>at most {size} MiB can be read</source>
+        <translation>höchstens {size} MiB können gelesen werden</translation>
+    </message>
+    <message>
+        <source>at most {size} MiB</source>
+        <translation>höchstens {size} MiB</translation>
+    </message>
+    <message>
+        <source>at most {count} bytes are read</source>
+        <translation>höchstens {count} Byte werden gelesen</translation>
+    </message>
+    <message>
+        <source>at most {count} lines</source>
+        <translation>höchstens {count} Zeilen</translation>
+    </message>
+    <message>
+        <source>at most {count} characters fit</source>
+        <translation>höchstens {count} Zeichen passen</translation>
+    </message>
+    <message>
+        <source>at most {count} characters are kept</source>
+        <translation>höchstens {count} Zeichen werden aufgehoben</translation>
+    </message>
+    <message>
+        <source>at most {lines} lines of {count} characters fit</source>
+        <translation>höchstens {lines} Zeilen zu {count} Zeichen passen</translation>
+    </message>
+    <message>
+        <source>one of {names} is needed</source>
+        <translation>eines von diesen ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>one of these is needed: {names}</source>
+        <translation>eines von diesen ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>exactly one of these is needed: {names}</source>
+        <translation>genau eines von diesen ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>exactly one of the two is needed</source>
+        <translation>genau eines von beiden ist nötig</translation>
+    </message>
+    <message>
+        <source>each may occur only once</source>
+        <translation>jedes darf nur einmal vorkommen</translation>
+    </message>
+    <message>
+        <source>shares from 0 to 1 are needed</source>
+        <translation>Anteile von 0 bis 1 sind nötig</translation>
+    </message>
+    <message>
+        <source>1, 1.5, 2 or 3 is needed</source>
+        <translation>1, 1,5, 2 oder 3 ist nötig</translation>
+    </message>
+    <message>
+        <source>1, 2 or 3 is needed: the models were made for low houses</source>
+        <translation>1, 2 oder 3 ist nötig: Die Modelle sind für niedrige Häuser gemacht</translation>
+    </message>
+    <message>
+        <source>a temperature difference or a wind above 0 is needed</source>
+        <translation>eine Temperaturdifferenz oder ein Wind über 0 ist nötig</translation>
+    </message>
+    <message>
+        <source>a day such as 2026-05-04 is needed</source>
+        <translation>ein Tag wie 2026-05-04 ist nötig</translation>
+    </message>
+    <message>
+        <source>a day such as 2026-05-04 or 2026-05-04 09:12 is needed</source>
+        <translation>ein Tag wie 2026-05-04 oder 2026-05-04 09:12 ist nötig</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-05-04, without quotes, is needed</source>
+        <translation>ein Datum wie 2026-05-04, ohne Anführungszeichen, ist nötig</translation>
+    </message>
+    <message>
+        <source>a date in this calendar is needed</source>
+        <translation>ein Datum, das es gibt, ist nötig</translation>
+    </message>
+    <message>
+        <source>a day after the calibration is needed</source>
+        <translation>ein Tag nach der Kalibrierung ist nötig</translation>
+    </message>
+    <message>
+        <source>a time with its zone is needed</source>
+        <translation>eine Zeit mit ihrer Zone ist nötig</translation>
+    </message>
+    <message>
+        <source>a time with its zone is needed, such as 2026-05-04T09:12:00Z</source>
+        <translation>eine Zeit mit ihrer Zone ist nötig, etwa 2026-05-04T09:12:00Z</translation>
+    </message>
+    <message>
+        <source>the day on the certificate is needed, such as 2026-05-04</source>
+        <translation>der Tag auf dem Kalibrierschein ist nötig, etwa 2026-05-04</translation>
+    </message>
+    <message>
+        <source>it cannot be read ({reason})</source>
+        <translation>es kann nicht gelesen werden ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({reason})</source>
+        <translation>es kann nicht geschrieben werden ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written: {reason}</source>
+        <translation>es kann nicht geschrieben werden: {reason}</translation>
+    </message>
+    <message>
+        <source>it cannot be copied ({reason})</source>
+        <translation>es kann nicht kopiert werden ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be made ({reason})</source>
+        <translation>sie kann nicht angelegt werden ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be opened ({reason})</source>
+        <translation>sie kann nicht geöffnet werden ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written: the file or its folder is read-only</source>
+        <translation>sie kann nicht geschrieben werden: Datei oder Ordner sind schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>it is damaged ({reason})</source>
+        <translation>sie ist beschädigt ({reason})</translation>
+    </message>
+    <message>
+        <source>it is damaged (its tables are missing)</source>
+        <translation>sie ist beschädigt (ihre Tabellen fehlen)</translation>
+    </message>
+    <message>
+        <source>it is damaged or cut short</source>
+        <translation>sie ist beschädigt oder abgeschnitten</translation>
+    </message>
+    <message>
+        <source>it is no Airseam job</source>
+        <translation>sie ist kein Auftrag von Airseam</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no Airseam job</source>
+        <translation>sie ist die Datenbank eines anderen Programms, kein Auftrag von Airseam</translation>
+    </message>
+    <message>
+        <source>it is open in another window of Airseam, close it there first</source>
+        <translation>sie ist in einem anderen Fenster von Airseam offen, schließen Sie sie dort zuerst</translation>
+    </message>
+    <message>
+        <source>it was written by a newer Airseam (file version {file}, this one knows up to {known})</source>
+        <translation>sie stammt von einem neueren Airseam (Dateiversion {file}, dieses kennt bis {known})</translation>
+    </message>
+    <message>
+        <source>it exists already, open it or choose another name</source>
+        <translation>sie ist schon da, öffnen Sie sie oder wählen Sie einen anderen Namen</translation>
+    </message>
+    <message>
+        <source>it was opened for reading only</source>
+        <translation>sie wurde nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+        <source>it is no job, or damaged ({reason})</source>
+        <translation>es ist kein Auftrag, oder beschädigt ({reason})</translation>
+    </message>
+    <message>
+        <source>a {format} that this version knows is needed ({reason})</source>
+        <translation>ein {format}, das diese Version kennt, ist nötig ({reason})</translation>
+    </message>
+    <message>
+        <source>the disk does not take it</source>
+        <translation>der Datenträger nimmt ihn nicht an</translation>
+    </message>
+    <message>
+        <source>the copy cannot be written ({reason})</source>
+        <translation>die Kopie kann nicht geschrieben werden ({reason})</translation>
+    </message>
+    <message>
+        <source>another folder than that of the job is needed</source>
+        <translation>ein anderer Ordner als der des Auftrags ist nötig</translation>
+    </message>
+    <message>
+        <source>a PNG or JPEG picture is needed</source>
+        <translation>ein PNG- oder JPEG-Bild ist nötig</translation>
+    </message>
+    <message>
+        <source>a whole PNG or JPEG picture is needed ({reason})</source>
+        <translation>ein vollständiges PNG- oder JPEG-Bild ist nötig ({reason})</translation>
+    </message>
+    <message>
+        <source>a PNG or JPEG picture of at most {size} MiB is needed</source>
+        <translation>ein PNG- oder JPEG-Bild von höchstens {size} MiB ist nötig</translation>
+    </message>
+    <message>
+        <source>&quot;{format}&quot; is needed</source>
+        <translation>„{format}“ ist nötig</translation>
+    </message>
+    <message>
+        <source>a TOML text file is needed ({reason})</source>
+        <translation>eine TOML-Textdatei ist nötig ({reason})</translation>
+    </message>
+    <message>
+        <source>a TOML text file in UTF-8 is needed</source>
+        <translation>eine TOML-Textdatei in UTF-8 ist nötig</translation>
+    </message>
+    <message>
+        <source>a TOML table is needed ({reason})</source>
+        <translation>eine TOML-Tabelle ist nötig ({reason})</translation>
+    </message>
+    <message>
+        <source>a table is needed</source>
+        <translation>eine Tabelle ist nötig</translation>
+    </message>
+    <message>
+        <source>tables [[{name}]] are needed</source>
+        <translation>Tabellen [[{name}]] sind nötig</translation>
+    </message>
+    <message>
+        <source>at least one [[{name}]] table is needed</source>
+        <translation>mindestens eine Tabelle [[{name}]] ist nötig</translation>
+    </message>
+    <message>
+        <source>the keys are: {names}</source>
+        <translation>die Schlüssel sind: {names}</translation>
+    </message>
+    <message>
+        <source>the keys here are: {names}</source>
+        <translation>die Schlüssel sind hier: {names}</translation>
+    </message>
+    <message>
+        <source>what was written does not read back alike</source>
+        <translation>was geschrieben wurde, liest sich nicht gleich zurück</translation>
+    </message>
+    <message>
+        <source>texts of whole characters are needed</source>
+        <translation>Texte aus ganzen Zeichen sind nötig</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>keine Berechtigung</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>kein Platz mehr auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>Dateisystem schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Ein-/Ausgabefehler</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>kein Ordner</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>Datei ist schon da</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>Dateiname zu lang</translation>
+    </message>
+    <message>
+        <source>job file</source>
+        <translation>Auftragsdatei</translation>
+    </message>
+    <message>
+        <source>issued report</source>
+        <translation>ausgestellter Bericht</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>unterschrieben von</translation>
+    </message>
+    <message>
+        <source>backup folder</source>
+        <translation>Sicherungsordner</translation>
+    </message>
+    <message>
+        <source>number pattern</source>
+        <translation>Nummernmuster</translation>
+    </message>
+    <message>
+        <source>name pattern</source>
+        <translation>Namensmuster</translation>
+    </message>
+    <message>
+        <source>opening text</source>
+        <translation>Einleitungstext</translation>
+    </message>
+    <message>
+        <source>closing text</source>
+        <translation>Schlusstext</translation>
+    </message>
+    <message>
+        <source>name of the office</source>
+        <translation>Name des Büros</translation>
+    </message>
+    <message>
+        <source>usual signer</source>
+        <translation>üblicher Unterzeichner</translation>
+    </message>
+    <message>
+        <source>next number</source>
+        <translation>nächste Nummer</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>clipboard</source>
+        <translation>Zwischenablage</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>system</source>
+        <translation>System</translation>
+    </message>
+    <message>
+        <source>adjoins</source>
+        <translation>grenzt an</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>schemes</source>
+        <translation>Programme</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>Korrektur</translation>
+    </message>
+    <message>
+        <source>calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>calibration date</source>
+        <translation>Kalibrierdatum</translation>
+    </message>
+    <message>
+        <source>due date</source>
+        <translation>fällig am</translation>
+    </message>
+    <message>
+        <source>day of the correction</source>
+        <translation>Tag der Korrektur</translation>
+    </message>
+    <message>
+        <source>lower end</source>
+        <translation>unteres Ende</translation>
+    </message>
+    <message>
+        <source>upper end</source>
+        <translation>oberes Ende</translation>
+    </message>
+    <message>
+        <source>air density</source>
+        <translation>Luftdichte</translation>
+    </message>
+    <message>
+        <source>line {line}, {what}</source>
+        <translation>Zeile {line}, {what}</translation>
+    </message>
+    <message>
+        <source>line {line}</source>
+        <translation>Zeile {line}</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>Volumenstrom</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>first gauge</source>
+        <translation>erstes Messgerät</translation>
+    </message>
+    <message>
+        <source>second gauge</source>
+        <translation>zweites Messgerät</translation>
+    </message>
+    <message>
+        <source>readings of the {gauge}</source>
+        <translation>Messwerte: {gauge}</translation>
+    </message>
+    <message>
+        <source>typed gauge</source>
+        <translation>eingegebenes Messgerät</translation>
+    </message>
+    <message>
+        <source>phone page</source>
+        <translation>Telefonseite</translation>
+    </message>
+    <message>
+        <source>zone pressure after</source>
+        <translation>Zonendruck danach</translation>
+    </message>
+    <message>
+        <source>flow before</source>
+        <translation>Volumenstrom vorher</translation>
+    </message>
+    <message>
+        <source>flow after</source>
+        <translation>Volumenstrom nachher</translation>
+    </message>
+    <message>
+        <source>zone_pa with the hole</source>
+        <translation>Zonendruck mit dem Loch</translation>
+    </message>
+    <message>
+        <source>zone_pa</source>
+        <translation>Zonendruck</translation>
+    </message>
+    <message>
+        <source>house_pa</source>
+        <translation>Hausdruck</translation>
+    </message>
+    <message>
+        <source>garage_pa with the door open</source>
+        <translation>Garagendruck bei offener Tür</translation>
+    </message>
+    <message>
+        <source>Port of {name}</source>
+        <translation>Anschluss von {name}</translation>
+    </message>
+    <message>
+        <source>Flow range</source>
+        <translation>Messbereich</translation>
+    </message>
+    <message>
+        <source>flow range {name}</source>
+        <translation>Messbereich {name}</translation>
+    </message>
+    <message>
         <source>{field} of “{name}”</source>
         <translation>{field} von „{name}“</translation>
+    </message>
+    <message>
+        <source>Upper end</source>
+        <translation>Oberes Ende</translation>
+    </message>
+    <message>
+        <source>check of the hoses</source>
+        <translation>Prüfung der Schläuche</translation>
+    </message>
+    <message>
+        <source>the name of who signs is needed</source>
+        <translation>der Name dessen, der unterschreibt, ist nötig</translation>
+    </message>
+    <message>
+        <source>say why it is issued again</source>
+        <translation>sagen Sie, warum er erneut ausgestellt wird</translation>
+    </message>
+    <message>
+        <source>a test that was made to find leaks has none</source>
+        <translation>eine Messung zur Leckagesuche hat keine</translation>
+    </message>
+    <message>
+        <source>another report of this job has it: choose another one</source>
+        <translation>ein anderer Bericht dieses Auftrags hat sie: wählen Sie eine andere</translation>
+    </message>
+    <message>
+        <source>it is still being recorded</source>
+        <translation>sie wird noch aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>the number of a test is needed, there are: {names}</source>
+        <translation>die Nummer einer Messung ist nötig, es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>the number of a window is needed, there are: {names}</source>
+        <translation>die Nummer eines Zeitfensters ist nötig, es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>the number of a leak is needed, there are: {names}</source>
+        <translation>die Nummer einer Leckage ist nötig, es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>its number in the job is needed, there are: {names}</source>
+        <translation>seine Nummer im Auftrag ist nötig, es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>an id of the register is needed; there are: {names}</source>
+        <translation>eine Kennung aus dem Verzeichnis ist nötig; es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>its file is not the one that was issued</source>
+        <translation>seine Datei ist nicht die ausgestellte</translation>
+    </message>
+    <message>
+        <source>revision {number} is the next one of this report</source>
+        <translation>Revision {number} ist die nächste dieses Berichts</translation>
+    </message>
+    <message>
+        <source>say why the geometry is kept or was changed</source>
+        <translation>sagen Sie, warum die Geometrie gesichert wird oder geändert wurde</translation>
+    </message>
+    <message>
+        <source>there is none of this number</source>
+        <translation>unter dieser Nummer gibt es keines</translation>
+    </message>
+    <message>
+        <source>there is nothing new to keep</source>
+        <translation>es gibt nichts Neues zu sichern</translation>
+    </message>
+    <message>
+        <source>a test that was cut short is needed (state of this one: {state})</source>
+        <translation>eine abgebrochene Messung ist nötig (Zustand dieser: {state})</translation>
+    </message>
+    <message>
+        <source>say why the point is struck</source>
+        <translation>sagen Sie, warum der Punkt gestrichen wird</translation>
+    </message>
+    <message>
+        <source>it is being recorded, strike there</source>
+        <translation>er wird gerade aufgezeichnet, streichen Sie dort</translation>
+    </message>
+    <message>
+        <source>say what changed on site since the test before</source>
+        <translation>sagen Sie, was sich auf der Baustelle seit der vorigen Messung geändert hat</translation>
+    </message>
+    <message>
+        <source>there is no test in it yet</source>
+        <translation>es ist noch keine Messung darin</translation>
+    </message>
+    <message>
+        <source>a test has at most {count} bytes</source>
+        <translation>eine Messung hat höchstens {count} Byte</translation>
+    </message>
+    <message>
+        <source>say which fans are on and which doors are open</source>
+        <translation>sagen Sie, welche Lüfter laufen und welche Türen offen sind</translation>
+    </message>
+    <message>
+        <source>one of {names}, each of its kind, is needed</source>
+        <translation>eines von {names}, jedes in seiner Art, ist nötig</translation>
+    </message>
+    <message>
+        <source>one test at a time</source>
+        <translation>eine Messung auf einmal</translation>
+    </message>
+    <message>
+        <source>a pressure is held where the program reads the gauges</source>
+        <translation>ein Druck wird gehalten, wo das Programm die Messgeräte liest</translation>
+    </message>
+    <message>
+        <source>at least one run with a point that is not struck is needed</source>
+        <translation>mindestens ein Lauf mit einem nicht gestrichenen Punkt ist nötig</translation>
+    </message>
+    <message>
+        <source>a {role} needs at least one usable reading</source>
+        <translation>{role} braucht mindestens einen brauchbaren Messwert</translation>
+    </message>
+    <message>
+        <source>a line needs pressures that differ more</source>
+        <translation>eine Gerade braucht Drücke, die sich mehr unterscheiden</translation>
+    </message>
+    <message>
+        <source>with the zero-flow pressure taken off, pressures {side} 0 Pa are needed, and no point has one</source>
+        <translation>nach Abzug der natürlichen Druckdifferenz sind Drücke {side} 0 Pa nötig, und kein Punkt hat einen</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unter</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>über</translation>
+    </message>
+    <message>
+        <source>at least {count} {what} needed</source>
+        <translation>mindestens {count} {what} nötig</translation>
+    </message>
+    <message>
+        <source>the fit {name} needs a zero-flow record</source>
+        <translation>die Ausgleichung {name} braucht eine Nullmessung</translation>
+    </message>
+    <message>
+        <source>the fit {name} weighs points by the spread of their readings</source>
+        <translation>die Ausgleichung {name} gewichtet Punkte nach der Streuung ihrer Messwerte</translation>
+    </message>
+    <message>
+        <source>two regimes need at least {count} points</source>
+        <translation>zwei Zustände brauchen mindestens {count} Punkte</translation>
+    </message>
+    <message>
+        <source>different pressures are needed before or after the change</source>
+        <translation>vor oder nach der Änderung sind verschiedene Drücke nötig</translation>
+    </message>
+    <message>
+        <source>pressures and flows above 0 are needed</source>
+        <translation>Drücke und Volumenströme über 0 sind nötig</translation>
+    </message>
+    <message>
+        <source>two stations are needed, at pressures that differ by a factor of {factor} at least</source>
+        <translation>zwei Druckstufen sind nötig, deren Drücke sich mindestens um den Faktor {factor} unterscheiden</translation>
+    </message>
+    <message>
+        <source>one run, or one in each direction, is needed</source>
+        <translation>ein Lauf, oder einer in jeder Richtung, ist nötig</translation>
+    </message>
+    <message>
+        <source>only one run in each direction is allowed</source>
+        <translation>nur ein Lauf je Richtung ist erlaubt</translation>
+    </message>
+    <message>
+        <source>one for each of the {count} points is needed</source>
+        <translation>einer für jeden der {count} Punkte ist nötig</translation>
+    </message>
+    <message>
+        <source>at least one reading is needed</source>
+        <translation>mindestens ein Messwert ist nötig</translation>
+    </message>
+    <message>
+        <source>a mean between those of the negative and the positive readings, {low} and {high}, is needed</source>
+        <translation>ein Mittel zwischen dem der negativen und dem der positiven Messwerte, {low} und {high}, ist nötig</translation>
+    </message>
+    <message>
+        <source>a test with a leakage line is needed to compare it</source>
+        <translation>zum Vergleichen ist eine Messung mit Leckagegerade nötig</translation>
+    </message>
+    <message>
+        <source>a part of both tests is needed (there are: {names})</source>
+        <translation>ein Teil beider Messungen ist nötig (es gibt: {names})</translation>
+    </message>
+    <message>
+        <source>a value above 0 with an interval is needed</source>
+        <translation>ein Wert über 0 mit Intervall ist nötig</translation>
+    </message>
+    <message>
+        <source>a window closes only inside a run</source>
+        <translation>ein Zeitfenster schließt nur in einem Lauf</translation>
+    </message>
+    <message>
+        <source>this temperature is needed, and the rig does not measure it</source>
+        <translation>diese Temperatur ist nötig, und der Messaufbau misst sie nicht</translation>
+    </message>
+    <message>
+        <source>it is complete: there is nothing to go on with</source>
+        <translation>sie ist vollständig: es gibt nichts fortzusetzen</translation>
+    </message>
+    <message>
+        <source>a pressure was held: hold it again instead</source>
+        <translation>es wurde ein Druck gehalten: halten Sie ihn stattdessen erneut</translation>
+    </message>
+    <message>
+        <source>nothing had been read yet: start the test instead</source>
+        <translation>es war noch nichts gemessen: beginnen Sie stattdessen die Messung</translation>
+    </message>
+    <message>
+        <source>the test was begun with other {what}: connect those, or start a new test</source>
+        <translation>die Messung wurde mit anderen Dingen begonnen ({what}): verbinden Sie diese, oder beginnen Sie eine neue Messung</translation>
+    </message>
+    <message>
+        <source>flow ranges</source>
+        <translation>Messbereiche</translation>
+    </message>
+    <message>
+        <source>instruments</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>fans</source>
+        <translation>Gebläse</translation>
+    </message>
+    <message>
+        <source>shutter</source>
+        <translation>Verschluss</translation>
+    </message>
+    <message>
+        <source>corrections of gauges</source>
+        <translation>Korrekturen der Messgeräte</translation>
+    </message>
+    <message>
+        <source>its newest test has to be one that was cut short: there is nothing to go on with</source>
+        <translation>seine neueste Messung muss eine abgebrochene sein: es gibt nichts fortzusetzen</translation>
+    </message>
+    <message>
+        <source>the safety answers now allow to pressurize only; the rest of this test depressurizes</source>
+        <translation>die Sicherheitsantworten erlauben jetzt nur Überdruck; der Rest dieser Messung ist Unterdruck</translation>
+    </message>
+    <message>
+        <source>a test with readings is needed</source>
+        <translation>eine Messung mit Messwerten ist nötig</translation>
+    </message>
+    <message>
+        <source>a test that has ended, with readings, is needed</source>
+        <translation>eine beendete Messung mit Messwerten ist nötig</translation>
+    </message>
+    <message>
+        <source>its runs were recorded on different clocks: play one of its own</source>
+        <translation>ihre Läufe wurden nach verschiedenen Uhren aufgezeichnet: spielen Sie einen allein ab</translation>
+    </message>
+    <message>
+        <source>a test with an n50 is needed: give the volume</source>
+        <translation>eine Messung mit n50 ist nötig: geben Sie das Volumen an</translation>
+    </message>
+    <message>
+        <source>a report of no test needs an answer that forbids it</source>
+        <translation>ein Bericht ohne Messung braucht eine Antwort, die sie verbietet</translation>
+    </message>
+    <message>
+        <source>there is nothing to hand out</source>
+        <translation>es gibt nichts auszuhändigen</translation>
+    </message>
+    <message>
+        <source>nothing was marked as sealed on it</source>
+        <translation>an diesem Tag wurde nichts als abgedichtet markiert</translation>
+    </message>
+    <message>
+        <source>mark it as done first</source>
+        <translation>markieren Sie sie zuerst als fertig</translation>
+    </message>
+    <message>
+        <source>mark first that the sealing starts</source>
+        <translation>markieren Sie zuerst, dass das Abdichten beginnt</translation>
+    </message>
+    <message>
+        <source>{low} to {high} Pa can be held</source>
+        <translation>{low} bis {high} Pa können gehalten werden</translation>
+    </message>
+    <message>
+        <source>the expected air change needs it</source>
+        <translation>der erwartete Luftwechsel braucht es</translation>
+    </message>
+    <message>
+        <source>paste or type the points of one direction at least</source>
+        <translation>fügen Sie die Punkte mindestens einer Richtung ein, oder tippen Sie sie</translation>
+    </message>
+    <message>
+        <source>at least one direction with points is needed</source>
+        <translation>mindestens eine Richtung mit Punkten ist nötig</translation>
+    </message>
+    <message>
+        <source>lines are needed: {columns}</source>
+        <translation>Zeilen sind nötig: {columns}</translation>
+    </message>
+    <message>
+        <source>lines with tabs between are needed: {columns}</source>
+        <translation>Zeilen mit Tabulatoren dazwischen sind nötig: {columns}</translation>
+    </message>
+    <message>
+        <source>the columns are {columns}</source>
+        <translation>die Spalten sind {columns}</translation>
+    </message>
+    <message>
+        <source>pressure in Pa, flow</source>
+        <translation>Druck in Pa, Volumenstrom</translation>
+    </message>
+    <message>
+        <source>name, floor area, height, volume</source>
+        <translation>Name, Grundfläche, Höhe, Volumen</translation>
+    </message>
+    <message>
+        <source>name, area, adjoins</source>
+        <translation>Name, Fläche, grenzt an</translation>
+    </message>
+    <message>
+        <source>two numbers are needed: {columns}</source>
+        <translation>zwei Zahlen sind nötig: {columns}</translation>
+    </message>
+    <message>
+        <source>more than 0 is needed</source>
+        <translation>mehr als 0 ist nötig</translation>
+    </message>
+    <message>
+        <source>more than {low} Pa is needed</source>
+        <translation>mehr als {low} Pa ist nötig</translation>
+    </message>
+    <message>
+        <source>more than 0 and at most {high} Pa is allowed</source>
+        <translation>mehr als 0 und höchstens {high} Pa sind erlaubt</translation>
+    </message>
+    <message>
+        <source>more than 0 and at most {high} s is allowed</source>
+        <translation>mehr als 0 und höchstens {high} s sind erlaubt</translation>
+    </message>
+    <message>
+        <source>a test with pressurizing has no negative pressures</source>
+        <translation>eine Messung mit Überdruck hat keine negativen Drücke</translation>
+    </message>
+    <message>
+        <source>a flow above 0 is needed</source>
+        <translation>ein Volumenstrom über 0 ist nötig</translation>
+    </message>
+    <message>
+        <source>each from {low} to {high} Pa; the fan is stopped at 80 Pa</source>
+        <translation>jeder von {low} bis {high} Pa; das Gebläse wird bei 80 Pa angehalten</translation>
+    </message>
+    <message>
+        <source>{fewest} to {most} pressures with spaces between are needed</source>
+        <translation>{fewest} bis {most} Drücke mit Leerzeichen dazwischen sind nötig</translation>
+    </message>
+    <message>
+        <source>“{checked}”, or why it is left out, is needed</source>
+        <translation>„{checked}“, oder warum sie entfällt, ist nötig</translation>
+    </message>
+    <message>
+        <source>the pressure of the zone with the hole is needed</source>
+        <translation>der Druck der Zone mit dem Loch ist nötig</translation>
+    </message>
+    <message>
+        <source>the fan flow before and after is needed, at the same house pressure</source>
+        <translation>der Gebläsestrom vorher und nachher ist nötig, beim selben Hausdruck</translation>
+    </message>
+    <message>
+        <source>a pressure between 0 and that of the house, {high} Pa, is needed</source>
+        <translation>ein Druck zwischen 0 und dem des Hauses, {high} Pa, ist nötig</translation>
+    </message>
+    <message>
+        <source>a pressure below that of the house, {high} Pa, is needed</source>
+        <translation>ein Druck unter dem des Hauses, {high} Pa, ist nötig</translation>
+    </message>
+    <message>
+        <source>a pressure from 0 to below that with the door closed, {high} Pa, is needed</source>
+        <translation>ein Druck von 0 bis unter den bei geschlossener Tür, {high} Pa, ist nötig</translation>
+    </message>
+    <message>
+        <source>with the guard at most the flow without it, {flow}, is possible</source>
+        <translation>mit Schutzdruck ist höchstens der Volumenstrom ohne ihn, {flow}, möglich</translation>
+    </message>
+    <message>
+        <source>the port of the instrument is needed</source>
+        <translation>der Anschluss des Geräts ist nötig</translation>
+    </message>
+    <message>
+        <source>the calibration of the fitted range is needed</source>
+        <translation>die Kalibrierung des eingesetzten Bereichs ist nötig</translation>
+    </message>
+    <message>
+        <source>a number from the calibration sheet is needed</source>
+        <translation>eine Zahl vom Kalibrierblatt ist nötig</translation>
+    </message>
+    <message>
+        <source>the channels of profile {profile} are: {names}</source>
+        <translation>die Kanäle des Profils {profile} sind: {names}</translation>
+    </message>
+    <message>
+        <source>channels of {name}</source>
+        <translation>Kanäle von {name}</translation>
+    </message>
+    <message>
+        <source>profile of {name}</source>
+        <translation>Profil von {name}</translation>
+    </message>
+    <message>
+        <source>the name of a fan drive is needed; that instrument is a gauge</source>
+        <translation>der Name eines Gebläseantriebs ist nötig; dieses Gerät ist ein Messgerät</translation>
+    </message>
+    <message>
+        <source>instrument {name} is a fan drive: name it here</source>
+        <translation>Gerät {name} ist ein Gebläseantrieb: nennen Sie ihn hier</translation>
+    </message>
+    <message>
+        <source>one of this rig&apos;s is needed: {names}</source>
+        <translation>einer dieses Messaufbaus ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>there are none</source>
+        <translation>es gibt keine</translation>
+    </message>
+    <message>
+        <source>a zone of {rig} is needed: {names}</source>
+        <translation>eine Zone von {rig} ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>one channel needs &quot;{role}&quot;</source>
+        <translation>ein Kanal braucht „{role}“</translation>
+    </message>
+    <message>
+        <source>one channel needs &quot;{role}&quot; or &quot;{other}&quot;</source>
+        <translation>ein Kanal braucht „{role}“ oder „{other}“</translation>
+    </message>
+    <message>
+        <source>a drive needs gauges that the program reads itself; without it a person turns the fan</source>
+        <translation>ein Antrieb braucht Messgeräte, die das Programm selbst liest; ohne ihn dreht eine Person am Gebläse</translation>
+    </message>
+    <message>
+        <source>where the envelope pressure is typed, the flow has to be typed too</source>
+        <translation>wo die Druckdifferenz eingegeben wird, muss es auch der Volumenstrom sein</translation>
+    </message>
+    <message>
+        <source>of a gauge that is typed only one can be used</source>
+        <translation>von eingegebenen Messgeräten kann nur eines benutzt werden</translation>
+    </message>
+    <message>
+        <source>only a simulated rig may run faster than real time</source>
+        <translation>nur ein simulierter Messaufbau darf schneller als die Zeit laufen</translation>
+    </message>
+    <message>
+        <source>at most {count} fans blow together</source>
+        <translation>höchstens {count} Gebläse blasen zusammen</translation>
+    </message>
+    <message>
+        <source>a list of names of fan drives is needed</source>
+        <translation>eine Liste von Namen von Gebläseantrieben ist nötig</translation>
+    </message>
+    <message>
+        <source>beside fans it can only be the first of them, {name}</source>
+        <translation>neben Gebläsen kann es nur das erste davon sein, {name}</translation>
+    </message>
+    <message>
+        <source>a table of fan = flow range is needed</source>
+        <translation>eine Tabelle Gebläse = Messbereich ist nötig</translation>
+    </message>
+    <message>
+        <source>a table of zone = name is needed, with {names}</source>
+        <translation>eine Tabelle Zone = Name ist nötig, mit {names}</translation>
+    </message>
+    <message>
+        <source>a table of channel = role is needed</source>
+        <translation>eine Tabelle Kanal = Aufgabe ist nötig</translation>
+    </message>
+    <message>
+        <source>a rig file has at most {count} bytes</source>
+        <translation>eine Messaufbau-Datei hat höchstens {count} Byte</translation>
+    </message>
+    <message>
+        <source>the name of a flow range is needed; there are: {names}</source>
+        <translation>der Name eines Messbereichs ist nötig; es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>the name of an instrument is needed; there are: {names}</source>
+        <translation>der Name eines Geräts ist nötig; es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>the fans beyond the first are: {names}</source>
+        <translation>die Gebläse nach dem ersten sind: {names}</translation>
+    </message>
+    <message>
+        <source>the zones are: {names}</source>
+        <translation>die Zonen sind: {names}</translation>
+    </message>
+    <message>
+        <source>a role is needed, one of: {names}</source>
+        <translation>eine Aufgabe ist nötig, eine von: {names}</translation>
+    </message>
+    <message>
+        <source>role is {role}: its readings are not typed</source>
+        <translation>Aufgabe ist {role}: ihre Messwerte werden nicht eingegeben</translation>
+    </message>
+    <message>
+        <source>a table that holds for both signs gives 0 at 0; for an offset give negative pressures too</source>
+        <translation>eine Tabelle, die für beide Vorzeichen gilt, gibt 0 bei 0; für einen Versatz geben Sie auch negative Drücke an</translation>
+    </message>
+    <message>
+        <source>at least two points are needed</source>
+        <translation>mindestens zwei Punkte sind nötig</translation>
+    </message>
+    <message>
+        <source>at {shown} Pa a true pressure within {most} Pa of it is needed</source>
+        <translation>bei {shown} Pa ist ein wahrer Druck nötig, der höchstens {most} Pa davon abweicht</translation>
+    </message>
+    <message>
+        <source>shown and true pressures that both rise are needed</source>
+        <translation>angezeigte und wahre Drücke, die beide steigen, sind nötig</translation>
+    </message>
+    <message>
+        <source>pressures and flows above 0 that both rise</source>
+        <translation>Drücke und Volumenströme über 0, die beide steigen</translation>
+    </message>
+    <message>
+        <source>a range within the table, {low} to {high} Pa, is needed</source>
+        <translation>ein Bereich innerhalb der Tabelle, {low} bis {high} Pa, ist nötig</translation>
+    </message>
+    <message>
+        <source>the flow has to rise from {low} to {high} Pa, above 0</source>
+        <translation>der Volumenstrom muss von {low} bis {high} Pa steigen, über 0</translation>
+    </message>
+    <message>
+        <source>one for all channels, or one for each, is needed</source>
+        <translation>eine für alle Kanäle, oder eine für jeden, ist nötig</translation>
+    </message>
+    <message>
+        <source>a coefficient above 0 and an exponent of 0 to 1</source>
+        <translation>ein Koeffizient über 0 und ein Exponent von 0 bis 1</translation>
+    </message>
+    <message>
+        <source>coefficient; exponent of 0 to 1, such as 183; 0.5</source>
+        <translation>Koeffizient; Exponent von 0 bis 1, etwa 183; 0,5</translation>
+    </message>
+    <message>
+        <source>pairs are needed, such as 10 580; 20 820</source>
+        <translation>Paare sind nötig, etwa 10 580; 20 820</translation>
+    </message>
+    <message>
+        <source>numbers are needed: {what}</source>
+        <translation>Zahlen sind nötig: {what}</translation>
+    </message>
+    <message>
+        <source>a name and its months are needed, such as North 24; South 60</source>
+        <translation>ein Name und seine Monate sind nötig, etwa North 24; South 60</translation>
+    </message>
+    <message>
+        <source>a pair {pair} is needed</source>
+        <translation>ein Paar {pair} ist nötig</translation>
+    </message>
+    <message>
+        <source>a table of scheme = months is needed</source>
+        <translation>eine Tabelle Programm = Monate ist nötig</translation>
+    </message>
+    <message>
+        <source>a list of [Pa, Pa, allowed Pa] is needed</source>
+        <translation>eine Liste von [Pa, Pa, erlaubte Pa] ist nötig</translation>
+    </message>
+    <message>
+        <source>three numbers [Pa, Pa, allowed Pa] are needed</source>
+        <translation>drei Zahlen [Pa, Pa, erlaubte Pa] sind nötig</translation>
+    </message>
+    <message>
+        <source>another gauge than the first is needed</source>
+        <translation>ein anderes Messgerät als das erste ist nötig</translation>
+    </message>
+    <message>
+        <source>{count} pressures or more are needed, one of them near zero</source>
+        <translation>{count} Drücke oder mehr sind nötig, einer davon nahe null</translation>
+    </message>
+    <message>
+        <source>{count} numbers or more are needed</source>
+        <translation>{count} Zahlen oder mehr sind nötig</translation>
+    </message>
+    <message>
+        <source>your name is needed, with 1 to {count} characters</source>
+        <translation>Ihr Name ist nötig, mit 1 bis {count} Zeichen</translation>
+    </message>
+    <message>
+        <source>no class answers there; ask the trainer for host and port</source>
+        <translation>dort antwortet keine Klasse; fragen Sie die Lehrkraft nach Adresse und Anschluss</translation>
+    </message>
+    <message>
+        <source>host and port are needed, such as 192.168.1.20:4000</source>
+        <translation>Adresse und Anschluss sind nötig, etwa 192.168.1.20:4000</translation>
+    </message>
+    <message>
+        <source>a port from 1 to {most} is needed behind the host</source>
+        <translation>hinter der Adresse ist ein Anschluss von 1 bis {most} nötig</translation>
+    </message>
+    <message>
+        <source>nobody answers there ({reason})</source>
+        <translation>dort antwortet niemand ({reason})</translation>
+    </message>
+    <message>
+        <source>a private address of this machine is needed</source>
+        <translation>eine private Adresse dieses Rechners ist nötig</translation>
+    </message>
+    <message>
+        <source>this address cannot be listened at ({reason})</source>
+        <translation>an dieser Adresse kann nicht zugehört werden ({reason})</translation>
+    </message>
+    <message>
+        <source>at least one of each is needed</source>
+        <translation>mindestens eines von jedem ist nötig</translation>
+    </message>
+    <message>
+        <source>point at one number of the line at least</source>
+        <translation>zeigen Sie auf mindestens eine Zahl der Zeile</translation>
+    </message>
+    <message>
+        <source>point at one register at least</source>
+        <translation>zeigen Sie auf mindestens ein Register</translation>
+    </message>
+    <message>
+        <source>there is no number at place {place} of the line</source>
+        <translation>an Stelle {place} der Zeile steht keine Zahl</translation>
+    </message>
+    <message>
+        <source>the number {place} is {name} already</source>
+        <translation>die Zahl {place} ist schon {name}</translation>
+    </message>
+    <message>
+        <source>letters, digits and _ are needed, not {text}</source>
+        <translation>Buchstaben, Ziffern und _ sind nötig, nicht {text}</translation>
+    </message>
+    <message>
+        <source>letters, digits, - and _ are needed, not {text}</source>
+        <translation>Buchstaben, Ziffern, - und _ sind nötig, nicht {text}</translation>
+    </message>
+    <message>
+        <source>a profile of this id is there already: choose another id</source>
+        <translation>ein Profil dieser Kennung gibt es schon: wählen Sie eine andere</translation>
+    </message>
+    <message>
+        <source>all numbers of two registers have to be in one order</source>
+        <translation>alle Zahlen aus zwei Registern müssen dieselbe Reihenfolge haben</translation>
+    </message>
+    <message>
+        <source>all registers have to be input or all holding registers</source>
+        <translation>alle Register müssen Eingangs- oder alle Halteregister sein</translation>
+    </message>
+    <message>
+        <source>at most {most} registers are read at once, not {count}</source>
+        <translation>höchstens {most} Register werden auf einmal gelesen, nicht {count}</translation>
     </message>
     <message>
         <source>flow range</source>
@@ -3493,7 +6357,7 @@
     </message>
     <message>
         <source>Targets</source>
-        <translation>Druckstufen</translation>
+        <translation>Zieldrücke</translation>
     </message>
     <message>
         <source>Check of the hoses</source>
@@ -3710,6 +6574,10 @@
     <message>
         <source>4  Close the hole. The result stands below.</source>
         <translation>4  Schließen Sie das Loch. Das Ergebnis steht unten.</translation>
+    </message>
+    <message>
+        <source>{sentence} Read again.</source>
+        <translation>{sentence} Lesen Sie noch einmal ab.</translation>
     </message>
     <message>
         <source>{name}, wanted now</source>
@@ -5714,6 +8582,966 @@
     <message>
         <source>no stage</source>
         <translation>ohne Bauphase</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}: {allowed}</source>
+        <translation>{field} ist {shown}: {allowed}</translation>
+    </message>
+    <message>
+        <source>{name} is not connected yet: {port} has not been opened.</source>
+        <translation>{name} ist noch nicht verbunden: {port} ist nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>{name}: the operating system does not come back from {port}. Unplug it.</source>
+        <translation>{name}: Das Betriebssystem kommt von {port} nicht zurück. Ziehen Sie den Stecker.</translation>
+    </message>
+    <message>
+        <source>The link to {name} failed by a fault of the program ({fault}).</source>
+        <translation>Die Verbindung zu {name} scheiterte an einem Fehler des Programms ({fault}).</translation>
+    </message>
+    <message>
+        <source>The link to {name} ended by a fault of the program ({kind}: {error}).</source>
+        <translation>Die Verbindung zu {name} endete durch einen Fehler des Programms ({kind}: {error}).</translation>
+    </message>
+    <message>
+        <source>The link to {name} on {port} is closed.</source>
+        <translation>Die Verbindung zu {name} an {port} ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>{port} is being opened.</source>
+        <translation>{port} wird geöffnet.</translation>
+    </message>
+    <message>
+        <source>{port} is open; {name} gets a moment to be ready.</source>
+        <translation>{port} ist offen; {name} bekommt einen Augenblick, um bereit zu sein.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends without being asked and does not stop.</source>
+        <translation>{name} an {port} sendet ungefragt und hört nicht auf.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} is asked who it is.</source>
+        <translation>{name} an {port} wird gefragt, wer es ist.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends replies that make no sense.</source>
+        <translation>{name} an {port} sendet Antworten ohne Sinn.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} does not answer.</source>
+        <translation>{name} an {port} antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} has gone silent.</source>
+        <translation>{name} an {port} ist verstummt.</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: another kind of instrument answers: &quot;{line}&quot;.</source>
+        <translation>{name} an {port}: Ein Gerät anderer Art antwortet: „{line}“.</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: number {serial} answers, expected was {expected}.</source>
+        <translation>{name} an {port}: Nummer {serial} antwortet, erwartet war {expected}.</translation>
+    </message>
+    <message>
+        <source>another kind of instrument answers: &quot;{line}&quot;</source>
+        <translation>ein Gerät anderer Art antwortet: „{line}“</translation>
+    </message>
+    <message>
+        <source>number {serial} answers, expected was {expected}</source>
+        <translation>Nummer {serial} antwortet, erwartet war {expected}</translation>
+    </message>
+    <message>
+        <source>Instrument {name} at {port}: {sentence}</source>
+        <translation>Gerät {name} an {port}: {sentence}</translation>
+    </message>
+    <message>
+        <source>it does not answer (state: {state})</source>
+        <translation>es antwortet nicht (Zustand: {state})</translation>
+    </message>
+    <message>
+        <source>{port} is not open.</source>
+        <translation>{port} ist nicht offen.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was read.</source>
+        <translation>{port} verschwand beim Lesen.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was read ({reason}).</source>
+        <translation>{port} verschwand beim Lesen ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was written to.</source>
+        <translation>{port} verschwand beim Schreiben.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was written to ({reason}).</source>
+        <translation>{port} verschwand beim Schreiben ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} does not take the bytes.</source>
+        <translation>{port} nimmt die Bytes nicht an.</translation>
+    </message>
+    <message>
+        <source>{port} does not open.</source>
+        <translation>{port} lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>{port} does not open ({reason}).</source>
+        <translation>{port} lässt sich nicht öffnen ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user.</source>
+        <translation>Dieser Benutzer darf {port} nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user: only its owner may (group {group}); whoever looks after this computer has to allow it.</source>
+        <translation>Dieser Benutzer darf {port} nicht öffnen: Nur der Besitzer darf es (Gruppe {group}); wer diesen Rechner betreut, muss es erlauben.</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user: it belongs to the group {group}. Run `{command}`, then log out and in.</source>
+        <translation>Dieser Benutzer darf {port} nicht öffnen: Er gehört der Gruppe {group}. Führen Sie `{command}` aus, melden Sie sich dann ab und wieder an.</translation>
+    </message>
+    <message>
+        <source>{port} is not there: adapter unplugged, or another name.</source>
+        <translation>{port} ist nicht da: Adapter abgezogen, oder ein anderer Name.</translation>
+    </message>
+    <message>
+        <source>{port} is no serial port.</source>
+        <translation>{port} ist kein serieller Anschluss.</translation>
+    </message>
+    <message>
+        <source>{port} is no port address: a name such as COM3 or /dev/ttyUSB0, or socket://HOST:PORT.</source>
+        <translation>{port} ist keine Adresse eines Anschlusses: ein Name wie COM3 oder /dev/ttyUSB0, oder socket://HOST:PORT.</translation>
+    </message>
+    <message>
+        <source>{port} does not answer: nothing listens there, or the address is wrong.</source>
+        <translation>{port} antwortet nicht: Dort hört niemand zu, oder die Adresse ist falsch.</translation>
+    </message>
+    <message>
+        <source>{port} is in use by another program, or was only just released.</source>
+        <translation>{port} wird von einem anderen Programm benutzt, oder wurde eben erst freigegeben.</translation>
+    </message>
+    <message>
+        <source>The ports could not be listed just now ({reason}); try again.</source>
+        <translation>Die Anschlüsse ließen sich eben nicht auflisten ({reason}); versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is no serial port on this machine.</source>
+        <translation>An diesem Rechner gibt es keinen seriellen Anschluss.</translation>
+    </message>
+    <message>
+        <source>There is no serial port on this machine. {advice}</source>
+        <translation>An diesem Rechner gibt es keinen seriellen Anschluss. {advice}</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, `journalctl -k -n 20` tells what the system sees; try another cable.</source>
+        <translation>Ist ein Adapter angesteckt, zeigt `journalctl -k -n 20`, was das System sieht; versuchen Sie ein anderes Kabel.</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, look under USB in the System Report; its driver may have to be allowed.</source>
+        <translation>Ist ein Adapter angesteckt, sehen Sie im Systembericht unter USB nach; sein Treiber muss vielleicht erlaubt werden.</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, the Device Manager shows it with a warning when its driver is missing; Windows Update fetches it, which needs a network.</source>
+        <translation>Ist ein Adapter angesteckt, zeigt ihn der Geräte-Manager mit einer Warnung, wenn sein Treiber fehlt; Windows Update holt ihn, wozu ein Netz nötig ist.</translation>
+    </message>
+    <message>
+        <source>The adapter that was {old} is now {new}.</source>
+        <translation>Der Adapter, der {old} war, ist jetzt {new}.</translation>
+    </message>
+    <message>
+        <source>{port} appeared and vanished again. {advice}</source>
+        <translation>{port} erschien und verschwand wieder. {advice}</translation>
+    </message>
+    <message>
+        <source>Try another cable and another socket, without a hub.</source>
+        <translation>Versuchen Sie ein anderes Kabel und eine andere Buchse, ohne Verteiler.</translation>
+    </message>
+    <message>
+        <source>On some systems the service for Braille displays takes the adapter: `journalctl -k -g brltty` shows it. Whoever looks after this computer can except the adapter there; people who read Braille need the service. Else try another cable.</source>
+        <translation>Auf manchen Systemen nimmt der Dienst für Braillezeilen den Adapter: `journalctl -k -g brltty` zeigt es. Wer diesen Rechner betreut, kann den Adapter dort ausnehmen; wer Braille liest, braucht den Dienst. Sonst versuchen Sie ein anderes Kabel.</translation>
+    </message>
+    <message>
+        <source>On some systems the service for Braille displays takes the adapter for {usb}: `journalctl -k -g brltty` shows it. Whoever looks after this computer can except the adapter there; people who read Braille need the service. Else try another cable.</source>
+        <translation>Auf manchen Systemen nimmt der Dienst für Braillezeilen den Adapter {usb}: `journalctl -k -g brltty` zeigt es. Wer diesen Rechner betreut, kann den Adapter dort ausnehmen; wer Braille liest, braucht den Dienst. Sonst versuchen Sie ein anderes Kabel.</translation>
+    </message>
+    <message>
+        <source>Nobody whom a profile knows answers. Is it switched on, and is there a profile for it?</source>
+        <translation>Niemand antwortet, den ein Profil kennt. Ist es eingeschaltet, und gibt es ein Profil dafür?</translation>
+    </message>
+    <message>
+        <source>It says “{line}”, which no profile knows.</source>
+        <translation>Es sagt „{line}“, was kein Profil kennt.</translation>
+    </message>
+    <message>
+        <source>{name}: many damaged messages on {port}. Look at speed and cable; or another program reads the same port.</source>
+        <translation>{name}: viele beschädigte Nachrichten an {port}. Sehen Sie nach Geschwindigkeit und Kabel; oder ein anderes Programm liest denselben Anschluss.</translation>
+    </message>
+    <message>
+        <source>The fan drive has not confirmed its communication time-out: stay at its switch.</source>
+        <translation>Der Gebläseantrieb hat seine Zeitüberwachung nicht bestätigt: Bleiben Sie an seinem Schalter.</translation>
+    </message>
+    <message>
+        <source>The fan drive does not turn to {direction}.</source>
+        <translation>Der Gebläseantrieb dreht nicht auf {direction}.</translation>
+    </message>
+    <message>
+        <source>none: this fan is turned by hand</source>
+        <translation>keine: dieses Gebläse wird von Hand gedreht</translation>
+    </message>
+    <message>
+        <source>{file}, line {line}: a table with commas is needed ({reason}).</source>
+        <translation>{file}, Zeile {line}: Eine Tabelle mit Kommas ist nötig ({reason}).</translation>
+    </message>
+    <message>
+        <source>{file}: there are no rows below the heading.</source>
+        <translation>{file}: Unter der Kopfzeile stehen keine Zeilen.</translation>
+    </message>
+    <message>
+        <source>{file}, row {row}: {column}: it goes back, from {from_s} to {to_s}.</source>
+        <translation>{file}, Zeile {row}: {column}: Sie läuft zurück, von {from_s} auf {to_s}.</translation>
+    </message>
+    <message>
+        <source>{file}: at most {count} rows a second can be played.</source>
+        <translation>{file}: Höchstens {count} Zeilen in der Sekunde können abgespielt werden.</translation>
+    </message>
+    <message>
+        <source>{file}, line 1: the heading needs {columns}; it reads “{heading}”.</source>
+        <translation>{file}, Zeile 1: Die Kopfzeile braucht {columns}; sie lautet „{heading}“.</translation>
+    </message>
+    <message>
+        <source>{time}, then channels of {names}, each once</source>
+        <translation>{time}, dann Kanäle aus {names}, jeder einmal</translation>
+    </message>
+    <message>
+        <source>{where}: {count} cells are needed, there are {found}.</source>
+        <translation>{where}: {count} Zellen sind nötig, da sind {found}.</translation>
+    </message>
+    <message>
+        <source>{where}: {column}: a number is needed, not “{text}”.</source>
+        <translation>{where}: {column}: Eine Zahl ist nötig, nicht „{text}“.</translation>
+    </message>
+    <message>
+        <source>{file}: a file of readings has at most {size} MB.</source>
+        <translation>{file}: Eine Datei mit Messwerten hat höchstens {size} MB.</translation>
+    </message>
+    <message>
+        <source>{file}: the recorded readings cannot be read ({reason}).</source>
+        <translation>{file}: Die aufgezeichneten Messwerte können nicht gelesen werden ({reason}).</translation>
+    </message>
+    <message>
+        <source>no text in UTF-8</source>
+        <translation>kein Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>channel is {channel}: one of these is needed: {names}</source>
+        <translation>Kanal ist {channel}: eines von diesen ist nötig: {names}</translation>
+    </message>
+    <message>
+        <source>{channel} is {value}: a number is needed</source>
+        <translation>{channel} ist {value}: eine Zahl ist nötig</translation>
+    </message>
+    <message>
+        <source>{name}: each value is the mean of {seconds} s.</source>
+        <translation>{name}: Jeder Wert ist das Mittel über {seconds} s.</translation>
+    </message>
+    <message>
+        <source>{name}: {bad} damaged messages of {count}.</source>
+        <translation>{name}: {bad} von {count} Nachrichten beschädigt.</translation>
+    </message>
+    <message>
+        <source>{name} was lost and found again {often}.</source>
+        <translation>{name} ging verloren und wurde wiedergefunden: {often}.</translation>
+    </message>
+    <message>
+        <source>1 time</source>
+        <translation>1-mal</translation>
+    </message>
+    <message>
+        <source>{count} times</source>
+        <translation>{count}-mal</translation>
+    </message>
+    <message>
+        <source>{name} has read {value} for {seconds} s: it may hang, or its hose is covered.</source>
+        <translation>{name} zeigt seit {seconds} s {value}: Es hängt vielleicht, oder sein Schlauch ist verdeckt.</translation>
+    </message>
+    <message>
+        <source>{name}: {lost} lost.</source>
+        <translation>{name}: {lost} verloren.</translation>
+    </message>
+    <message>
+        <source>{name}: {gaps}, the longest {seconds} s.</source>
+        <translation>{name}: {gaps}, die längste {seconds} s.</translation>
+    </message>
+    <message>
+        <source>{name}: {lost} lost, {gaps}, the longest {seconds} s.</source>
+        <translation>{name}: {lost} verloren, {gaps}, die längste {seconds} s.</translation>
+    </message>
+    <message>
+        <source>1 reading</source>
+        <translation>1 Messwert</translation>
+    </message>
+    <message>
+        <source>{count} readings</source>
+        <translation>{count} Messwerte</translation>
+    </message>
+    <message>
+        <source>1 gap</source>
+        <translation>1 Lücke</translation>
+    </message>
+    <message>
+        <source>{count} gaps</source>
+        <translation>{count} Lücken</translation>
+    </message>
+    <message>
+        <source>{name}: {rate} readings a second, {expected} are expected.</source>
+        <translation>{name}: {rate} Messwerte in der Sekunde, erwartet sind {expected}.</translation>
+    </message>
+    <message>
+        <source>{name}: the zero moved by {drift} Pa in {minutes} min.</source>
+        <translation>{name}: Der Nullpunkt wanderte um {drift} Pa in {minutes} min.</translation>
+    </message>
+    <message>
+        <source>Zero it again.</source>
+        <translation>Nullen Sie es erneut.</translation>
+    </message>
+    <message>
+        <source>{name}: battery {share}.</source>
+        <translation>{name}: Batterie {share}.</translation>
+    </message>
+    <message>
+        <source>Charge it soon.</source>
+        <translation>Laden Sie sie bald.</translation>
+    </message>
+    <message>
+        <source>It will not last a test.</source>
+        <translation>Sie reicht nicht für eine Messung.</translation>
+    </message>
+    <message>
+        <source>All {count} lines are read.</source>
+        <translation>Alle {count} Zeilen werden gelesen.</translation>
+    </message>
+    <message>
+        <source>The line is read.</source>
+        <translation>Die Zeile wird gelesen.</translation>
+    </message>
+    <message>
+        <source>{read} of {count} lines are read; the others look different and will be passed over.</source>
+        <translation>{read} von {count} Zeilen werden gelesen; die anderen sehen anders aus und werden übergangen.</translation>
+    </message>
+    <message>
+        <source>{port} is not listened to yet.</source>
+        <translation>{port} wird noch nicht zugehört.</translation>
+    </message>
+    <message>
+        <source>Listening at {settings}.</source>
+        <translation>Es wird zugehört mit {settings}.</translation>
+    </message>
+    <message>
+        <source>Nothing came from {port}. Is it switched on, does it send by itself, or has it to be asked?</source>
+        <translation>Von {port} kam nichts. Ist es eingeschaltet, sendet es von selbst, oder muss es gefragt werden?</translation>
+    </message>
+    <message>
+        <source>Bytes came from {port}, but nothing regular: it may not speak in lines of text, or the cable is bad.</source>
+        <translation>Von {port} kamen Bytes, aber nichts Regelmäßiges: Es spricht vielleicht nicht in Textzeilen, oder das Kabel ist schlecht.</translation>
+    </message>
+    <message>
+        <source>Regular lines at {settings}, {rate} a second.</source>
+        <translation>Regelmäßige Zeilen mit {settings}, {rate} in der Sekunde.</translation>
+    </message>
+    <message>
+        <source>{found} were read from unit {unit}.</source>
+        <translation>{found} wurden von Teilnehmer {unit} gelesen.</translation>
+    </message>
+    <message>
+        <source>{count} input registers</source>
+        <translation>{count} Eingangsregister</translation>
+    </message>
+    <message>
+        <source>{count} holding registers</source>
+        <translation>{count} Halteregister</translation>
+    </message>
+    <message>
+        <source>{port} is not read yet.</source>
+        <translation>{port} wird noch nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>Nobody answers on {port} as unit {unit}: look at speed, parity, the unit&apos;s number and the two wires.</source>
+        <translation>An {port} antwortet niemand als Teilnehmer {unit}: Sehen Sie nach Geschwindigkeit, Parität, Teilnehmernummer und den beiden Drähten.</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation>es fehlt</translation>
+    </message>
+    <message>
+        <source>not {value}</source>
+        <translation>nicht {value}</translation>
+    </message>
+    <message>
+        <source>a number too long to print</source>
+        <translation>eine Zahl, zu lang zum Zeigen</translation>
+    </message>
+    <message>
+        <source>a text in quotes is needed, {shown}</source>
+        <translation>ein Text in Anführungszeichen ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>a list of texts is needed, {shown}</source>
+        <translation>eine Liste von Texten ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>true or false is needed, {shown}</source>
+        <translation>wahr oder falsch ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>a number is needed, {shown}</source>
+        <translation>eine Zahl ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>a number {bounds} is needed, {shown}</source>
+        <translation>eine Zahl {bounds} ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>a whole number is needed, {shown}</source>
+        <translation>eine ganze Zahl ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>a whole number {bounds} is needed, {shown}</source>
+        <translation>eine ganze Zahl {bounds} ist nötig, {shown}</translation>
+    </message>
+    <message>
+        <source>greater than {low}</source>
+        <translation>größer als {low}</translation>
+    </message>
+    <message>
+        <source>at least {low}</source>
+        <translation>mindestens {low}</translation>
+    </message>
+    <message>
+        <source>at most {high}</source>
+        <translation>höchstens {high}</translation>
+    </message>
+    <message>
+        <source>one of these is needed: {names}; {shown}</source>
+        <translation>eines von diesen ist nötig: {names}; {shown}</translation>
+    </message>
+    <message>
+        <source>a regular expression is needed ({reason})</source>
+        <translation>ein regulärer Ausdruck ist nötig ({reason})</translation>
+    </message>
+    <message>
+        <source>the group (?P&lt;{group}&gt;...) is missing</source>
+        <translation>die Gruppe (?P&lt;{group}&gt;...) fehlt</translation>
+    </message>
+    <message>
+        <source>a table [{header}] is needed</source>
+        <translation>eine Tabelle [{header}] ist nötig</translation>
+    </message>
+    <message>
+        <source>unknown; the keys here are: {names}</source>
+        <translation>unbekannt; die Schlüssel sind hier: {names}</translation>
+    </message>
+    <message>
+        <source>brackets nested too deeply</source>
+        <translation>Klammern zu tief geschachtelt</translation>
+    </message>
+    <message>
+        <source>no such file; the shipped ones are: {names}</source>
+        <translation>keine solche Datei; mitgeliefert sind: {names}</translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8 is needed</source>
+        <translation>eine Textdatei in UTF-8 ist nötig</translation>
+    </message>
+    <message>
+        <source>a gauge needs at least one [[channel]]</source>
+        <translation>ein Messgerät braucht mindestens ein [[channel]]</translation>
+    </message>
+    <message>
+        <source>a gauge has either a table [poll] or a table [stream]</source>
+        <translation>ein Messgerät hat entweder eine Tabelle [poll] oder eine Tabelle [stream]</translation>
+    </message>
+    <message>
+        <source>a Modbus gauge is polled: a table [poll] is needed</source>
+        <translation>ein Modbus-Messgerät wird gefragt: eine Tabelle [poll] ist nötig</translation>
+    </message>
+    <message>
+        <source>a poll reads registers: read holding FIRST COUNT or read input FIRST COUNT</source>
+        <translation>eine Anfrage liest Register: read holding FIRST COUNT oder read input FIRST COUNT</translation>
+    </message>
+    <message>
+        <source>PLACE TYPE is needed: a place among the {count} registers that are read, counted from 0, and one of {names}</source>
+        <translation>PLACE TYPE ist nötig: eine Stelle unter den {count} gelesenen Registern, von 0 gezählt, und eines von {names}</translation>
+    </message>
+    <message>
+        <source>at least two lines ({seconds} s) are needed</source>
+        <translation>mindestens zwei Zeilen ({seconds} s) sind nötig</translation>
+    </message>
+    <message>
+        <source>only a gauge with a table [stream] is kept alive: polls do that by themselves</source>
+        <translation>nur ein Messgerät mit einer Tabelle [stream] wird wachgehalten: Anfragen tun das von selbst</translation>
+    </message>
+    <message>
+        <source>the name {name} may occur only once</source>
+        <translation>der Name {name} darf nur einmal vorkommen</translation>
+    </message>
+    <message>
+        <source>only printable ASCII characters go over the wire; [link] terminator ends each message</source>
+        <translation>nur druckbare ASCII-Zeichen gehen über die Leitung; [link] terminator beendet jede Nachricht</translation>
+    </message>
+    <message>
+        <source>the channel {name} has to be there exactly once</source>
+        <translation>der Kanal {name} muss genau einmal da sein</translation>
+    </message>
+    <message>
+        <source>one of these is needed: read holding FIRST COUNT, read input FIRST COUNT, write REGISTER VALUE (0 to 65535), identify</source>
+        <translation>eines von diesen ist nötig: read holding FIRST COUNT, read input FIRST COUNT, write REGISTER VALUE (0 bis 65535), identify</translation>
+    </message>
+    <message>
+        <source>1 to {most} registers are read at once, numbered 0 to 65535</source>
+        <translation>1 bis {most} Register werden auf einmal gelesen, mit Nummern von 0 bis 65535</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>Anywhere</source>
+        <translation>Überall</translation>
+    </message>
+    <message>
+        <source>California</source>
+        <translation>Kalifornien</translation>
+    </message>
+    <message>
+        <source>Canada</source>
+        <translation>Kanada</translation>
+    </message>
+    <message>
+        <source>England and Wales</source>
+        <translation>England und Wales</translation>
+    </message>
+    <message>
+        <source>France</source>
+        <translation>Frankreich</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Deutschland</translation>
+    </message>
+    <message>
+        <source>Switzerland</source>
+        <translation>Schweiz</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>Vereinigte Staaten</translation>
+    </message>
+    <message>
+        <source>IECC climate zone</source>
+        <translation>Klimazone nach IECC</translation>
+    </message>
+    <message>
+        <source>A state amendment (example)</source>
+        <translation>Änderung eines Bundesstaats (Beispiel)</translation>
+    </message>
+    <message>
+        <source>ASHRAE 90.1-2013 to 2019</source>
+        <translation>ASHRAE 90.1-2013 bis 2019</translation>
+    </message>
+    <message>
+        <source>California, multifamily units</source>
+        <translation>Kalifornien, Wohnungen in Mehrfamilienhäusern</translation>
+    </message>
+    <message>
+        <source>DIN 4108-7, large buildings</source>
+        <translation>DIN 4108-7, große Gebäude</translation>
+    </message>
+    <message>
+        <source>GEG § 26, large buildings with ventilation plant</source>
+        <translation>GEG § 26, große Gebäude mit raumlufttechnischer Anlage</translation>
+    </message>
+    <message>
+        <source>GEG § 26, large buildings without ventilation plant</source>
+        <translation>GEG § 26, große Gebäude ohne raumlufttechnische Anlage</translation>
+    </message>
+    <message>
+        <source>GEG § 26, with ventilation plant</source>
+        <translation>GEG § 26, mit raumlufttechnischer Anlage</translation>
+    </message>
+    <message>
+        <source>GEG § 26, without ventilation plant</source>
+        <translation>GEG § 26, ohne raumlufttechnische Anlage</translation>
+    </message>
+    <message>
+        <source>IECC 2009, dwellings</source>
+        <translation>IECC 2009, Wohnungen</translation>
+    </message>
+    <message>
+        <source>IECC 2012 to 2018, dwellings</source>
+        <translation>IECC 2012 bis 2018, Wohnungen</translation>
+    </message>
+    <message>
+        <source>IECC 2021, attached and small dwellings</source>
+        <translation>IECC 2021, angebaute und kleine Wohnungen</translation>
+    </message>
+    <message>
+        <source>IECC 2021, prescriptive path</source>
+        <translation>IECC 2021, vorgeschriebener Weg</translation>
+    </message>
+    <message>
+        <source>IECC 2021, upper limit of every path</source>
+        <translation>IECC 2021, Obergrenze jedes Wegs</translation>
+    </message>
+    <message>
+        <source>IECC 2021, upper limit of every path, per area</source>
+        <translation>IECC 2021, Obergrenze jedes Wegs, je Fläche</translation>
+    </message>
+    <message>
+        <source>IECC 2024, dwellings</source>
+        <translation>IECC 2024, Wohnungen</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2012 to 2018</source>
+        <translation>IECC Gewerbe 2012 bis 2018</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021</source>
+        <translation>IECC Gewerbe 2021</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021, dwelling units</source>
+        <translation>IECC Gewerbe 2021, Wohnungen</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021, with a report on remedies</source>
+        <translation>IECC Gewerbe 2021, mit Bericht über Abhilfe</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2024</source>
+        <translation>IECC Gewerbe 2024</translation>
+    </message>
+    <message>
+        <source>Minergie, new buildings</source>
+        <translation>Minergie, Neubauten</translation>
+    </message>
+    <message>
+        <source>Minergie, renovation</source>
+        <translation>Minergie, Erneuerung</translation>
+    </message>
+    <message>
+        <source>Minergie-P and Minergie-A</source>
+        <translation>Minergie-P und Minergie-A</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 1</source>
+        <translation>National Building Code, Stufe 1</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 2</source>
+        <translation>National Building Code, Stufe 2</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 3</source>
+        <translation>National Building Code, Stufe 3</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 4</source>
+        <translation>National Building Code, Stufe 4</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 5</source>
+        <translation>National Building Code, Stufe 5</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings</source>
+        <translation>Part L, neue Wohnungen</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings, former limit</source>
+        <translation>Part L, neue Wohnungen, früherer Grenzwert</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings, tested at 4 Pa</source>
+        <translation>Part L, neue Wohnungen, bei 4 Pa gemessen</translation>
+    </message>
+    <message>
+        <source>Passive House</source>
+        <translation>Passivhaus</translation>
+    </message>
+    <message>
+        <source>Phius, envelope</source>
+        <translation>Phius, Hülle</translation>
+    </message>
+    <message>
+        <source>Phius, tall buildings</source>
+        <translation>Phius, hohe Gebäude</translation>
+    </message>
+    <message>
+        <source>R-2000, per area</source>
+        <translation>R-2000, je Fläche</translation>
+    </message>
+    <message>
+        <source>RE2020, collective housing</source>
+        <translation>RE2020, Mehrfamilienhaus</translation>
+    </message>
+    <message>
+        <source>RE2020, single house</source>
+        <translation>RE2020, Einfamilienhaus</translation>
+    </message>
+    <message>
+        <source>US Army, new buildings and large renovations</source>
+        <translation>US Army, Neubauten und große Erneuerungen</translation>
+    </message>
+    <message>
+        <source>US Army, proposed future level</source>
+        <translation>US Army, vorgeschlagene künftige Stufe</translation>
+    </message>
+    <message>
+        <source>an older edition</source>
+        <translation>eine ältere Ausgabe</translation>
+    </message>
+    <message>
+        <source>as amended by one state</source>
+        <translation>wie von einem Bundesstaat geändert</translation>
+    </message>
+    <message>
+        <source>before 2021</source>
+        <translation>vor 2021</translation>
+    </message>
+    <message>
+        <source>not recalled</source>
+        <translation>nicht erinnert</translation>
+    </message>
+    <message>
+        <source>proposal</source>
+        <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <source>air volume above 1500 m3; each of over- and under-pressure has to meet it</source>
+        <translation>Luftvolumen über 1500 m3; Über- und Unterdruck müssen ihn jeder für sich einhalten</translation>
+    </message>
+    <message>
+        <source>air volume up to 1500 m3; each of over- and under-pressure has to meet it</source>
+        <translation>Luftvolumen bis 1500 m3; Über- und Unterdruck müssen ihn jeder für sich einhalten</translation>
+    </message>
+    <message>
+        <source>attached or multifamily units, and buildings of up to 1500 ft2</source>
+        <translation>angebaute oder Mehrfamilien-Wohnungen, und Gebäude bis 1500 ft2</translation>
+    </message>
+    <message>
+        <source>buildings other than low houses</source>
+        <translation>andere Gebäude als niedrige Wohnhäuser</translation>
+    </message>
+    <message>
+        <source>buildings other than low houses; 2019 allows tests of parts</source>
+        <translation>andere Gebäude als niedrige Wohnhäuser; 2019 erlaubt Messungen von Teilen</translation>
+    </message>
+    <message>
+        <source>collective housing; per area of loss surfaces without the lowest floor: enter that as envelope area</source>
+        <translation>Mehrfamilienhaus; je Fläche der Verlustflächen ohne untersten Boden: diese als Hüllfläche eingeben</translation>
+    </message>
+    <message>
+        <source>commercial buildings above 0.40 whose leaks were looked for, sealed and reported</source>
+        <translation>Gewerbebauten über 0,40, deren Leckagen gesucht, abgedichtet und berichtet wurden</translation>
+    </message>
+    <message>
+        <source>commercial buildings</source>
+        <translation>Gewerbebauten</translation>
+    </message>
+    <message>
+        <source>commercial buildings, optional whole-building test</source>
+        <translation>Gewerbebauten, freiwillige Messung des ganzen Gebäudes</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 1; any one of air changes, NLA10 and NLR50</source>
+        <translation>freistehende Häuser, Dichtheitsstufe 1; eines von Luftwechsel, NLA10 und NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 2; any one of air changes, NLA10 and NLR50</source>
+        <translation>freistehende Häuser, Dichtheitsstufe 2; eines von Luftwechsel, NLA10 und NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 3; any one of air changes, NLA10 and NLR50</source>
+        <translation>freistehende Häuser, Dichtheitsstufe 3; eines von Luftwechsel, NLA10 und NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 4; any one of air changes, NLA10 and NLR50</source>
+        <translation>freistehende Häuser, Dichtheitsstufe 4; eines von Luftwechsel, NLA10 und NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 5; any one of air changes, NLA10 and NLR50</source>
+        <translation>freistehende Häuser, Dichtheitsstufe 5; eines von Luftwechsel, NLA10 und NLR50</translation>
+    </message>
+    <message>
+        <source>dwelling and sleeping units</source>
+        <translation>Wohn- und Schlafeinheiten</translation>
+    </message>
+    <message>
+        <source>dwellings in that state; ask the local authority</source>
+        <translation>Wohnungen in diesem Bundesstaat; fragen Sie die örtliche Behörde</translation>
+    </message>
+    <message>
+        <source>dwellings under the former edition</source>
+        <translation>Wohnungen nach der früheren Ausgabe</translation>
+    </message>
+    <message>
+        <source>dwellings</source>
+        <translation>Wohnungen</translation>
+    </message>
+    <message>
+        <source>dwellings, whatever path is chosen</source>
+        <translation>Wohnungen, gleich welcher Weg gewählt ist</translation>
+    </message>
+    <message>
+        <source>dwellings, whatever path is chosen; the limit per area may stand in its place</source>
+        <translation>Wohnungen, gleich welcher Weg gewählt ist; der Grenzwert je Fläche darf an seiner Stelle stehen</translation>
+    </message>
+    <message>
+        <source>dwellings; NLA10 may stand in its place</source>
+        <translation>Wohnungen; NLA10 darf an seiner Stelle stehen</translation>
+    </message>
+    <message>
+        <source>dwellings; air changes may stand in its place</source>
+        <translation>Wohnungen; der Luftwechsel darf an seiner Stelle stehen</translation>
+    </message>
+    <message>
+        <source>dwellings; limits per area exist beside it and are not in this list</source>
+        <translation>Wohnungen; daneben gibt es Grenzwerte je Fläche, die nicht in dieser Liste stehen</translation>
+    </message>
+    <message>
+        <source>dwellings; visual inspection may stand in its place</source>
+        <translation>Wohnungen; eine Besichtigung darf an seiner Stelle stehen</translation>
+    </message>
+    <message>
+        <source>every new dwelling is tested</source>
+        <translation>jede neue Wohnung wird gemessen</translation>
+    </message>
+    <message>
+        <source>for tests that were made at 4 Pa only; a value carried from one pressure to the other is no test result</source>
+        <translation>nur für Messungen bei 4 Pa; ein von einem Druck auf den anderen übertragener Wert ist kein Messergebnis</translation>
+    </message>
+    <message>
+        <source>large buildings, as a value to comply with under consideration</source>
+        <translation>große Gebäude, als einzuhaltender Wert in Erwägung</translation>
+    </message>
+    <message>
+        <source>large buildings, recommended</source>
+        <translation>große Gebäude, empfohlen</translation>
+    </message>
+    <message>
+        <source>multifamily dwelling units; the boundary includes walls and floors between units</source>
+        <translation>Wohnungen in Mehrfamilienhäusern; zur Grenze gehören Wände und Decken zwischen den Wohnungen</translation>
+    </message>
+    <message>
+        <source>new buildings</source>
+        <translation>Neubauten</translation>
+    </message>
+    <message>
+        <source>new buildings, and renovations of 25 % of the replacement cost or more; later cycles may be stricter</source>
+        <translation>Neubauten, und Erneuerungen ab 25 % des Wiederherstellungswerts; spätere Ausgaben können strenger sein</translation>
+    </message>
+    <message>
+        <source>new buildings; mean of both directions, net air volume within the thermal envelope</source>
+        <translation>Neubauten; Mittel beider Richtungen, Nettoluftvolumen innerhalb der thermischen Hülle</translation>
+    </message>
+    <message>
+        <source>passive buildings of five storeys or more that do not burn</source>
+        <translation>Passivhäuser mit fünf oder mehr Geschossen, die nicht brennen</translation>
+    </message>
+    <message>
+        <source>passive buildings</source>
+        <translation>Passivhäuser</translation>
+    </message>
+    <message>
+        <source>proposed, not in force as far as known</source>
+        <translation>vorgeschlagen, soweit bekannt nicht in Kraft</translation>
+    </message>
+    <message>
+        <source>renovations</source>
+        <translation>Erneuerungen</translation>
+    </message>
+    <message>
+        <source>renovations; mean of both directions, net air volume within the thermal envelope</source>
+        <translation>Erneuerungen; Mittel beider Richtungen, Nettoluftvolumen innerhalb der thermischen Hülle</translation>
+    </message>
+    <message>
+        <source>single houses; per area of loss surfaces without the lowest floor: enter that as envelope area</source>
+        <translation>Einfamilienhäuser; je Fläche der Verlustflächen ohne untersten Boden: diese als Hüllfläche eingeben</translation>
+    </message>
+    <message>
+        <source>2018 IRC text quoted on two trade pages (builderonline, gomealsgo.com)</source>
+        <translation>Text des IRC 2018, zitiert auf zwei Fachseiten (builderonline, gomealsgo.com)</translation>
+    </message>
+    <message>
+        <source>GEG § 26 as printed by two legal publishers (deubner-recht.de, enev-online.com)</source>
+        <translation>GEG § 26, abgedruckt bei zwei Rechtsverlagen (deubner-recht.de, enev-online.com)</translation>
+    </message>
+    <message>
+        <source>a note in a public repository</source>
+        <translation>eine Notiz in einem öffentlichen Verzeichnis</translation>
+    </message>
+    <message>
+        <source>a page on the directive (buildup.eu, node 1895)</source>
+        <translation>eine Seite zur Richtlinie (buildup.eu, node 1895)</translation>
+    </message>
+    <message>
+        <source>a state code page (up.codes, testing, prescriptive)</source>
+        <translation>eine Seite zu Vorschriften eines Bundesstaats (up.codes, testing, prescriptive)</translation>
+    </message>
+    <message>
+        <source>a summary of the 2009 code (docslib 471172)</source>
+        <translation>eine Zusammenfassung der Vorschrift von 2009 (docslib 471172)</translation>
+    </message>
+    <message>
+        <source>a trade page (buildzeroconsulting.com)</source>
+        <translation>eine Fachseite (buildzeroconsulting.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (reminetwork.com)</source>
+        <translation>eine Fachseite (reminetwork.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (scotthomeinspection.com)</source>
+        <translation>eine Fachseite (scotthomeinspection.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (walkerconsultants.com)</source>
+        <translation>eine Fachseite (walkerconsultants.com)</translation>
+    </message>
+    <message>
+        <source>an abstract of the 33rd AIVC conference (Simons and Rolfsmeier)</source>
+        <translation>eine Kurzfassung der 33. AIVC-Tagung (Simons und Rolfsmeier)</translation>
+    </message>
+    <message>
+        <source>from memory; a trade page of metal builders says 0.40 for one edition, not checked against the document</source>
+        <translation>aus dem Gedächtnis; eine Fachseite des Metallbaus sagt 0,40 für eine Ausgabe; nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>from memory; one trade page (almostanarchitect.com) still says 3.0, not checked against the document</source>
+        <translation>aus dem Gedächtnis; eine Fachseite (almostanarchitect.com) sagt noch 3,0; nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>from memory; that the tables use these quantities was read in a change proposal (PCF 1819), not checked against the document</source>
+        <translation>aus dem Gedächtnis; dass die Tabellen diese Größen verwenden, stand in einem Änderungsvorschlag (PCF 1819); nicht am Dokument geprüft</translation>
+    </message>
+    <message>
+        <source>several trade pages (mosart.ie among them)</source>
+        <translation>mehrere Fachseiten (darunter mosart.ie)</translation>
+    </message>
+    <message>
+        <source>two trade pages (partel.ie, futurehomes.org.uk)</source>
+        <translation>zwei Fachseiten (partel.ie, futurehomes.org.uk)</translation>
+    </message>
+    <message>
+        <source>two trade pages (septy.fr, ecome-energie.com)</source>
+        <translation>zwei Fachseiten (septy.fr, ecome-energie.com)</translation>
+    </message>
+    <message>
+        <source>Zones {zones}</source>
+        <translation>Zonen {zones}</translation>
     </message>
 </context>
 </TS>

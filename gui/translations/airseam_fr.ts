@@ -2172,8 +2172,1292 @@
         <translation>1 jour</translation>
     </message>
     <message>
+        <source>Playing back the recorded test.</source>
+        <translation>Lecture de l’essai enregistré.</translation>
+    </message>
+    <message>
+        <source>Playing back the recorded test: {what}.</source>
+        <translation>Lecture de l’essai enregistré&#xa0;: {what}.</translation>
+    </message>
+    <message>
+        <source>the zero-flow pressure</source>
+        <translation>la pression à débit nul</translation>
+    </message>
+    <message>
+        <source>a point</source>
+        <translation>un point</translation>
+    </message>
+    <message>
+        <source>the point at {goal}</source>
+        <translation>le point à {goal}</translation>
+    </message>
+    <message>
+        <source>Fan {number} joins: the others are at their top.</source>
+        <translation>Le ventilateur {number} s’ajoute&#xa0;: les autres sont à fond.</translation>
+    </message>
+    <message>
+        <source>Fan {number} leaves: the others do it alone.</source>
+        <translation>Le ventilateur {number} se retire&#xa0;: les autres suffisent.</translation>
+    </message>
+    <message>
+        <source>The pressure did not settle at {goal} Pa within {seconds} s.</source>
+        <translation>La pression ne s’est pas stabilisée à {goal} Pa en {seconds} s.</translation>
+    </message>
+    <message>
+        <source>The pressure did not settle at {goal} Pa within {seconds} s. It stands at {now} Pa.</source>
+        <translation>La pression ne s’est pas stabilisée à {goal} Pa en {seconds} s. Elle est à {now} Pa.</translation>
+    </message>
+    <message>
+        <source>It stands at {now} Pa.</source>
+        <translation>Elle est à {now} Pa.</translation>
+    </message>
+    <message>
+        <source>Held {goal} Pa for {seconds} s: {flow} m³/h.</source>
+        <translation>{goal} Pa maintenus {seconds} s&#xa0;: {flow} m³/h.</translation>
+    </message>
+    <message>
+        <source>Held {goal} Pa for {seconds} s: {flow} m³/h, at the beginning {first} m³/h.</source>
+        <translation>{goal} Pa maintenus {seconds} s&#xa0;: {flow} m³/h, au début {first} m³/h.</translation>
+    </message>
+    <message>
+        <source>Flow range {name} is fitted; before it was {old}.</source>
+        <translation>La plage {name} est montée&#x202f;; avant c’était {old}.</translation>
+    </message>
+    <message>
+        <source>Flow range {name} is fitted on fan {fan}; before it was {old}.</source>
+        <translation>La plage {name} est montée sur le ventilateur {fan}&#x202f;; avant c’était {old}.</translation>
+    </message>
+    <message>
+        <source>The fan was stopped. Fit flow range {name} on fan {fan}; the point is then begun again.</source>
+        <translation>Le ventilateur est arrêté. Montez la plage {name} sur le ventilateur {fan}&#x202f;; le point recommence alors.</translation>
+    </message>
+    <message>
+        <source>No point has been taken yet.</source>
+        <translation>Aucun point n’est encore mesuré.</translation>
+    </message>
+    <message>
+        <source>Raise the speed slowly.</source>
+        <translation>Montez lentement.</translation>
+    </message>
+    <message>
+        <source>Lower the speed slowly.</source>
+        <translation>Descendez lentement.</translation>
+    </message>
+    <message>
+        <source>Stop. Hands off the knob.</source>
+        <translation>Stop. Ne touchez plus au bouton.</translation>
+    </message>
+    <message>
+        <source>Go on with range {name}</source>
+        <translation>Continuer avec la plage {name}</translation>
+    </message>
+    <message>
+        <source>Lasting step: {change} m³/h at {pressure} Pa against the points before.</source>
+        <translation>Saut durable&#xa0;: {change} m³/h à {pressure} Pa par rapport aux points d’avant.</translation>
+    </message>
+    <message>
+        <source>The test went on all the same after the check of the hoses. {sentence}</source>
+        <translation>L’essai a continué malgré le contrôle des tubes. {sentence}</translation>
+    </message>
+    <message>
+        <source>The test has gone on meanwhile: this value was left out.</source>
+        <translation>L’essai a avancé entre-temps&#xa0;: cette valeur est laissée de côté.</translation>
+    </message>
+    <message>
+        <source>so it was asked on the command line</source>
+        <translation>demandé ainsi en ligne de commande</translation>
+    </message>
+    <message>
+        <source>as given for an automatic test</source>
+        <translation>comme indiqué pour un essai automatique</translation>
+    </message>
+    <message>
+        <source>the engine failed</source>
+        <translation>le déroulement a échoué</translation>
+    </message>
+    <message>
+        <source>person at the knob</source>
+        <translation>personne au bouton</translation>
+    </message>
+    <message>
+        <source>1 point taken</source>
+        <translation>1 point mesuré</translation>
+    </message>
+    <message>
+        <source>{count} points taken</source>
+        <translation>{count} points mesurés</translation>
+    </message>
+    <message>
+        <source>one direction is complete</source>
+        <translation>un sens est complet</translation>
+    </message>
+    <message>
+        <source>{what}, flow range {name} fitted</source>
+        <translation>{what}, plage {name} montée</translation>
+    </message>
+    <message>
+        <source>the envelope pressure</source>
+        <translation>la différence de pression</translation>
+    </message>
+    <message>
+        <source>the flow</source>
+        <translation>le débit</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure</source>
+        <translation>la pression de l’élément de débit</translation>
+    </message>
+    <message>
+        <source>the flow of fan 2</source>
+        <translation>le débit du ventilateur 2</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 2</source>
+        <translation>la pression de l’élément de débit du ventilateur 2</translation>
+    </message>
+    <message>
+        <source>With the fan off and covered read the gauge every few seconds and type each value: {count} of {wanted} typed, {seconds} s to go.</source>
+        <translation>Ventilateur arrêté et couvert, lisez le manomètre toutes les quelques secondes et saisissez chaque valeur&#xa0;: {count} sur {wanted} saisies, encore {seconds} s.</translation>
+    </message>
+    <message>
+        <source>Set the fan until the gauge shows about {goal}. When it stands, type {what}.</source>
+        <translation>Réglez le ventilateur jusqu’à ce que le manomètre montre environ {goal}. Une fois stable, saisissez {what}.</translation>
+    </message>
+    <message>
+        <source>Hold the fan as it is, and type {what}.</source>
+        <translation>Gardez le ventilateur tel quel, et saisissez {what}.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed: no test goes beyond {most} Pa.</source>
+        <translation>{value} Pa ont été saisis&#xa0;: aucun essai ne dépasse {most} Pa.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed: indoors minus outdoors has to be {side} zero in this direction.</source>
+        <translation>{value} Pa ont été saisis&#xa0;: intérieur moins extérieur doit être {side} zéro dans ce sens.</translation>
+    </message>
+    <message>
+        <source>{value} Pa was typed, as good as nothing: the target is {goal}.</source>
+        <translation>{value} Pa ont été saisis, presque rien&#xa0;: la cible est {goal}.</translation>
+    </message>
+    <message>
+        <source>Type the values of this point again.</source>
+        <translation>Saisissez de nouveau les valeurs de ce point.</translation>
+    </message>
+    <message>
+        <source>{name} is left out without a reason.</source>
+        <translation>{name} est laissé de côté sans motif.</translation>
+    </message>
+    <message>
+        <source>{name} is there twice.</source>
+        <translation>{name} figure deux fois.</translation>
+    </message>
+    <message>
+        <source>Not known yet: {what}; until then the sum is not used.</source>
+        <translation>Pas encore connu&#xa0;: {what}&#x202f;; d’ici là la somme n’est pas utilisée.</translation>
+    </message>
+    <message>
+        <source>{name}: volume</source>
+        <translation>{name}&#xa0;: volume</translation>
+    </message>
+    <message>
+        <source>{name}: floor area</source>
+        <translation>{name}&#xa0;: surface de plancher</translation>
+    </message>
+    <message>
+        <source>{name}: area</source>
+        <translation>{name}&#xa0;: surface</translation>
+    </message>
+    <message>
+        <source>{flow}, {change} % since the beginning</source>
+        <translation>{flow}, {change} % depuis le début</translation>
+    </message>
+    <message>
+        <source>{name} would be {height} high. Is a number mistyped, or in another unit?</source>
+        <translation>{name} aurait {height} de haut. Un nombre est-il mal saisi, ou dans une autre unité&#x202f;?</translation>
+    </message>
+    <message>
+        <source>No body of this volume has less than {area} of surface. Is a wall, floor or roof missing?</source>
+        <translation>Aucun corps de ce volume n’a moins de {area} de surface. Manque-t-il un mur, un sol ou le toit&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Very much surface for this volume. Is a number mistyped?</source>
+        <translation>Beaucoup de surface pour ce volume. Un nombre est-il mal saisi&#x202f;?</translation>
+    </message>
+    <message>
+        <source>The writer of {file} has stopped ({reason}): new data is in memory only.</source>
+        <translation>L’écriture de {file} s’est arrêtée ({reason})&#xa0;: les nouvelles données ne sont qu’en mémoire.</translation>
+    </message>
+    <message>
+        <source>The disk does not take {file} ({reason}): new data is in memory only. Make room.</source>
+        <translation>Le disque ne prend pas {file} ({reason})&#xa0;: les nouvelles données ne sont qu’en mémoire. Faites de la place.</translation>
+    </message>
+    <message>
+        <source>The disk is slow: {file} is {seconds} s behind.</source>
+        <translation>Le disque est lent&#xa0;: {file} a {seconds} s de retard.</translation>
+    </message>
+    <message>
+        <source>The disk did not take the last {count} entries of {file} ({reason}): the whole job with them is in {copy}.</source>
+        <translation>Le disque n’a pas pris les {count} dernières entrées de {file} ({reason})&#xa0;: le dossier entier avec elles est dans {copy}.</translation>
+    </message>
+    <message>
+        <source>The disk did not take the last {count} entries of {file} ({reason}), and a copy to {copy} failed too ({error}): they are lost.</source>
+        <translation>Le disque n’a pas pris les {count} dernières entrées de {file} ({reason}), et une copie vers {copy} a échoué aussi ({error})&#xa0;: elles sont perdues.</translation>
+    </message>
+    <message>
+        <source>Expected before the points: the flow at 50 Pa to ±{readings} by the readings, ±{kit} with gauge and flow element, in about {minutes} min a direction.</source>
+        <translation>Attendu avant les points&#xa0;: le débit à 50 Pa à ±{readings} par les lectures, ±{kit} avec manomètre et élément de débit, en environ {minutes} min par sens.</translation>
+    </message>
+    <message>
+        <source>The first point gives about {guess} and the limit is {limit}: with ±{share} this test will probably not tell on which side the building is.</source>
+        <translation>Le premier point donne environ {guess} et la limite est {limit}&#xa0;: avec ±{share} cet essai ne dira sans doute pas de quel côté est le bâtiment.</translation>
+    </message>
+    <message>
+        <source>The {schedule} schedule pays today: ±{share} in {minutes} min.</source>
+        <translation>Le programme «&#xa0;{schedule}&#xa0;» vaut la peine aujourd’hui&#xa0;: ±{share} en {minutes} min.</translation>
+    </message>
+    <message>
+        <source>The {schedule} schedule would do: ±{share} in {minutes} min.</source>
+        <translation>Le programme «&#xa0;{schedule}&#xa0;» suffirait&#xa0;: ±{share} en {minutes} min.</translation>
+    </message>
+    <message>
+        <source>quick</source>
+        <translation>rapide</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>precision</source>
+        <translation>précis</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>venteux</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Propre</translation>
+    </message>
+    <message>
+        <source>The interval will be ±{share}: a limit within {same} of the result cannot be decided.</source>
+        <translation>L’intervalle sera de ±{share}&#xa0;: une limite à moins de {same} du résultat ne peut être tranchée.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure is {worst} Pa and {method} allows {limit} Pa: the result will not be valid.</source>
+        <translation>La pression à débit nul est de {worst} Pa et {method} permet {limit} Pa&#xa0;: le résultat ne sera pas valable.</translation>
+    </message>
+    <message>
+        <source>The zero-flow pressure ({worst} Pa) is near the {limit} Pa that {method} allows: in this wind the closing record may well be beyond.</source>
+        <translation>La pression à débit nul ({worst} Pa) est proche des {limit} Pa que permet {method}&#xa0;: par ce vent le relevé final peut les dépasser.</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa the flow will be about {flow} m³/h, below the {bound} m³/h at which range {name} begins.</source>
+        <translation>À {pressure} Pa le débit sera d’environ {flow} m³/h, sous les {bound} m³/h où commence la plage {name}.</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa the flow will be about {flow} m³/h, above the {bound} m³/h at which range {name} ends.</source>
+        <translation>À {pressure} Pa le débit sera d’environ {flow} m³/h, au-dessus des {bound} m³/h où finit la plage {name}.</translation>
+    </message>
+    <message>
+        <source>From {pressure} Pa down the flow will be below the {bound} m³/h at which range {name} begins. A smaller range suits this house.</source>
+        <translation>Au-dessous de {pressure} Pa le débit sera sous les {bound} m³/h où commence la plage {name}. Une plage plus petite convient à cette maison.</translation>
+    </message>
+    <message>
+        <source>From {pressure} Pa up the flow will be above the {bound} m³/h at which range {name} ends. A larger range suits this house.</source>
+        <translation>À partir de {pressure} Pa le débit dépassera les {bound} m³/h où finit la plage {name}. Une plage plus grande convient à cette maison.</translation>
+    </message>
+    <message>
+        <source>Expected before the points</source>
+        <translation>Attendu avant les points</translation>
+    </message>
+    <message>
+        <source>Expected for q50</source>
+        <translation>Attendu pour q50</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lectures</translation>
+    </message>
+    <message>
+        <source>With kit</source>
+        <translation>Avec appareils</translation>
+    </message>
+    <message>
+        <source>{schedule} (chosen)</source>
+        <translation>{schedule} (choisi)</translation>
+    </message>
+    <message>
+        <source>From the first zero-flow record: {mean} Pa, moving by {spread} Pa; {seconds} s of readings count as one.</source>
+        <translation>Du premier relevé à débit nul&#xa0;: {mean} Pa, variant de {spread} Pa&#x202f;; {seconds} s de lectures comptent pour une.</translation>
+    </message>
+    <message>
+        <source>{item}, range {name}</source>
+        <translation>{item}, plage {name}</translation>
+    </message>
+    <message>
+        <source>{item}: no calibration is registered.</source>
+        <translation>{item}&#xa0;: aucun étalonnage n’est inscrit.</translation>
+    </message>
+    <message>
+        <source>{item}: the calibration is dated {day}, which is still to come.</source>
+        <translation>{item}&#xa0;: l’étalonnage est daté du {day}, encore à venir.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration overdue since {day}, {days}.</source>
+        <translation>{item}&#xa0;: étalonnage échu depuis le {day}, {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration overdue by {scheme} since {day}, {days}.</source>
+        <translation>{item}&#xa0;: étalonnage échu selon {scheme} depuis le {day}, {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration due on {day}, in {days}.</source>
+        <translation>{item}&#xa0;: étalonnage à refaire le {day}, dans {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration due by {scheme} on {day}, in {days}.</source>
+        <translation>{item}&#xa0;: étalonnage à refaire selon {scheme} le {day}, dans {days}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration good until {day}.</source>
+        <translation>{item}&#xa0;: étalonnage valable jusqu’au {day}.</translation>
+    </message>
+    <message>
+        <source>{item}: calibration good by {scheme} until {day}.</source>
+        <translation>{item}&#xa0;: étalonnage valable selon {scheme} jusqu’au {day}.</translation>
+    </message>
+    <message>
         <source>{count} days</source>
         <translation>{count} jours</translation>
+    </message>
+    <message>
+        <source>{first} and {second} agree: at most {apart} Pa apart at {pressure} Pa; {allowed} Pa are allowed.</source>
+        <translation>{first} et {second} concordent&#xa0;: au plus {apart} Pa d’écart à {pressure} Pa&#x202f;; {allowed} Pa sont permis.</translation>
+    </message>
+    <message>
+        <source>{first} and {second} do not agree: {apart} Pa apart at {pressure} Pa; {allowed} Pa are allowed. One of them needs calibration.</source>
+        <translation>{first} et {second} ne concordent pas&#xa0;: {apart} Pa d’écart à {pressure} Pa&#x202f;; {allowed} Pa sont permis. L’un d’eux doit être étalonné.</translation>
+    </message>
+    <message>
+        <source>{count} checks since {day}: the difference has grown from {was} to {now} of what is allowed.</source>
+        <translation>{count} contrôles depuis le {day}&#xa0;: l’écart est passé de {was} à {now} de ce qui est permis.</translation>
+    </message>
+    <message>
+        <source>{count} checks since {day}: the difference has not grown.</source>
+        <translation>{count} contrôles depuis le {day}&#xa0;: l’écart n’a pas grandi.</translation>
+    </message>
+    <message>
+        <source>There is no flow-element pressure.</source>
+        <translation>Il n’y a pas de pression à l’élément de débit.</translation>
+    </message>
+    <message>
+        <source>{pressure} Pa at the flow element is {side} the {bound} Pa that range {name} is calibrated to.</source>
+        <translation>{pressure} Pa à l’élément de débit sont {side} des {bound} Pa jusqu’où la plage {name} est étalonnée.</translation>
+    </message>
+    <message>
+        <source>Fit range {name}.</source>
+        <translation>Montez la plage {name}.</translation>
+    </message>
+    <message>
+        <source>No other range of this rig measures such a flow.</source>
+        <translation>Aucune autre plage de cet appareillage ne mesure un tel débit.</translation>
+    </message>
+    <message>
+        <source>Fire alarm, isolated for fog</source>
+        <translation>Alarme incendie, isolée pour le brouillard</translation>
+    </message>
+    <message>
+        <source>Fog sets off smoke alarms and those that call the fire service: have them isolated by somebody who may, tell whoever looks after them, tick both here. Local codes decide. Use fog that people may breathe, on nothing that is hot; tell the neighbours before it comes out of the walls. Depressurizing draws flue gas and dust into the house: no flame burns, ashes are covered, as in Set-up.</source>
+        <translation>Le brouillard déclenche les détecteurs, aussi ceux qui appellent les pompiers&#xa0;: faites-les isoler par qui en a le droit, prévenez ceux qui les surveillent, cochez les deux ici. Les règles locales décident. Prenez un brouillard respirable, sur rien de chaud&#x202f;; avertissez les voisins avant qu’il sorte des murs. La dépression aspire fumées et poussière dans la maison&#xa0;: aucune flamme ne brûle, les cendres sont couvertes, comme sous Préparation.</translation>
+    </message>
+    <message>
+        <source>from inside: outdoor air comes in at the leaks</source>
+        <translation>de l’intérieur&#xa0;: l’air extérieur entre par les fuites</translation>
+    </message>
+    <message>
+        <source>from outside: indoor air comes out at the leaks</source>
+        <translation>de l’extérieur&#xa0;: l’air intérieur sort par les fuites</translation>
+    </message>
+    <message>
+        <source>Fog or a smoke pen: stand inside and watch where it is blown away from the wall.</source>
+        <translation>Brouillard ou stylo à fumée&#xa0;: restez à l’intérieur et voyez où il est soufflé du mur.</translation>
+    </message>
+    <message>
+        <source>Fog: make it inside and look from outside where it comes out.</source>
+        <translation>Brouillard&#xa0;: faites-le à l’intérieur et regardez dehors où il sort.</translation>
+    </message>
+    <message>
+        <source>It lasts longer at {pressure} Pa or less.</source>
+        <translation>Il dure plus longtemps à {pressure} Pa ou moins.</translation>
+    </message>
+    <message>
+        <source>{difference} K between indoors and outdoors</source>
+        <translation>{difference} K entre intérieur et extérieur</translation>
+    </message>
+    <message>
+        <source>Infra-red: no temperatures are known, enter them in Job.</source>
+        <translation>Infrarouge&#xa0;: aucune température n’est connue, saisissez-les sous Dossier.</translation>
+    </message>
+    <message>
+        <source>Infra-red works: {known}. Look {where}.</source>
+        <translation>L’infrarouge convient&#xa0;: {known}. Regardez {where}.</translation>
+    </message>
+    <message>
+        <source>Infra-red may show large leaks only: {known}, 10 K are wanted. Look {where}.</source>
+        <translation>L’infrarouge ne montrera peut-être que de grandes fuites&#xa0;: {known}, il en faudrait 10 K. Regardez {where}.</translation>
+    </message>
+    <message>
+        <source>Infra-red shows nothing: {known}. Heat the house first, or use fog and the hand.</source>
+        <translation>L’infrarouge ne montre rien&#xa0;: {known}. Chauffez d’abord, ou prenez le brouillard et la main.</translation>
+    </message>
+    <message>
+        <source>counted from here</source>
+        <translation>compté à partir d’ici</translation>
+    </message>
+    <message>
+        <source>sealing starts</source>
+        <translation>le colmatage commence</translation>
+    </message>
+    <message>
+        <source>sealing done</source>
+        <translation>colmatage fini</translation>
+    </message>
+    <message>
+        <source>new leak</source>
+        <translation>nouvelle fuite</translation>
+    </message>
+    <message>
+        <source>something came open</source>
+        <translation>quelque chose s’est ouvert</translation>
+    </message>
+    <message>
+        <source>something was shut</source>
+        <translation>quelque chose a été fermé</translation>
+    </message>
+    <message>
+        <source>a door or a gust</source>
+        <translation>une porte ou une rafale</translation>
+    </message>
+    <message>
+        <source>windows and doors</source>
+        <translation>fenêtres et portes</translation>
+    </message>
+    <message>
+        <source>No change can be told; the smallest that could be is {share} %.</source>
+        <translation>Aucun changement ne peut être affirmé&#x202f;; le plus petit qui pourrait l’être est {share} %.</translation>
+    </message>
+    <message>
+        <source>It is tighter now.</source>
+        <translation>C’est plus étanche maintenant.</translation>
+    </message>
+    <message>
+        <source>It leaks more now.</source>
+        <translation>Cela fuit davantage maintenant.</translation>
+    </message>
+    <message>
+        <source>Probability of a true fall: {share}.</source>
+        <translation>Probabilité d’une vraie baisse&#xa0;: {share}.</translation>
+    </message>
+    <message>
+        <source>Both tests with the same instruments: their calibration is one error in both and cancels in the change.</source>
+        <translation>Les deux essais avec les mêmes appareils&#xa0;: leur étalonnage est la même erreur dans les deux et s’annule dans le changement.</translation>
+    </message>
+    <message>
+        <source>Different instruments: their calibration does not cancel in the change.</source>
+        <translation>Appareils différents&#xa0;: leur étalonnage ne s’annule pas dans le changement.</translation>
+    </message>
+    <message>
+        <source>What else differs</source>
+        <translation>Ce qui diffère en outre</translation>
+    </message>
+    <message>
+        <source>Nothing else differs.</source>
+        <translation>Rien d’autre ne diffère.</translation>
+    </message>
+    <message>
+        <source>Change, {unit}</source>
+        <translation>Changement, {unit}</translation>
+    </message>
+    <message>
+        <source>Change, %</source>
+        <translation>Changement, %</translation>
+    </message>
+    <message>
+        <source>{title}: q50, {unit}</source>
+        <translation>{title}&#xa0;: q50, {unit}</translation>
+    </message>
+    <message>
+        <source>the zero-flow pressure was taken off in one test only</source>
+        <translation>la pression à débit nul n’a été retirée que dans un essai</translation>
+    </message>
+    <message>
+        <source>openings and the stack may have behaved differently; the air itself is accounted for</source>
+        <translation>ouvertures et tirage ont pu se comporter autrement&#x202f;; l’air lui-même est pris en compte</translation>
+    </message>
+    <message>
+        <source>another building, or the same one under another name</source>
+        <translation>un autre bâtiment, ou le même sous un autre nom</translation>
+    </message>
+    <message>
+        <source>air changes are not comparable; flows are</source>
+        <translation>les renouvellements ne sont pas comparables&#x202f;; les débits le sont</translation>
+    </message>
+    <message>
+        <source>rates per envelope area are not comparable; flows are</source>
+        <translation>les valeurs par surface d’enveloppe ne sont pas comparables&#x202f;; les débits le sont</translation>
+    </message>
+    <message>
+        <source>rates per floor area are not comparable; flows are</source>
+        <translation>les valeurs par surface de plancher ne sont pas comparables&#x202f;; les débits le sont</translation>
+    </message>
+    <message>
+        <source>the expected stack pressure is not the same</source>
+        <translation>le tirage attendu n’est pas le même</translation>
+    </message>
+    <message>
+        <source>the density of the air is not the same where no barometer was read</source>
+        <translation>la masse volumique de l’air n’est pas la même là où aucun baromètre n’a été lu</translation>
+    </message>
+    <message>
+        <source>flaps and membranes leak differently in each direction: compare the direction that both have</source>
+        <translation>clapets et membranes fuient autrement dans chaque sens&#xa0;: comparez le sens que les deux ont</translation>
+    </message>
+    <message>
+        <source>the density was taken from another source</source>
+        <translation>la masse volumique vient d’une autre source</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure</source>
+        <translation>Pression à débit nul</translation>
+    </message>
+    <message>
+        <source>stack and wind pushed differently on the house</source>
+        <translation>tirage et vent ont poussé autrement sur la maison</translation>
+    </message>
+    <message>
+        <source>Zero-flow record before</source>
+        <translation>Relevé à débit nul avant</translation>
+    </message>
+    <message>
+        <source>Zero-flow record after</source>
+        <translation>Relevé à débit nul après</translation>
+    </message>
+    <message>
+        <source>the intervals are not equally wide</source>
+        <translation>les intervalles n’ont pas la même largeur</translation>
+    </message>
+    <message>
+        <source>Lowest pressure</source>
+        <translation>Pression la plus basse</translation>
+    </message>
+    <message>
+        <source>a bend of the line shows in one test and not in the other</source>
+        <translation>une courbure de la droite se voit dans un essai et pas dans l’autre</translation>
+    </message>
+    <message>
+        <source>Highest pressure</source>
+        <translation>Pression la plus haute</translation>
+    </message>
+    <message>
+        <source>flaps and seals may have moved in one test only</source>
+        <translation>clapets et obturations ont pu bouger dans un seul essai</translation>
+    </message>
+    <message>
+        <source>Average of a point</source>
+        <translation>Moyenne d’un point</translation>
+    </message>
+    <message>
+        <source>what was built or sealed between is part of the change</source>
+        <translation>ce qui a été construit ou colmaté entre-temps fait partie du changement</translation>
+    </message>
+    <message>
+        <source>part of the change may come from it</source>
+        <translation>une part du changement peut en venir</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, discharge coefficient 1. Averages over many buildings: a single component may leak many times as much.</source>
+        <translation>Surface de fuite effective à 4 Pa, coefficient de décharge 1. Moyennes sur beaucoup de bâtiments&#xa0;: un composant seul peut fuir bien davantage.</translation>
+    </message>
+    <message>
+        <source>Leakage of components</source>
+        <translation>Fuites de composants</translation>
+    </message>
+    <message>
+        <source>Components together</source>
+        <translation>Composants ensemble</translation>
+    </message>
+    <message>
+        <source>With a flow exponent of 0.65.</source>
+        <translation>Avec un exposant de débit de 0,65.</translation>
+    </message>
+    <message>
+        <source>Together, {unit}</source>
+        <translation>Ensemble, {unit}</translation>
+    </message>
+    <message>
+        <source>All at the lower end, {unit}</source>
+        <translation>Tous au bas, {unit}</translation>
+    </message>
+    <message>
+        <source>All at the upper end, {unit}</source>
+        <translation>Tous au haut, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow at 50 Pa, {unit}</source>
+        <translation>Débit à 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>per metre</source>
+        <translation>par mètre</translation>
+    </message>
+    <message>
+        <source>per square metre</source>
+        <translation>par mètre carré</translation>
+    </message>
+    <message>
+        <source>Air factor</source>
+        <translation>Facteur d’air</translation>
+    </message>
+    <message>
+        <source>Off the line</source>
+        <translation>Écart à la droite</translation>
+    </message>
+    <message>
+        <source>Corrections, {direction}</source>
+        <translation>Corrections, {direction}</translation>
+    </message>
+    <message>
+        <source>Read, Pa</source>
+        <translation>Lu, Pa</translation>
+    </message>
+    <message>
+        <source>Induced, Pa</source>
+        <translation>Induite, Pa</translation>
+    </message>
+    <message>
+        <source>Fan, {unit}</source>
+        <translation>Ventilateur, {unit}</translation>
+    </message>
+    <message>
+        <source>Envelope, {unit}</source>
+        <translation>Enveloppe, {unit}</translation>
+    </message>
+    <message>
+        <source>Line, {unit}</source>
+        <translation>Droite, {unit}</translation>
+    </message>
+    <message>
+        <source>air pressure {value} {unit}</source>
+        <translation>pression de l’air {value} {unit}</translation>
+    </message>
+    <message>
+        <source>air pressure by the altitude of {height} m</source>
+        <translation>pression de l’air selon l’altitude de {height} m</translation>
+    </message>
+    <message>
+        <source>indoor {indoor}, outdoor {outdoor}, {air}</source>
+        <translation>intérieur {indoor}, extérieur {outdoor}, {air}</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure taken off, mean of the records before and after: {zero} Pa.</source>
+        <translation>Pression à débit nul retirée, moyenne des relevés avant et après&#xa0;: {zero} Pa.</translation>
+    </message>
+    <message>
+        <source>Air factor: from fan flow to flow through the envelope, by the densities of both airs ({airs}).</source>
+        <translation>Facteur d’air&#xa0;: du débit du ventilateur au débit à travers l’enveloppe, par les masses volumiques des deux airs ({airs}).</translation>
+    </message>
+    <message>
+        <source>To reference air (20 °C, 101 325 Pa) the coefficient is multiplied by {factor}.</source>
+        <translation>Pour l’air de référence (20 °C, 101 325 Pa) le coefficient est multiplié par {factor}.</translation>
+    </message>
+    <message>
+        <source>Pressurizing leaks {share} against depressurizing. {cause}</source>
+        <translation>La surpression fuit {share} par rapport à la dépression. {cause}</translation>
+    </message>
+    <message>
+        <source>Effective leakage area at 4 Pa, Cd 1</source>
+        <translation>Surface de fuite effective à 4 Pa, Cd 1</translation>
+    </message>
+    <message>
+        <source>Equivalent leakage area at 10 Pa, Cd 0.611</source>
+        <translation>Surface de fuite équivalente à 10 Pa, Cd 0,611</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, air of the test</source>
+        <translation>Coefficient de fuite, air de l’essai</translation>
+    </message>
+    <message>
+        <source>Leakage coefficient, reference air</source>
+        <translation>Coefficient de fuite, air de référence</translation>
+    </message>
+    <message>
+        <source>Not stated, so what is counted per it is missing: {what}.</source>
+        <translation>Non indiqué, donc ce qui s’y rapporte manque&#xa0;: {what}.</translation>
+    </message>
+    <message>
+        <source>Normalised leakage NL (ASHRAE 62.2)</source>
+        <translation>Fuite normalisée NL (ASHRAE 62.2)</translation>
+    </message>
+    <message>
+        <source>Both directions leak alike.</source>
+        <translation>Les deux sens fuient de même.</translation>
+    </message>
+    <message>
+        <source>The exponents part in opposite ways: the signature of a membrane or sheet that bellies and opens or closes its leaks. Look for loose sheeting, fix it, or keep the pressure low.</source>
+        <translation>Les exposants s’écartent en sens opposés&#xa0;: la signature d’une membrane qui se gonfle et ouvre ou ferme ses fuites. Cherchez une membrane lâche, fixez-la, ou gardez la pression basse.</translation>
+    </message>
+    <message>
+        <source>One direction leaks more at a like exponent: a flap, damper or seal that opens one way, the outdoor hose in the jet while the fan blew out, or something that changed between the runs. Look at flaps, temporary seals and the hose, then repeat.</source>
+        <translation>Un sens fuit plus à exposant égal&#xa0;: un clapet, un registre ou une obturation qui s’ouvre d’un côté, le tube extérieur dans le jet quand le ventilateur soufflait dehors, ou un changement entre les séries. Vérifiez clapets, obturations et tube, puis recommencez.</translation>
+    </message>
+    <message>
+        <source>Issued, UTC</source>
+        <translation>Émis, UTC</translation>
+    </message>
+    <message>
+        <source>Issued reports</source>
+        <translation>Rapports émis</translation>
+    </message>
+    <message>
+        <source>None was issued yet.</source>
+        <translation>Aucun n’est encore émis.</translation>
+    </message>
+    <message>
+        <source>Issued again: {reason}</source>
+        <translation>Émis de nouveau&#xa0;: {reason}</translation>
+    </message>
+    <message>
+        <source>No job has these words.</source>
+        <translation>Aucun dossier n’a ces mots.</translation>
+    </message>
+    <message>
+        <source>Editions and amendments differ; the local authority decides which limit counts. Hold each against its document.</source>
+        <translation>Éditions et amendements diffèrent&#x202f;; l’autorité locale décide quelle limite compte. Confrontez chacune à son document.</translation>
+    </message>
+    <message>
+        <source>No limit is known here.</source>
+        <translation>Aucune limite n’est connue ici.</translation>
+    </message>
+    <message>
+        <source>No limit was chosen. The Job place and `airseam limits` list those of codes and programmes.</source>
+        <translation>Aucune limite n’est choisie. Sous Dossier et avec `airseam limits` figurent celles des règles et programmes.</translation>
+    </message>
+    <message>
+        <source>That is {finding}.</source>
+        <translation>C’est {finding}.</translation>
+    </message>
+    <message>
+        <source>within the band of the estimate</source>
+        <translation>dans la bande de l’estimation</translation>
+    </message>
+    <message>
+        <source>tighter than assumed</source>
+        <translation>plus étanche que supposé</translation>
+    </message>
+    <message>
+        <source>leakier than assumed</source>
+        <translation>moins étanche que supposé</translation>
+    </message>
+    <message>
+        <source>Sensible heat of the difference between the expected and the assumed air change; below 0 the design has over.</source>
+        <translation>Chaleur sensible de la différence entre renouvellement attendu et supposé&#x202f;; sous 0 le projet a de la marge.</translation>
+    </message>
+    <message>
+        <source>{area} cm² at 4 Pa for each m² of exposed surface; {source}.</source>
+        <translation>{area} cm² à 4 Pa par m² de surface exposée&#x202f;; {source}.</translation>
+    </message>
+    <message>
+        <source>Natural air change, {unit}</source>
+        <translation>Renouvellement naturel, {unit}</translation>
+    </message>
+    <message>
+        <source>Infiltration credit, {unit}</source>
+        <translation>Crédit d’infiltration, {unit}</translation>
+    </message>
+    <message>
+        <source>The design assumed, 1/h</source>
+        <translation>Le projet supposait, 1/h</translation>
+    </message>
+    <message>
+        <source>Heating load that the design lacks, W</source>
+        <translation>Puissance de chauffage qui manque au projet, W</translation>
+    </message>
+    <message>
+        <source>All leaks together as one hole</source>
+        <translation>Toutes les fuites en un seul trou</translation>
+    </message>
+    <message>
+        <source>Its diameter, in</source>
+        <translation>Son diamètre, in</translation>
+    </message>
+    <message>
+        <source>Its diameter, cm</source>
+        <translation>Son diamètre, cm</translation>
+    </message>
+    <message>
+        <source>Nearest class of construction in load calculations</source>
+        <translation>Classe de construction la plus proche des calculs de charge</translation>
+    </message>
+    <message>
+        <source>{what}: at most {limit}</source>
+        <translation>{what}&#xa0;: au plus {limit}</translation>
+    </message>
+    <message>
+        <source>one round hole with sharp edges (discharge coefficient 0.611) that passes the same flow at 10 Pa: EqLA10</source>
+        <translation>un trou rond à arêtes vives (coefficient de décharge 0,611) qui laisse passer le même débit à 10 Pa&#xa0;: EqLA10</translation>
+    </message>
+    <message>
+        <source>Estimate only, by a model and not measured; it does not belong on a certificate.</source>
+        <translation>Estimation seulement, par un modèle et non mesurée&#x202f;; sa place n’est pas sur un certificat.</translation>
+    </message>
+    <message>
+        <source>This is an estimate from the leakage line, far below the pressures of the test, for closed windows and still air. It does not show that an appliance is safe: wind, cold flues, closed doors and blocked supply air are not in it. The local code and the instructions of the appliance govern. Have the worst case tested at every appliance by somebody licensed for it, again after every day of sealing, and resolve a possible backdraught before anything else is sealed.</source>
+        <translation>C’est une estimation d’après la droite de fuite, bien au-dessous des pressions de l’essai, fenêtres fermées et air calme. Elle ne montre pas qu’un appareil est sûr&#xa0;: vent, conduits froids, portes fermées et arrivée d’air bouchée n’y sont pas. La règle locale et la notice de l’appareil font foi. Faites vérifier le pire cas à chaque appareil par une personne habilitée, de nouveau après chaque jour de colmatage, et réglez un refoulement possible avant de colmater autre chose.</translation>
+    </message>
+    <message>
+        <source>basement or slab</source>
+        <translation>cave ou dalle</translation>
+    </message>
+    <message>
+        <source>crawl space</source>
+        <translation>vide sanitaire</translation>
+    </message>
+    <message>
+        <source>No air change per hour: the volume is not stated.</source>
+        <translation>Pas de renouvellement par heure&#xa0;: le volume n’est pas indiqué.</translation>
+    </message>
+    <message>
+        <source>No infiltration credit: the height is not stated.</source>
+        <translation>Pas de crédit d’infiltration&#xa0;: la hauteur n’est pas indiquée.</translation>
+    </message>
+    <message>
+        <source>No comparison with a design: the expected air change is not known.</source>
+        <translation>Pas de comparaison avec un projet&#xa0;: le renouvellement attendu n’est pas connu.</translation>
+    </message>
+    <message>
+        <source>No natural air change: {reason}.</source>
+        <translation>Pas de renouvellement naturel&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>No infiltration credit: {reason}.</source>
+        <translation>Pas de crédit d’infiltration&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>No comparison with a design: {reason}.</source>
+        <translation>Pas de comparaison avec un projet&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>No depressurization by fans: {reason}.</source>
+        <translation>Pas de dépression par ventilateurs&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>read in {source}, not checked against the document</source>
+        <translation>lu&#xa0;: {source}, non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>checked against the document: {source}</source>
+        <translation>vérifié sur le document&#xa0;: {source}</translation>
+    </message>
+    <message>
+        <source>from memory, not checked against the document</source>
+        <translation>de mémoire, non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>{source}, not checked against the document</source>
+        <translation>{source}, non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>our choice</source>
+        <translation>notre choix</translation>
+    </message>
+    <message>
+        <source>ELA4: effective leakage area at 4 Pa, discharge coefficient 1; EqLA10: equivalent leakage area at 10 Pa, discharge coefficient 0.611. Both follow the leakage line down from the pressure held: extrapolated.</source>
+        <translation>ELA4&#xa0;: surface de fuite effective à 4 Pa, coefficient de décharge 1&#x202f;; EqLA10&#xa0;: surface de fuite équivalente à 10 Pa, coefficient de décharge 0,611. Toutes deux suivent la droite de fuite depuis la pression maintenue&#xa0;: extrapolées.</translation>
+    </message>
+    <message>
+        <source>Flow at {pressure} Pa while the pressure was held</source>
+        <translation>Débit à {pressure} Pa pendant le maintien de la pression</translation>
+    </message>
+    <message>
+        <source>The least change that is told in 30 s in this wind: {flow} {unit}, {share} %.</source>
+        <translation>Le plus petit changement affirmable en 30 s par ce vent&#xa0;: {flow} {unit}, {share} %.</translation>
+    </message>
+    <message>
+        <source>Nothing changed that stands out from the wind.</source>
+        <translation>Rien n’a changé qui se distingue du vent.</translation>
+    </message>
+    <message>
+        <source>The pressure was held for less than a quiet minute: no change can be told yet.</source>
+        <translation>La pression a été maintenue moins d’une minute calme&#xa0;: aucun changement ne peut encore être affirmé.</translation>
+    </message>
+    <message>
+        <source>Too early to tell, or nothing was quiet before.</source>
+        <translation>Trop tôt, ou rien n’était calme avant.</translation>
+    </message>
+    <message>
+        <source>Before, {unit}</source>
+        <translation>Avant, {unit}</translation>
+    </message>
+    <message>
+        <source>After, {unit}</source>
+        <translation>Après, {unit}</translation>
+    </message>
+    <message>
+        <source>No test of this job has a result yet.</source>
+        <translation>Aucun essai de ce dossier n’a encore de résultat.</translation>
+    </message>
+    <message>
+        <source>The curves</source>
+        <translation>Les courbes</translation>
+    </message>
+    <message>
+        <source>At {pressure} Pa, {unit}</source>
+        <translation>À {pressure} Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>Leaks found between: {count}.</source>
+        <translation>Fuites trouvées entre-temps&#xa0;: {count}.</translation>
+    </message>
+    <message>
+        <source>Leaks closed between</source>
+        <translation>Fuites fermées entre-temps</translation>
+    </message>
+    <message>
+        <source>No seal was marked between these two tests.</source>
+        <translation>Aucun colmatage n’a été marqué entre ces deux essais.</translation>
+    </message>
+    <message>
+        <source>Something got worse between: a seal came off, or something new leaks.</source>
+        <translation>Quelque chose s’est dégradé entre-temps&#xa0;: un colmatage s’est défait, ou une nouvelle fuite.</translation>
+    </message>
+    <message>
+        <source>More went than the marked seals brought.</source>
+        <translation>Il est parti plus que n’ont apporté les colmatages marqués.</translation>
+    </message>
+    <message>
+        <source>The seals explain the change.</source>
+        <translation>Les colmatages expliquent le changement.</translation>
+    </message>
+    <message>
+        <source>on site: {note}</source>
+        <translation>sur place&#xa0;: {note}</translation>
+    </message>
+    <message>
+        <source>All of them</source>
+        <translation>Tous ensemble</translation>
+    </message>
+    <message>
+        <source>Change that they do not explain</source>
+        <translation>Changement qu’ils n’expliquent pas</translation>
+    </message>
+    <message>
+        <source>Brought, {unit}</source>
+        <translation>Apporté, {unit}</translation>
+    </message>
+    <message>
+        <source>Highest pressure allowed</source>
+        <translation>Pression maximale permise</translation>
+    </message>
+    <message>
+        <source>{sure}, at {pressure} Pa</source>
+        <translation>{sure}, à {pressure} Pa</translation>
+    </message>
+    <message>
+        <source>Sizes that nobody measured are guesses, which may be off by a factor of three.</source>
+        <translation>Les tailles non mesurées sont estimées, à un facteur trois près.</translation>
+    </message>
+    <message>
+        <source>No seal has been measured yet: mark one with S and D while a pressure is held.</source>
+        <translation>Aucun colmatage n’est encore mesuré&#xa0;: marquez-en un avec S et D pendant qu’une pression est maintenue.</translation>
+    </message>
+    <message>
+        <source>The area is that of one sharp-edged hole at 50 Pa, discharge coefficient 0.611.</source>
+        <translation>La surface est celle d’un trou à arêtes vives à 50 Pa, coefficient de décharge 0,611.</translation>
+    </message>
+    <message>
+        <source>The leaks of the list hardly bring it: look for more before you go on.</source>
+        <translation>Les fuites de la liste n’y suffiront guère&#xa0;: cherchez-en d’autres avant de continuer.</translation>
+    </message>
+    <message>
+        <source>The best leaks come first: the rest is usually slower and dearer than the pace so far.</source>
+        <translation>Les meilleures fuites viennent d’abord&#xa0;: le reste est d’ordinaire plus lent et plus cher que jusqu’ici.</translation>
+    </message>
+    <message>
+        <source>No target at 50 Pa is set for the stage: enter one in Job.</source>
+        <translation>Aucune cible à 50 Pa n’est fixée pour la phase&#xa0;: saisissez-en une sous Dossier.</translation>
+    </message>
+    <message>
+        <source>Hold a pressure: the flow now is needed to say what is left.</source>
+        <translation>Maintenez une pression&#xa0;: il faut le débit actuel pour dire ce qui reste.</translation>
+    </message>
+    <message>
+        <source>The target is met: stop here. Only a test by the method counts.</source>
+        <translation>La cible est atteinte&#xa0;: arrêtez ici. Seul un essai selon la méthode compte.</translation>
+    </message>
+    <message>
+        <source>The flow is at the target, but so near that a test by the method may say otherwise: seal a little more.</source>
+        <translation>Le débit est à la cible, mais si près qu’un essai selon la méthode peut dire autre chose&#xa0;: colmatez encore un peu.</translation>
+    </message>
+    <message>
+        <source>Go on: the leaks of the list bring it.</source>
+        <translation>Continuez&#xa0;: les fuites de la liste y suffisent.</translation>
+    </message>
+    <message>
+        <source>Go on: the leaks of the list may bring it, if their sizes are guessed well.</source>
+        <translation>Continuez&#xa0;: les fuites de la liste peuvent y suffire, si leurs tailles sont bien estimées.</translation>
+    </message>
+    <message>
+        <source>The leaks of the list do not bring it, even if larger than guessed: look for more, or stop here.</source>
+        <translation>Les fuites de la liste n’y suffisent pas, même plus grandes qu’estimé&#xa0;: cherchez-en d’autres, ou arrêtez ici.</translation>
+    </message>
+    <message>
+        <source>At 50 Pa, {unit}</source>
+        <translation>À 50 Pa, {unit}</translation>
+    </message>
+    <message>
+        <source>Hole, {unit}</source>
+        <translation>Trou, {unit}</translation>
+    </message>
+    <message>
+        <source>What the work brought</source>
+        <translation>Ce que le travail a apporté</translation>
+    </message>
+    <message>
+        <source>Without a size, and therefore not counted: {numbers}.</source>
+        <translation>Sans taille, donc non comptées&#xa0;: {numbers}.</translation>
+    </message>
+    <message>
+        <source>Flow now</source>
+        <translation>Débit actuel</translation>
+    </message>
+    <message>
+        <source>To go to the target</source>
+        <translation>Jusqu’à la cible</translation>
+    </message>
+    <message>
+        <source>All leaks of the list that can be sealed</source>
+        <translation>Toutes les fuites de la liste à colmater</translation>
+    </message>
+    <message>
+        <source>The fewest of them that would do</source>
+        <translation>Le moins d’entre elles qui suffirait</translation>
+    </message>
+    <message>
+        <source>What stays when all of the list is sealed</source>
+        <translation>Ce qui reste quand toute la liste est colmatée</translation>
+    </message>
+    <message>
+        <source>Of that, what no sealing reaches</source>
+        <translation>Dont ce qu’aucun colmatage n’atteint</translation>
+    </message>
+    <message>
+        <source>Flow that went with the seals, {unit}</source>
+        <translation>Débit parti avec les colmatages, {unit}</translation>
+    </message>
+    <message>
+        <source>Work, minutes</source>
+        <translation>Travail, minutes</translation>
+    </message>
+    <message>
+        <source>Flow that went in an hour of work, {unit}</source>
+        <translation>Débit parti par heure de travail, {unit}</translation>
+    </message>
+    <message>
+        <source>Flow that went for each unit of money, {unit}</source>
+        <translation>Débit parti par unité d’argent, {unit}</translation>
+    </message>
+    <message>
+        <source>Hours for the rest, at this pace</source>
+        <translation>Heures pour le reste, à ce rythme</translation>
+    </message>
+    <message>
+        <source>Cost of the rest, at this price</source>
+        <translation>Coût du reste, à ce prix</translation>
+    </message>
+    <message>
+        <source>Windows, flaps and vents of the list, and what is left on purpose.</source>
+        <translation>Fenêtres, clapets et bouches de la liste, et ce qui est laissé exprès.</translation>
+    </message>
+    <message>
+        <source>Nothing is read yet: begin with everything off.</source>
+        <translation>Rien n’est encore lu&#xa0;: commencez avec tout arrêté.</translation>
+    </message>
+    <message>
+        <source>Only the pressure with everything off is read yet.</source>
+        <translation>Seule la pression avec tout arrêté est lue.</translation>
+    </message>
+    <message>
+        <source>Split by the added hole</source>
+        <translation>Répartition par le trou ajouté</translation>
+    </message>
+    <message>
+        <source>The zone is {side}.</source>
+        <translation>La zone est {side}.</translation>
+    </message>
+    <message>
+        <source>rather indoors</source>
+        <translation>plutôt à l’intérieur</translation>
+    </message>
+    <message>
+        <source>between indoors and outdoors</source>
+        <translation>entre intérieur et extérieur</translation>
+    </message>
+    <message>
+        <source>rather outdoors</source>
+        <translation>plutôt à l’extérieur</translation>
+    </message>
+    <message>
+        <source>between zone and outdoors</source>
+        <translation>entre zone et extérieur</translation>
+    </message>
+    <message>
+        <source>between house and zone</source>
+        <translation>entre maison et zone</translation>
+    </message>
+    <message>
+        <source>Zone pressure</source>
+        <translation>Pression de zone</translation>
+    </message>
+    <message>
+        <source>Flow through the zone at this pressure, {unit}</source>
+        <translation>Débit à travers la zone à cette pression, {unit}</translation>
+    </message>
+    <message>
+        <source>Leak between house and zone, {unit}</source>
+        <translation>Fuite entre maison et zone, {unit}</translation>
+    </message>
+    <message>
+        <source>Leak between zone and outdoors, {unit}</source>
+        <translation>Fuite entre zone et extérieur, {unit}</translation>
+    </message>
+    <message>
+        <source>Not every check is met: the numbers are not worth a decision.</source>
+        <translation>Tous les contrôles ne sont pas remplis&#xa0;: ces chiffres ne fondent aucune décision.</translation>
+    </message>
+    <message>
+        <source>Leak to the house over leak to outdoors</source>
+        <translation>Fuite vers la maison sur fuite vers l’extérieur</translation>
+    </message>
+    <message>
+        <source>Leak between house and garage, {unit}</source>
+        <translation>Fuite entre maison et garage, {unit}</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>non rempli</translation>
+    </message>
+    <message>
+        <source>Zone pressure changed by at least {least} Pa: else add a larger hole</source>
+        <translation>Pression de zone changée d’au moins {least} Pa&#xa0;: sinon ouvrir un trou plus grand</translation>
+    </message>
+    <message>
+        <source>Flow changed by at least {times} times its own uncertainty</source>
+        <translation>Débit changé d’au moins {times} fois sa propre incertitude</translation>
+    </message>
+    <message>
+        <source>More than {least} Pa between house and garage (45 of 50 Pa)</source>
+        <translation>Plus de {least} Pa entre maison et garage (45 sur 50 Pa)</translation>
+    </message>
+    <message>
+        <source>Zone pressure at least {least} Pa away from those of house and outdoors</source>
+        <translation>Pression de zone à {least} Pa au moins de la maison et de l’extérieur</translation>
+    </message>
+    <message>
+        <source>from memory that it must not be near either; the figure is our choice</source>
+        <translation>de mémoire, qu’elle ne doit être proche d’aucune&#x202f;; le chiffre est notre choix</translation>
+    </message>
+    <message>
+        <source>At most {most} Pa between closed room and main space</source>
+        <translation>Au plus {most} Pa entre pièce fermée et espace principal</translation>
+    </message>
+    <message>
+        <source>from memory, a programme of the United States</source>
+        <translation>de mémoire, un programme des États-Unis</translation>
+    </message>
+    <message>
+        <source>there is no zero-flow record</source>
+        <translation>il n’y a pas de relevé à débit nul</translation>
+    </message>
+    <message>
+        <source>how long the readings took is not given</source>
+        <translation>la durée des lectures n’est pas indiquée</translation>
+    </message>
+    <message>
+        <source>how long each point was averaged is not given</source>
+        <translation>la durée de moyenne de chaque point n’est pas indiquée</translation>
+    </message>
+    <message>
+        <source>the means of the positive and of the negative readings are not given</source>
+        <translation>les moyennes des lectures positives et négatives ne sont pas indiquées</translation>
+    </message>
+    <message>
+        <source>{value} so far</source>
+        <translation>{value} jusqu’ici</translation>
+    </message>
+    <message>
+        <source>{value} Pa so far</source>
+        <translation>{value} Pa jusqu’ici</translation>
+    </message>
+    <message>
+        <source>the height of the building is not given</source>
+        <translation>la hauteur du bâtiment n’est pas indiquée</translation>
+    </message>
+    <message>
+        <source>the wind speed is not given</source>
+        <translation>la vitesse du vent n’est pas indiquée</translation>
+    </message>
+    <message>
+        <source>a reading from a weather station may be up to {speed} m/s</source>
+        <translation>une valeur de station météo peut aller jusqu’à {speed} m/s</translation>
+    </message>
+    <message>
+        <source>two points leave no scatter to tell it</source>
+        <translation>deux points ne laissent aucune dispersion pour le dire</translation>
+    </message>
+    <message>
+        <source>effective leakage area at 4 Pa, discharge coefficient 1</source>
+        <translation>surface de fuite effective à 4 Pa, coefficient de décharge 1</translation>
+    </message>
+    <message>
+        <source>equivalent leakage area at 10 Pa, discharge coefficient 0.611</source>
+        <translation>surface de fuite équivalente à 10 Pa, coefficient de décharge 0,611</translation>
+    </message>
+    <message>
+        <source>the limit</source>
+        <translation>la limite</translation>
+    </message>
+    <message>
+        <source>the limit {name}</source>
+        <translation>la limite {name}</translation>
+    </message>
+    <message>
+        <source>the budget</source>
+        <translation>le bilan</translation>
+    </message>
+    <message>
+        <source>converts to reference air by density and viscosity</source>
+        <translation>convertit à l’air de référence par masse volumique et viscosité</translation>
+    </message>
+    <message>
+        <source>takes the outdoor pressure of several taps with weights that cancel gusts, weighs each point by the spread of its readings, lets the zero-flow pressure err for all points alike, and {more}</source>
+        <translation>prend la pression extérieure de plusieurs prises avec des poids qui annulent les rafales, pondère chaque point par la dispersion de ses lectures, laisse la pression à débit nul errer pour tous les points ensemble, et {more}</translation>
+    </message>
+    <message>
+        <source>weighs each point by the spread of its readings, lets the zero-flow pressure err for all points alike, and {more}</source>
+        <translation>pondère chaque point par la dispersion de ses lectures, laisse la pression à débit nul errer pour tous les points ensemble, et {more}</translation>
+    </message>
+    <message>
+        <source>{what}; the points weigh alike, because the spread of their readings is not recorded</source>
+        <translation>{what}&#x202f;; les points pèsent pareil, car la dispersion de leurs lectures n’est pas enregistrée</translation>
+    </message>
+    <message>
+        <source>{what}; the exponent is assumed, because there is one pressure only</source>
+        <translation>{what}&#x202f;; l’exposant est supposé, car il n’y a qu’une pression</translation>
     </message>
     <message>
         <source>No test possible</source>
@@ -2592,8 +3876,1588 @@
         <translation>plage retirée</translation>
     </message>
     <message>
+        <source>every brace that opens has to close</source>
+        <translation>toute accolade ouverte doit être fermée</translation>
+    </message>
+    <message>
+        <source>the names in braces are {names}; a width of digits such as :03 may follow count</source>
+        <translation>les noms entre accolades sont {names}&#x202f;; après count peut suivre une largeur en chiffres, comme&#xa0;:03</translation>
+    </message>
+    <message>
+        <source>only count takes a number of digits</source>
+        <translation>seul count prend un nombre de chiffres</translation>
+    </message>
+    <message>
+        <source>more than {low} and at most {high} is allowed</source>
+        <translation>plus de {low} et au plus {high} est permis</translation>
+    </message>
+    <message>
+        <source>{low} to {high} is allowed</source>
+        <translation>de {low} à {high} est permis</translation>
+    </message>
+    <message>
+        <source>only Linux and Windows can be told by a program; elsewhere choose it in the file&apos;s own information</source>
+        <translation>seuls Linux et Windows l’acceptent d’un programme&#x202f;; ailleurs choisissez-le dans les informations du fichier</translation>
+    </message>
+    <message>
+        <source>one for all channels, or one for each with its name in front, is needed</source>
+        <translation>il en faut une pour toutes les voies, ou une pour chacune précédée de son nom</translation>
+    </message>
+    <message>
+        <source>pairs of shown and true Pa, such as 0 0; 50 50.4, or a polynomial, such as 0.1; 1.002, are needed</source>
+        <translation>il faut des paires de Pa affichés et vrais, comme 0 0&#x202f;; 50 50,4, ou un polynôme, comme 0,1&#x202f;; 1,002</translation>
+    </message>
+    <message>
+        <source>{file}: {key}: {allowed}</source>
+        <translation>{file}&#xa0;: {key}&#xa0;: {allowed}</translation>
+    </message>
+    <message>
+        <source>{file}, line {line}: {key}: {allowed}</source>
+        <translation>{file}, ligne {line}&#xa0;: {key}&#xa0;: {allowed}</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>absent</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>not JSON</source>
+        <translation>pas du JSON</translation>
+    </message>
+    <message>
+        <source>not TOML</source>
+        <translation>pas du TOML</translation>
+    </message>
+    <message>
+        <source>not text</source>
+        <translation>pas du texte</translation>
+    </message>
+    <message>
+        <source>not usable</source>
+        <translation>inutilisable</translation>
+    </message>
+    <message>
+        <source>nested too deeply</source>
+        <translation>imbriqué trop profondément</translation>
+    </message>
+    <message>
+        <source>there twice</source>
+        <translation>présent deux fois</translation>
+    </message>
+    <message>
+        <source>no list</source>
+        <translation>pas une liste</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>pas un tableau</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objet</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>une liste</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texte</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>vrai ou faux</translation>
+    </message>
+    <message>
+        <source>not finite</source>
+        <translation>non fini</translation>
+    </message>
+    <message>
+        <source>not above 0</source>
+        <translation>pas supérieur à 0</translation>
+    </message>
+    <message>
+        <source>not found</source>
+        <translation>introuvable</translation>
+    </message>
+    <message>
+        <source>not refused</source>
+        <translation>non refusé</translation>
+    </message>
+    <message>
+        <source>without interval</source>
+        <translation>sans intervalle</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>sans nom</translation>
+    </message>
+    <message>
+        <source>without a number</source>
+        <translation>sans numéro</translation>
+    </message>
+    <message>
+        <source>without a flow</source>
+        <translation>sans débit</translation>
+    </message>
+    <message>
+        <source>without envelope pressure</source>
+        <translation>sans différence de pression</translation>
+    </message>
+    <message>
+        <source>without the flow of fan {number}</source>
+        <translation>sans le débit du ventilateur {number}</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>encore aucun</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>non commencé</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>not listed</source>
+        <translation>non répertorié</translation>
+    </message>
+    <message>
+        <source>no test</source>
+        <translation>aucun essai</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message>
+        <source>not on the disk</source>
+        <translation>pas sur le disque</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>un autre</translation>
+    </message>
+    <message>
+        <source>several outdoor taps</source>
+        <translation>plusieurs prises extérieures</translation>
+    </message>
+    <message>
+        <source>a flow that is read</source>
+        <translation>un débit qui est lu</translation>
+    </message>
+    <message>
+        <source>table and polynomial</source>
+        <translation>tableau et polynôme</translation>
+    </message>
+    <message>
+        <source>as it was kept last</source>
+        <translation>comme conservé en dernier</translation>
+    </message>
+    <message>
+        <source>still, with no temperature difference</source>
+        <translation>calme, sans différence de température</translation>
+    </message>
+    <message>
+        <source>of leak {number} begun</source>
+        <translation>commencé à la fuite {number}</translation>
+    </message>
+    <message>
+        <source>{count} lines long</source>
+        <translation>long de {count} lignes</translation>
+    </message>
+    <message>
+        <source>{count} bytes long</source>
+        <translation>long de {count} octets</translation>
+    </message>
+    <message>
+        <source>{size} MiB long</source>
+        <translation>long de {size} Mio</translation>
+    </message>
+    <message>
+        <source>{size} MiB large</source>
+        <translation>gros de {size} Mio</translation>
+    </message>
+    <message>
+        <source>table of {count} points, {words}</source>
+        <translation>tableau de {count} points, {words}</translation>
+    </message>
+    <message>
+        <source>{what} with {count} points</source>
+        <translation>{what} avec {count} points</translation>
+    </message>
+    <message>
+        <source>a number is needed</source>
+        <translation>il faut un nombre</translation>
+    </message>
+    <message>
+        <source>a number is needed, such as 12.5 or 12,5</source>
+        <translation>il faut un nombre, comme 12.5 ou 12,5</translation>
+    </message>
+    <message>
+        <source>a number is needed, alone or with a unit (allowed: {units})</source>
+        <translation>il faut un nombre, seul ou avec une unité (possibles&#xa0;: {units})</translation>
+    </message>
+    <message>
+        <source>it can mean two things, write {one} or {other}</source>
+        <translation>cela peut se lire de deux façons, écrivez {one} ou {other}</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 is needed</source>
+        <translation>il faut un nombre supérieur à 0</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 and at most 1 is needed</source>
+        <translation>il faut un nombre supérieur à 0 et d’au plus 1</translation>
+    </message>
+    <message>
+        <source>a number greater than 0 (and below 1e9) is needed</source>
+        <translation>il faut un nombre supérieur à 0 (et inférieur à 1e9)</translation>
+    </message>
+    <message>
+        <source>a number of at least 0 (and below 1e9) is needed</source>
+        <translation>il faut un nombre d’au moins 0 (et inférieur à 1e9)</translation>
+    </message>
+    <message>
+        <source>a number of at least 0 is needed</source>
+        <translation>il faut un nombre d’au moins 0</translation>
+    </message>
+    <message>
+        <source>a number from {low} to {high} is needed</source>
+        <translation>il faut un nombre de {low} à {high}</translation>
+    </message>
+    <message>
+        <source>a number from {low} to {high} {unit} is needed</source>
+        <translation>il faut un nombre de {low} à {high} {unit}</translation>
+    </message>
+    <message>
+        <source>a number of {low} to {high} is needed</source>
+        <translation>il faut un nombre de {low} à {high}</translation>
+    </message>
+    <message>
+        <source>a number greater than {low} is needed</source>
+        <translation>il faut un nombre supérieur à {low}</translation>
+    </message>
+    <message>
+        <source>a number greater than {low} and at most {high} is needed</source>
+        <translation>il faut un nombre supérieur à {low} et d’au plus {high}</translation>
+    </message>
+    <message>
+        <source>a number greater than min_pa ({low}) is needed</source>
+        <translation>il faut un nombre supérieur à min_pa ({low})</translation>
+    </message>
+    <message>
+        <source>a number greater than low ({low}) is needed</source>
+        <translation>il faut un nombre supérieur à low ({low})</translation>
+    </message>
+    <message>
+        <source>a finite number is needed</source>
+        <translation>il faut un nombre fini</translation>
+    </message>
+    <message>
+        <source>a finite number in Pa is needed</source>
+        <translation>il faut un nombre fini en Pa</translation>
+    </message>
+    <message>
+        <source>every number must be finite</source>
+        <translation>chaque nombre doit être fini</translation>
+    </message>
+    <message>
+        <source>a number is not finite</source>
+        <translation>un nombre n’est pas fini</translation>
+    </message>
+    <message>
+        <source>a number in it has too many digits</source>
+        <translation>un nombre y a trop de chiffres</translation>
+    </message>
+    <message>
+        <source>a whole number is needed</source>
+        <translation>il faut un nombre entier</translation>
+    </message>
+    <message>
+        <source>a whole number of at least 1 is needed</source>
+        <translation>il faut un nombre entier d’au moins 1</translation>
+    </message>
+    <message>
+        <source>a whole number of 1 to {most} is needed</source>
+        <translation>il faut un nombre entier de 1 à {most}</translation>
+    </message>
+    <message>
+        <source>a whole number from 0 to 999 999 999 is needed</source>
+        <translation>il faut un nombre entier de 0 à 999 999 999</translation>
+    </message>
+    <message>
+        <source>a number of points from 1 to {most} is needed</source>
+        <translation>il faut un nombre de points de 1 à {most}</translation>
+    </message>
+    <message>
+        <source>a text is needed</source>
+        <translation>il faut un texte</translation>
+    </message>
+    <message>
+        <source>a text in quotes is needed</source>
+        <translation>il faut un texte entre guillemets</translation>
+    </message>
+    <message>
+        <source>some words are needed</source>
+        <translation>il faut quelques mots</translation>
+    </message>
+    <message>
+        <source>a name is needed</source>
+        <translation>il faut un nom</translation>
+    </message>
+    <message>
+        <source>true or false is needed</source>
+        <translation>il faut vrai ou faux</translation>
+    </message>
+    <message>
+        <source>a list of texts is needed</source>
+        <translation>il faut une liste de textes</translation>
+    </message>
+    <message>
+        <source>a list of numbers is needed</source>
+        <translation>il faut une liste de nombres</translation>
+    </message>
+    <message>
+        <source>a list of tables is needed</source>
+        <translation>il faut une liste de tableaux</translation>
+    </message>
+    <message>
+        <source>a list of JSON objects is needed</source>
+        <translation>il faut une liste d’objets JSON</translation>
+    </message>
+    <message>
+        <source>a JSON object is needed</source>
+        <translation>il faut un objet JSON</translation>
+    </message>
+    <message>
+        <source>JSON in UTF-8 is needed</source>
+        <translation>il faut du JSON en UTF-8</translation>
+    </message>
+    <message>
+        <source>at most a few levels are needed</source>
+        <translation>quelques niveaux au plus suffisent</translation>
+    </message>
+    <message>
+        <source>{what} at line {line}, column {column}</source>
+        <translation>{what} à la ligne {line}, colonne {column}</translation>
+    </message>
+    <message>
+        <source>Played back from test {number} of {job}.</source>
+        <translation>Joué d’après l’essai {number} de {job}.</translation>
+    </message>
+    <message>
+        <source>every part needs a name of its own</source>
+        <translation>chaque partie a besoin d’un nom propre</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends bytes that make no sense: look at the speed of the port and at the cable.</source>
+        <translation>{name} sur {port} envoie des octets sans signification&#xa0;: vérifiez la vitesse du port et le câble.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} does not say who it is: look whether it is switched on, and at the cable.</source>
+        <translation>{name} sur {port} ne dit pas qui il est&#xa0;: vérifiez s’il est allumé, et le câble.</translation>
+    </message>
+    <message>
+        <source>{quantity} on {method} needs it</source>
+        <translation>{quantity} selon {method} en a besoin</translation>
+    </message>
+    <message>
+        <source>exactly one field named speed, with its digits behind a colon such as .4f, is needed</source>
+        <translation>il faut exactement un champ nommé speed, avec ses chiffres après deux-points, comme .4f</translation>
+    </message>
+    <message>
+        <source>the same direction and as many points as the run itself, {count}, are needed</source>
+        <translation>il faut le même sens et autant de points que la série, {count}</translation>
+    </message>
+    <message>
+        <source>a corrected run is not corrected again</source>
+        <translation>une série corrigée ne se corrige pas de nouveau</translation>
+    </message>
+    <message>
+        <source>Hand-written record</source>
+        <translation>Relevé manuscrit</translation>
+    </message>
+    <message>
+        <source>{place} has no zones here</source>
+        <translation>{place} n’a pas de zones ici</translation>
+    </message>
+    <message>
+        <source>a field may appear only once in an object</source>
+        <translation>un champ ne peut figurer qu’une fois dans un objet</translation>
+    </message>
+    <message>
+        <source>known fields here are {names}</source>
+        <translation>les champs connus ici sont {names}</translation>
+    </message>
+    <message>
+        <source>known tables here are {names}</source>
+        <translation>les tableaux connus ici sont {names}</translation>
+    </message>
+    <message>
+        <source>every entry needs an id of its own</source>
+        <translation>chaque entrée a besoin d’un identifiant propre</translation>
+    </message>
+    <message>
+        <source>at most {size} MiB can be read</source>
+        <translation>au plus {size} Mio peuvent être lus</translation>
+    </message>
+    <message>
+        <source>at most {size} MiB</source>
+        <translation>au plus {size} Mio</translation>
+    </message>
+    <message>
+        <source>at most {count} bytes are read</source>
+        <translation>au plus {count} octets sont lus</translation>
+    </message>
+    <message>
+        <source>at most {count} lines</source>
+        <translation>au plus {count} lignes</translation>
+    </message>
+    <message>
+        <source>at most {count} characters fit</source>
+        <translation>au plus {count} caractères tiennent</translation>
+    </message>
+    <message>
+        <source>at most {count} characters are kept</source>
+        <translation>au plus {count} caractères sont gardés</translation>
+    </message>
+    <message>
+        <source>at most {lines} lines of {count} characters fit</source>
+        <translation>au plus {lines} lignes de {count} caractères tiennent</translation>
+    </message>
+    <message>
+        <source>one of {names} is needed</source>
+        <translation>il faut l’un de ceux-ci&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>one of these is needed: {names}</source>
+        <translation>il faut l’un de ceux-ci&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>exactly one of these is needed: {names}</source>
+        <translation>il faut exactement l’un de ceux-ci&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>exactly one of the two is needed</source>
+        <translation>il faut exactement l’un des deux</translation>
+    </message>
+    <message>
+        <source>each may occur only once</source>
+        <translation>chacun ne peut figurer qu’une fois</translation>
+    </message>
+    <message>
+        <source>shares from 0 to 1 are needed</source>
+        <translation>il faut des parts de 0 à 1</translation>
+    </message>
+    <message>
+        <source>1, 1.5, 2 or 3 is needed</source>
+        <translation>il faut 1, 1,5, 2 ou 3</translation>
+    </message>
+    <message>
+        <source>1, 2 or 3 is needed: the models were made for low houses</source>
+        <translation>il faut 1, 2 ou 3&#xa0;: les modèles sont faits pour des maisons basses</translation>
+    </message>
+    <message>
+        <source>a temperature difference or a wind above 0 is needed</source>
+        <translation>il faut une différence de température ou un vent supérieur à 0</translation>
+    </message>
+    <message>
+        <source>a day such as 2026-05-04 is needed</source>
+        <translation>il faut un jour comme 2026-05-04</translation>
+    </message>
+    <message>
+        <source>a day such as 2026-05-04 or 2026-05-04 09:12 is needed</source>
+        <translation>il faut un jour comme 2026-05-04 ou 2026-05-04 09:12</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-05-04, without quotes, is needed</source>
+        <translation>il faut une date comme 2026-05-04, sans guillemets</translation>
+    </message>
+    <message>
+        <source>a date in this calendar is needed</source>
+        <translation>il faut une date qui existe</translation>
+    </message>
+    <message>
+        <source>a day after the calibration is needed</source>
+        <translation>il faut un jour après l’étalonnage</translation>
+    </message>
+    <message>
+        <source>a time with its zone is needed</source>
+        <translation>il faut une heure avec son fuseau</translation>
+    </message>
+    <message>
+        <source>a time with its zone is needed, such as 2026-05-04T09:12:00Z</source>
+        <translation>il faut une heure avec son fuseau, comme 2026-05-04T09:12:00Z</translation>
+    </message>
+    <message>
+        <source>the day on the certificate is needed, such as 2026-05-04</source>
+        <translation>il faut le jour du certificat, comme 2026-05-04</translation>
+    </message>
+    <message>
+        <source>it cannot be read ({reason})</source>
+        <translation>il ne peut être lu ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({reason})</source>
+        <translation>il ne peut être écrit ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written: {reason}</source>
+        <translation>il ne peut être écrit&#xa0;: {reason}</translation>
+    </message>
+    <message>
+        <source>it cannot be copied ({reason})</source>
+        <translation>il ne peut être copié ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be made ({reason})</source>
+        <translation>il ne peut être créé ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be opened ({reason})</source>
+        <translation>il ne peut être ouvert ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written: the file or its folder is read-only</source>
+        <translation>il ne peut être écrit&#xa0;: le fichier ou son dossier est en lecture seule</translation>
+    </message>
+    <message>
+        <source>it is damaged ({reason})</source>
+        <translation>il est endommagé ({reason})</translation>
+    </message>
+    <message>
+        <source>it is damaged (its tables are missing)</source>
+        <translation>il est endommagé (ses tables manquent)</translation>
+    </message>
+    <message>
+        <source>it is damaged or cut short</source>
+        <translation>il est endommagé ou tronqué</translation>
+    </message>
+    <message>
+        <source>it is no Airseam job</source>
+        <translation>ce n’est pas un dossier d’Airseam</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no Airseam job</source>
+        <translation>c’est une base de données d’un autre programme, pas un dossier d’Airseam</translation>
+    </message>
+    <message>
+        <source>it is open in another window of Airseam, close it there first</source>
+        <translation>il est ouvert dans une autre fenêtre d’Airseam, fermez-le d’abord là-bas</translation>
+    </message>
+    <message>
+        <source>it was written by a newer Airseam (file version {file}, this one knows up to {known})</source>
+        <translation>il vient d’un Airseam plus récent (version {file}, celui-ci connaît jusqu’à {known})</translation>
+    </message>
+    <message>
+        <source>it exists already, open it or choose another name</source>
+        <translation>il existe déjà, ouvrez-le ou choisissez un autre nom</translation>
+    </message>
+    <message>
+        <source>it was opened for reading only</source>
+        <translation>il est ouvert en lecture seule</translation>
+    </message>
+    <message>
+        <source>it is no job, or damaged ({reason})</source>
+        <translation>ce n’est pas un dossier, ou il est endommagé ({reason})</translation>
+    </message>
+    <message>
+        <source>a {format} that this version knows is needed ({reason})</source>
+        <translation>il faut un {format} que cette version connaît ({reason})</translation>
+    </message>
+    <message>
+        <source>the disk does not take it</source>
+        <translation>le disque ne le prend pas</translation>
+    </message>
+    <message>
+        <source>the copy cannot be written ({reason})</source>
+        <translation>la copie ne peut être écrite ({reason})</translation>
+    </message>
+    <message>
+        <source>another folder than that of the job is needed</source>
+        <translation>il faut un autre répertoire que celui du dossier</translation>
+    </message>
+    <message>
+        <source>a PNG or JPEG picture is needed</source>
+        <translation>il faut une image PNG ou JPEG</translation>
+    </message>
+    <message>
+        <source>a whole PNG or JPEG picture is needed ({reason})</source>
+        <translation>il faut une image PNG ou JPEG complète ({reason})</translation>
+    </message>
+    <message>
+        <source>a PNG or JPEG picture of at most {size} MiB is needed</source>
+        <translation>il faut une image PNG ou JPEG d’au plus {size} Mio</translation>
+    </message>
+    <message>
+        <source>&quot;{format}&quot; is needed</source>
+        <translation>il faut «&#xa0;{format}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>a TOML text file is needed ({reason})</source>
+        <translation>il faut un fichier texte TOML ({reason})</translation>
+    </message>
+    <message>
+        <source>a TOML text file in UTF-8 is needed</source>
+        <translation>il faut un fichier texte TOML en UTF-8</translation>
+    </message>
+    <message>
+        <source>a TOML table is needed ({reason})</source>
+        <translation>il faut un tableau TOML ({reason})</translation>
+    </message>
+    <message>
+        <source>a table is needed</source>
+        <translation>il faut un tableau</translation>
+    </message>
+    <message>
+        <source>tables [[{name}]] are needed</source>
+        <translation>il faut des tableaux [[{name}]]</translation>
+    </message>
+    <message>
+        <source>at least one [[{name}]] table is needed</source>
+        <translation>il faut au moins un tableau [[{name}]]</translation>
+    </message>
+    <message>
+        <source>the keys are: {names}</source>
+        <translation>les clés sont&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the keys here are: {names}</source>
+        <translation>les clés sont ici&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>what was written does not read back alike</source>
+        <translation>ce qui a été écrit ne se relit pas pareil</translation>
+    </message>
+    <message>
+        <source>texts of whole characters are needed</source>
+        <translation>il faut des textes de caractères entiers</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>fichier ou répertoire introuvable</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>accès refusé</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>plus de place sur le disque</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>système de fichiers en lecture seule</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>erreur d’entrée-sortie</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>est un répertoire</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>pas un répertoire</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>le fichier existe</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>nom de fichier trop long</translation>
+    </message>
+    <message>
+        <source>job file</source>
+        <translation>fichier du dossier</translation>
+    </message>
+    <message>
+        <source>issued report</source>
+        <translation>rapport émis</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>signé par</translation>
+    </message>
+    <message>
+        <source>backup folder</source>
+        <translation>répertoire de sauvegarde</translation>
+    </message>
+    <message>
+        <source>number pattern</source>
+        <translation>modèle de numéro</translation>
+    </message>
+    <message>
+        <source>name pattern</source>
+        <translation>modèle de nom</translation>
+    </message>
+    <message>
+        <source>opening text</source>
+        <translation>texte d’ouverture</translation>
+    </message>
+    <message>
+        <source>closing text</source>
+        <translation>texte de fin</translation>
+    </message>
+    <message>
+        <source>name of the office</source>
+        <translation>nom du bureau</translation>
+    </message>
+    <message>
+        <source>usual signer</source>
+        <translation>signataire habituel</translation>
+    </message>
+    <message>
+        <source>next number</source>
+        <translation>prochain numéro</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>point</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>essai</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motif</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>numéro</translation>
+    </message>
+    <message>
+        <source>clipboard</source>
+        <translation>presse-papiers</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>pression</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>sens</translation>
+    </message>
+    <message>
+        <source>system</source>
+        <translation>système</translation>
+    </message>
+    <message>
+        <source>adjoins</source>
+        <translation>donne sur</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>schemes</source>
+        <translation>programmes</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>correction</translation>
+    </message>
+    <message>
+        <source>calibration</source>
+        <translation>étalonnage</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>profil</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>fenêtre</translation>
+    </message>
+    <message>
+        <source>calibration date</source>
+        <translation>date d’étalonnage</translation>
+    </message>
+    <message>
+        <source>due date</source>
+        <translation>échéance</translation>
+    </message>
+    <message>
+        <source>day of the correction</source>
+        <translation>jour de la correction</translation>
+    </message>
+    <message>
+        <source>lower end</source>
+        <translation>bas de la plage</translation>
+    </message>
+    <message>
+        <source>upper end</source>
+        <translation>haut de la plage</translation>
+    </message>
+    <message>
+        <source>air density</source>
+        <translation>masse volumique de l’air</translation>
+    </message>
+    <message>
+        <source>line {line}, {what}</source>
+        <translation>ligne {line}, {what}</translation>
+    </message>
+    <message>
+        <source>line {line}</source>
+        <translation>ligne {line}</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>débit</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>first gauge</source>
+        <translation>premier manomètre</translation>
+    </message>
+    <message>
+        <source>second gauge</source>
+        <translation>second manomètre</translation>
+    </message>
+    <message>
+        <source>readings of the {gauge}</source>
+        <translation>lectures du {gauge}</translation>
+    </message>
+    <message>
+        <source>typed gauge</source>
+        <translation>manomètre saisi</translation>
+    </message>
+    <message>
+        <source>phone page</source>
+        <translation>page du téléphone</translation>
+    </message>
+    <message>
+        <source>zone pressure after</source>
+        <translation>pression de zone après</translation>
+    </message>
+    <message>
+        <source>flow before</source>
+        <translation>débit avant</translation>
+    </message>
+    <message>
+        <source>flow after</source>
+        <translation>débit après</translation>
+    </message>
+    <message>
+        <source>zone_pa with the hole</source>
+        <translation>pression de zone avec le trou</translation>
+    </message>
+    <message>
+        <source>zone_pa</source>
+        <translation>pression de zone</translation>
+    </message>
+    <message>
+        <source>house_pa</source>
+        <translation>pression de la maison</translation>
+    </message>
+    <message>
+        <source>garage_pa with the door open</source>
+        <translation>pression du garage porte ouverte</translation>
+    </message>
+    <message>
+        <source>Port of {name}</source>
+        <translation>port de {name}</translation>
+    </message>
+    <message>
+        <source>Flow range</source>
+        <translation>plage de débit</translation>
+    </message>
+    <message>
+        <source>flow range {name}</source>
+        <translation>plage de débit {name}</translation>
+    </message>
+    <message>
         <source>{field} of “{name}”</source>
         <translation>{field} de «&#xa0;{name}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Upper end</source>
+        <translation>Haut de la plage</translation>
+    </message>
+    <message>
+        <source>check of the hoses</source>
+        <translation>contrôle des tubes</translation>
+    </message>
+    <message>
+        <source>the name of who signs is needed</source>
+        <translation>il faut le nom de qui signe</translation>
+    </message>
+    <message>
+        <source>say why it is issued again</source>
+        <translation>dites pourquoi il est émis de nouveau</translation>
+    </message>
+    <message>
+        <source>a test that was made to find leaks has none</source>
+        <translation>un essai fait pour chercher des fuites n’en a pas</translation>
+    </message>
+    <message>
+        <source>another report of this job has it: choose another one</source>
+        <translation>un autre rapport de ce dossier l’a&#xa0;: choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>it is still being recorded</source>
+        <translation>il est encore en cours d’enregistrement</translation>
+    </message>
+    <message>
+        <source>the number of a test is needed, there are: {names}</source>
+        <translation>il faut le numéro d’un essai, il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the number of a window is needed, there are: {names}</source>
+        <translation>il faut le numéro d’une fenêtre, il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the number of a leak is needed, there are: {names}</source>
+        <translation>il faut le numéro d’une fuite, il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>its number in the job is needed, there are: {names}</source>
+        <translation>il faut son numéro dans le dossier, il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>an id of the register is needed; there are: {names}</source>
+        <translation>il faut un identifiant du registre&#x202f;; il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>its file is not the one that was issued</source>
+        <translation>son fichier n’est pas celui qui a été émis</translation>
+    </message>
+    <message>
+        <source>revision {number} is the next one of this report</source>
+        <translation>la révision {number} est la suivante de ce rapport</translation>
+    </message>
+    <message>
+        <source>say why the geometry is kept or was changed</source>
+        <translation>dites pourquoi la géométrie est conservée ou changée</translation>
+    </message>
+    <message>
+        <source>there is none of this number</source>
+        <translation>il n’y en a pas de ce numéro</translation>
+    </message>
+    <message>
+        <source>there is nothing new to keep</source>
+        <translation>il n’y a rien de nouveau à conserver</translation>
+    </message>
+    <message>
+        <source>a test that was cut short is needed (state of this one: {state})</source>
+        <translation>il faut un essai interrompu (état de celui-ci&#xa0;: {state})</translation>
+    </message>
+    <message>
+        <source>say why the point is struck</source>
+        <translation>dites pourquoi le point est écarté</translation>
+    </message>
+    <message>
+        <source>it is being recorded, strike there</source>
+        <translation>il est en cours d’enregistrement, écartez-le là</translation>
+    </message>
+    <message>
+        <source>say what changed on site since the test before</source>
+        <translation>dites ce qui a changé sur place depuis l’essai précédent</translation>
+    </message>
+    <message>
+        <source>there is no test in it yet</source>
+        <translation>il n’y a encore aucun essai</translation>
+    </message>
+    <message>
+        <source>a test has at most {count} bytes</source>
+        <translation>un essai a au plus {count} octets</translation>
+    </message>
+    <message>
+        <source>say which fans are on and which doors are open</source>
+        <translation>dites quels ventilateurs tournent et quelles portes sont ouvertes</translation>
+    </message>
+    <message>
+        <source>one of {names}, each of its kind, is needed</source>
+        <translation>il faut l’un de {names}, chacun selon son genre</translation>
+    </message>
+    <message>
+        <source>one test at a time</source>
+        <translation>un essai à la fois</translation>
+    </message>
+    <message>
+        <source>a pressure is held where the program reads the gauges</source>
+        <translation>une pression est maintenue là où le programme lit les manomètres</translation>
+    </message>
+    <message>
+        <source>at least one run with a point that is not struck is needed</source>
+        <translation>il faut au moins une série avec un point non écarté</translation>
+    </message>
+    <message>
+        <source>a {role} needs at least one usable reading</source>
+        <translation>{role} a besoin d’au moins une lecture utilisable</translation>
+    </message>
+    <message>
+        <source>a line needs pressures that differ more</source>
+        <translation>une droite demande des pressions plus différentes</translation>
+    </message>
+    <message>
+        <source>with the zero-flow pressure taken off, pressures {side} 0 Pa are needed, and no point has one</source>
+        <translation>une fois la pression à débit nul retirée, il faut des pressions {side} 0 Pa, et aucun point n’en a</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>en dessous de</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>au-dessus de</translation>
+    </message>
+    <message>
+        <source>at least {count} {what} needed</source>
+        <translation>il faut au moins {count} {what}</translation>
+    </message>
+    <message>
+        <source>the fit {name} needs a zero-flow record</source>
+        <translation>l’ajustement {name} demande un relevé à débit nul</translation>
+    </message>
+    <message>
+        <source>the fit {name} weighs points by the spread of their readings</source>
+        <translation>l’ajustement {name} pondère les points par la dispersion de leurs lectures</translation>
+    </message>
+    <message>
+        <source>two regimes need at least {count} points</source>
+        <translation>deux régimes demandent au moins {count} points</translation>
+    </message>
+    <message>
+        <source>different pressures are needed before or after the change</source>
+        <translation>il faut des pressions différentes avant ou après le changement</translation>
+    </message>
+    <message>
+        <source>pressures and flows above 0 are needed</source>
+        <translation>il faut des pressions et débits supérieurs à 0</translation>
+    </message>
+    <message>
+        <source>two stations are needed, at pressures that differ by a factor of {factor} at least</source>
+        <translation>il faut deux paliers, à des pressions différant d’un facteur {factor} au moins</translation>
+    </message>
+    <message>
+        <source>one run, or one in each direction, is needed</source>
+        <translation>il faut une série, ou une dans chaque sens</translation>
+    </message>
+    <message>
+        <source>only one run in each direction is allowed</source>
+        <translation>une seule série par sens est permise</translation>
+    </message>
+    <message>
+        <source>one for each of the {count} points is needed</source>
+        <translation>il en faut un pour chacun des {count} points</translation>
+    </message>
+    <message>
+        <source>at least one reading is needed</source>
+        <translation>il faut au moins une lecture</translation>
+    </message>
+    <message>
+        <source>a mean between those of the negative and the positive readings, {low} and {high}, is needed</source>
+        <translation>il faut une moyenne entre celles des lectures négatives et positives, {low} et {high}</translation>
+    </message>
+    <message>
+        <source>a test with a leakage line is needed to compare it</source>
+        <translation>pour comparer il faut un essai avec une droite de fuite</translation>
+    </message>
+    <message>
+        <source>a part of both tests is needed (there are: {names})</source>
+        <translation>il faut une partie des deux essais (il y a&#xa0;: {names})</translation>
+    </message>
+    <message>
+        <source>a value above 0 with an interval is needed</source>
+        <translation>il faut une valeur supérieure à 0 avec intervalle</translation>
+    </message>
+    <message>
+        <source>a window closes only inside a run</source>
+        <translation>une fenêtre ne se ferme que dans une série</translation>
+    </message>
+    <message>
+        <source>this temperature is needed, and the rig does not measure it</source>
+        <translation>cette température est nécessaire, et l’appareillage ne la mesure pas</translation>
+    </message>
+    <message>
+        <source>it is complete: there is nothing to go on with</source>
+        <translation>il est complet&#xa0;: il n’y a rien à poursuivre</translation>
+    </message>
+    <message>
+        <source>a pressure was held: hold it again instead</source>
+        <translation>une pression était maintenue&#xa0;: maintenez-la de nouveau</translation>
+    </message>
+    <message>
+        <source>nothing had been read yet: start the test instead</source>
+        <translation>rien n’avait été lu&#xa0;: démarrez plutôt l’essai</translation>
+    </message>
+    <message>
+        <source>the test was begun with other {what}: connect those, or start a new test</source>
+        <translation>l’essai a commencé avec autre chose ({what})&#xa0;: connectez cela, ou démarrez un nouvel essai</translation>
+    </message>
+    <message>
+        <source>flow ranges</source>
+        <translation>plages de débit</translation>
+    </message>
+    <message>
+        <source>instruments</source>
+        <translation>appareils</translation>
+    </message>
+    <message>
+        <source>fans</source>
+        <translation>ventilateurs</translation>
+    </message>
+    <message>
+        <source>shutter</source>
+        <translation>volet</translation>
+    </message>
+    <message>
+        <source>corrections of gauges</source>
+        <translation>corrections des manomètres</translation>
+    </message>
+    <message>
+        <source>its newest test has to be one that was cut short: there is nothing to go on with</source>
+        <translation>son dernier essai doit être interrompu&#xa0;: il n’y a rien à poursuivre</translation>
+    </message>
+    <message>
+        <source>the safety answers now allow to pressurize only; the rest of this test depressurizes</source>
+        <translation>les réponses de sécurité ne permettent plus que la surpression&#x202f;; le reste de cet essai est en dépression</translation>
+    </message>
+    <message>
+        <source>a test with readings is needed</source>
+        <translation>il faut un essai avec des lectures</translation>
+    </message>
+    <message>
+        <source>a test that has ended, with readings, is needed</source>
+        <translation>il faut un essai terminé, avec des lectures</translation>
+    </message>
+    <message>
+        <source>its runs were recorded on different clocks: play one of its own</source>
+        <translation>ses séries ont été enregistrées sur des horloges différentes&#xa0;: jouez-en une seule</translation>
+    </message>
+    <message>
+        <source>a test with an n50 is needed: give the volume</source>
+        <translation>il faut un essai avec n50&#xa0;: indiquez le volume</translation>
+    </message>
+    <message>
+        <source>a report of no test needs an answer that forbids it</source>
+        <translation>un rapport sans essai demande une réponse qui l’interdit</translation>
+    </message>
+    <message>
+        <source>there is nothing to hand out</source>
+        <translation>il n’y a rien à remettre</translation>
+    </message>
+    <message>
+        <source>nothing was marked as sealed on it</source>
+        <translation>rien n’y a été marqué comme colmaté</translation>
+    </message>
+    <message>
+        <source>mark it as done first</source>
+        <translation>marquez-le d’abord comme fini</translation>
+    </message>
+    <message>
+        <source>mark first that the sealing starts</source>
+        <translation>marquez d’abord le début du colmatage</translation>
+    </message>
+    <message>
+        <source>{low} to {high} Pa can be held</source>
+        <translation>de {low} à {high} Pa peuvent être maintenus</translation>
+    </message>
+    <message>
+        <source>the expected air change needs it</source>
+        <translation>le renouvellement d’air attendu en a besoin</translation>
+    </message>
+    <message>
+        <source>paste or type the points of one direction at least</source>
+        <translation>collez ou saisissez les points d’au moins un sens</translation>
+    </message>
+    <message>
+        <source>at least one direction with points is needed</source>
+        <translation>il faut au moins un sens avec des points</translation>
+    </message>
+    <message>
+        <source>lines are needed: {columns}</source>
+        <translation>il faut des lignes&#xa0;: {columns}</translation>
+    </message>
+    <message>
+        <source>lines with tabs between are needed: {columns}</source>
+        <translation>il faut des lignes séparées par des tabulations&#xa0;: {columns}</translation>
+    </message>
+    <message>
+        <source>the columns are {columns}</source>
+        <translation>les colonnes sont {columns}</translation>
+    </message>
+    <message>
+        <source>pressure in Pa, flow</source>
+        <translation>pression en Pa, débit</translation>
+    </message>
+    <message>
+        <source>name, floor area, height, volume</source>
+        <translation>nom, surface de plancher, hauteur, volume</translation>
+    </message>
+    <message>
+        <source>name, area, adjoins</source>
+        <translation>nom, surface, donne sur</translation>
+    </message>
+    <message>
+        <source>two numbers are needed: {columns}</source>
+        <translation>il faut deux nombres&#xa0;: {columns}</translation>
+    </message>
+    <message>
+        <source>more than 0 is needed</source>
+        <translation>il faut plus de 0</translation>
+    </message>
+    <message>
+        <source>more than {low} Pa is needed</source>
+        <translation>il faut plus de {low} Pa</translation>
+    </message>
+    <message>
+        <source>more than 0 and at most {high} Pa is allowed</source>
+        <translation>plus de 0 et au plus {high} Pa sont permis</translation>
+    </message>
+    <message>
+        <source>more than 0 and at most {high} s is allowed</source>
+        <translation>plus de 0 et au plus {high} s sont permis</translation>
+    </message>
+    <message>
+        <source>a test with pressurizing has no negative pressures</source>
+        <translation>un essai en surpression n’a pas de pressions négatives</translation>
+    </message>
+    <message>
+        <source>a flow above 0 is needed</source>
+        <translation>il faut un débit supérieur à 0</translation>
+    </message>
+    <message>
+        <source>each from {low} to {high} Pa; the fan is stopped at 80 Pa</source>
+        <translation>chacune de {low} à {high} Pa&#x202f;; le ventilateur est arrêté à 80 Pa</translation>
+    </message>
+    <message>
+        <source>{fewest} to {most} pressures with spaces between are needed</source>
+        <translation>il faut de {fewest} à {most} pressions séparées par des espaces</translation>
+    </message>
+    <message>
+        <source>“{checked}”, or why it is left out, is needed</source>
+        <translation>il faut «&#xa0;{checked}&#xa0;», ou pourquoi il est omis</translation>
+    </message>
+    <message>
+        <source>the pressure of the zone with the hole is needed</source>
+        <translation>il faut la pression de la zone avec le trou</translation>
+    </message>
+    <message>
+        <source>the fan flow before and after is needed, at the same house pressure</source>
+        <translation>il faut le débit du ventilateur avant et après, à la même pression de la maison</translation>
+    </message>
+    <message>
+        <source>a pressure between 0 and that of the house, {high} Pa, is needed</source>
+        <translation>il faut une pression entre 0 et celle de la maison, {high} Pa</translation>
+    </message>
+    <message>
+        <source>a pressure below that of the house, {high} Pa, is needed</source>
+        <translation>il faut une pression inférieure à celle de la maison, {high} Pa</translation>
+    </message>
+    <message>
+        <source>a pressure from 0 to below that with the door closed, {high} Pa, is needed</source>
+        <translation>il faut une pression de 0 jusqu’à moins que porte fermée, {high} Pa</translation>
+    </message>
+    <message>
+        <source>with the guard at most the flow without it, {flow}, is possible</source>
+        <translation>avec la garde, au plus le débit sans elle, {flow}, est possible</translation>
+    </message>
+    <message>
+        <source>the port of the instrument is needed</source>
+        <translation>il faut le port de l’appareil</translation>
+    </message>
+    <message>
+        <source>the calibration of the fitted range is needed</source>
+        <translation>il faut l’étalonnage de la plage montée</translation>
+    </message>
+    <message>
+        <source>a number from the calibration sheet is needed</source>
+        <translation>il faut un nombre de la fiche d’étalonnage</translation>
+    </message>
+    <message>
+        <source>the channels of profile {profile} are: {names}</source>
+        <translation>les voies du profil {profile} sont&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>channels of {name}</source>
+        <translation>voies de {name}</translation>
+    </message>
+    <message>
+        <source>profile of {name}</source>
+        <translation>profil de {name}</translation>
+    </message>
+    <message>
+        <source>the name of a fan drive is needed; that instrument is a gauge</source>
+        <translation>il faut le nom d’une commande de ventilateur&#x202f;; cet appareil est un manomètre</translation>
+    </message>
+    <message>
+        <source>instrument {name} is a fan drive: name it here</source>
+        <translation>l’appareil {name} est une commande de ventilateur&#xa0;: nommez-le ici</translation>
+    </message>
+    <message>
+        <source>one of this rig&apos;s is needed: {names}</source>
+        <translation>il faut l’une de cet appareillage&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>there are none</source>
+        <translation>il n’y en a pas</translation>
+    </message>
+    <message>
+        <source>a zone of {rig} is needed: {names}</source>
+        <translation>il faut une zone de {rig}&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>one channel needs &quot;{role}&quot;</source>
+        <translation>une voie a besoin de «&#xa0;{role}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>one channel needs &quot;{role}&quot; or &quot;{other}&quot;</source>
+        <translation>une voie a besoin de «&#xa0;{role}&#xa0;» ou «&#xa0;{other}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>a drive needs gauges that the program reads itself; without it a person turns the fan</source>
+        <translation>une commande demande des manomètres que le programme lit lui-même&#x202f;; sans elle une personne règle le ventilateur</translation>
+    </message>
+    <message>
+        <source>where the envelope pressure is typed, the flow has to be typed too</source>
+        <translation>là où la différence de pression est saisie, le débit doit l’être aussi</translation>
+    </message>
+    <message>
+        <source>of a gauge that is typed only one can be used</source>
+        <translation>d’un manomètre saisi une seule peut servir</translation>
+    </message>
+    <message>
+        <source>only a simulated rig may run faster than real time</source>
+        <translation>seul un appareillage simulé peut aller plus vite que le temps</translation>
+    </message>
+    <message>
+        <source>at most {count} fans blow together</source>
+        <translation>au plus {count} ventilateurs soufflent ensemble</translation>
+    </message>
+    <message>
+        <source>a list of names of fan drives is needed</source>
+        <translation>il faut une liste de noms de commandes de ventilateur</translation>
+    </message>
+    <message>
+        <source>beside fans it can only be the first of them, {name}</source>
+        <translation>à côté de ventilateurs ce ne peut être que le premier, {name}</translation>
+    </message>
+    <message>
+        <source>a table of fan = flow range is needed</source>
+        <translation>il faut un tableau ventilateur = plage de débit</translation>
+    </message>
+    <message>
+        <source>a table of zone = name is needed, with {names}</source>
+        <translation>il faut un tableau zone = nom, avec {names}</translation>
+    </message>
+    <message>
+        <source>a table of channel = role is needed</source>
+        <translation>il faut un tableau voie = rôle</translation>
+    </message>
+    <message>
+        <source>a rig file has at most {count} bytes</source>
+        <translation>un fichier d’appareillage a au plus {count} octets</translation>
+    </message>
+    <message>
+        <source>the name of a flow range is needed; there are: {names}</source>
+        <translation>il faut le nom d’une plage de débit&#x202f;; il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the name of an instrument is needed; there are: {names}</source>
+        <translation>il faut le nom d’un appareil&#x202f;; il y a&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the fans beyond the first are: {names}</source>
+        <translation>les ventilateurs après le premier sont&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>the zones are: {names}</source>
+        <translation>les zones sont&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>a role is needed, one of: {names}</source>
+        <translation>il faut un rôle, l’un de&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>role is {role}: its readings are not typed</source>
+        <translation>le rôle est {role}&#xa0;: ses lectures ne se saisissent pas</translation>
+    </message>
+    <message>
+        <source>a table that holds for both signs gives 0 at 0; for an offset give negative pressures too</source>
+        <translation>un tableau valable pour les deux signes donne 0 à 0&#x202f;; pour un décalage indiquez aussi des pressions négatives</translation>
+    </message>
+    <message>
+        <source>at least two points are needed</source>
+        <translation>il faut au moins deux points</translation>
+    </message>
+    <message>
+        <source>at {shown} Pa a true pressure within {most} Pa of it is needed</source>
+        <translation>à {shown} Pa il faut une pression vraie à {most} Pa près</translation>
+    </message>
+    <message>
+        <source>shown and true pressures that both rise are needed</source>
+        <translation>il faut des pressions affichées et vraies qui montent toutes deux</translation>
+    </message>
+    <message>
+        <source>pressures and flows above 0 that both rise</source>
+        <translation>pressions et débits supérieurs à 0 qui montent tous deux</translation>
+    </message>
+    <message>
+        <source>a range within the table, {low} to {high} Pa, is needed</source>
+        <translation>il faut une plage dans le tableau, de {low} à {high} Pa</translation>
+    </message>
+    <message>
+        <source>the flow has to rise from {low} to {high} Pa, above 0</source>
+        <translation>le débit doit monter de {low} à {high} Pa, au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>one for all channels, or one for each, is needed</source>
+        <translation>il en faut une pour toutes les voies, ou une pour chacune</translation>
+    </message>
+    <message>
+        <source>a coefficient above 0 and an exponent of 0 to 1</source>
+        <translation>un coefficient supérieur à 0 et un exposant de 0 à 1</translation>
+    </message>
+    <message>
+        <source>coefficient; exponent of 0 to 1, such as 183; 0.5</source>
+        <translation>coefficient&#x202f;; exposant de 0 à 1, comme 183&#x202f;; 0,5</translation>
+    </message>
+    <message>
+        <source>pairs are needed, such as 10 580; 20 820</source>
+        <translation>il faut des paires, comme 10 580&#x202f;; 20 820</translation>
+    </message>
+    <message>
+        <source>numbers are needed: {what}</source>
+        <translation>il faut des nombres&#xa0;: {what}</translation>
+    </message>
+    <message>
+        <source>a name and its months are needed, such as North 24; South 60</source>
+        <translation>il faut un nom et ses mois, comme North 24&#x202f;; South 60</translation>
+    </message>
+    <message>
+        <source>a pair {pair} is needed</source>
+        <translation>il faut une paire {pair}</translation>
+    </message>
+    <message>
+        <source>a table of scheme = months is needed</source>
+        <translation>il faut un tableau programme = mois</translation>
+    </message>
+    <message>
+        <source>a list of [Pa, Pa, allowed Pa] is needed</source>
+        <translation>il faut une liste de [Pa, Pa, Pa permis]</translation>
+    </message>
+    <message>
+        <source>three numbers [Pa, Pa, allowed Pa] are needed</source>
+        <translation>il faut trois nombres [Pa, Pa, Pa permis]</translation>
+    </message>
+    <message>
+        <source>another gauge than the first is needed</source>
+        <translation>il faut un autre manomètre que le premier</translation>
+    </message>
+    <message>
+        <source>{count} pressures or more are needed, one of them near zero</source>
+        <translation>il faut {count} pressions ou plus, dont une près de zéro</translation>
+    </message>
+    <message>
+        <source>{count} numbers or more are needed</source>
+        <translation>il faut {count} nombres ou plus</translation>
+    </message>
+    <message>
+        <source>your name is needed, with 1 to {count} characters</source>
+        <translation>il faut votre nom, de 1 à {count} caractères</translation>
+    </message>
+    <message>
+        <source>no class answers there; ask the trainer for host and port</source>
+        <translation>aucune classe n’y répond&#x202f;; demandez au formateur hôte et port</translation>
+    </message>
+    <message>
+        <source>host and port are needed, such as 192.168.1.20:4000</source>
+        <translation>il faut hôte et port, comme 192.168.1.20:4000</translation>
+    </message>
+    <message>
+        <source>a port from 1 to {most} is needed behind the host</source>
+        <translation>il faut un port de 1 à {most} derrière l’hôte</translation>
+    </message>
+    <message>
+        <source>nobody answers there ({reason})</source>
+        <translation>personne n’y répond ({reason})</translation>
+    </message>
+    <message>
+        <source>a private address of this machine is needed</source>
+        <translation>il faut une adresse privée de cette machine</translation>
+    </message>
+    <message>
+        <source>this address cannot be listened at ({reason})</source>
+        <translation>on ne peut pas écouter à cette adresse ({reason})</translation>
+    </message>
+    <message>
+        <source>at least one of each is needed</source>
+        <translation>il en faut au moins un de chaque</translation>
+    </message>
+    <message>
+        <source>point at one number of the line at least</source>
+        <translation>montrez au moins un nombre de la ligne</translation>
+    </message>
+    <message>
+        <source>point at one register at least</source>
+        <translation>montrez au moins un registre</translation>
+    </message>
+    <message>
+        <source>there is no number at place {place} of the line</source>
+        <translation>il n’y a pas de nombre à la place {place} de la ligne</translation>
+    </message>
+    <message>
+        <source>the number {place} is {name} already</source>
+        <translation>le nombre {place} est déjà {name}</translation>
+    </message>
+    <message>
+        <source>letters, digits and _ are needed, not {text}</source>
+        <translation>il faut des lettres, des chiffres et _, pas {text}</translation>
+    </message>
+    <message>
+        <source>letters, digits, - and _ are needed, not {text}</source>
+        <translation>il faut des lettres, des chiffres, - et _, pas {text}</translation>
+    </message>
+    <message>
+        <source>a profile of this id is there already: choose another id</source>
+        <translation>un profil de cet identifiant existe déjà&#xa0;: choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>all numbers of two registers have to be in one order</source>
+        <translation>tous les nombres de deux registres doivent avoir le même ordre</translation>
+    </message>
+    <message>
+        <source>all registers have to be input or all holding registers</source>
+        <translation>tous les registres doivent être d’entrée, ou tous de maintien</translation>
+    </message>
+    <message>
+        <source>at most {most} registers are read at once, not {count}</source>
+        <translation>au plus {most} registres se lisent à la fois, pas {count}</translation>
     </message>
     <message>
         <source>flow range</source>
@@ -3493,7 +6357,7 @@
     </message>
     <message>
         <source>Targets</source>
-        <translation>Paliers de pression</translation>
+        <translation>Pressions cibles</translation>
     </message>
     <message>
         <source>Check of the hoses</source>
@@ -3710,6 +6574,10 @@
     <message>
         <source>4  Close the hole. The result stands below.</source>
         <translation>4  Fermez le trou. Le résultat figure ci-dessous.</translation>
+    </message>
+    <message>
+        <source>{sentence} Read again.</source>
+        <translation>{sentence} Lisez de nouveau.</translation>
     </message>
     <message>
         <source>{name}, wanted now</source>
@@ -5714,6 +8582,966 @@
     <message>
         <source>no stage</source>
         <translation>sans étape</translation>
+    </message>
+    <message>
+        <source>{field} is {shown}: {allowed}</source>
+        <translation>{field} est {shown}&#xa0;: {allowed}</translation>
+    </message>
+    <message>
+        <source>{name} is not connected yet: {port} has not been opened.</source>
+        <translation>{name} n’est pas encore connecté&#xa0;: {port} n’est pas ouvert.</translation>
+    </message>
+    <message>
+        <source>{name}: the operating system does not come back from {port}. Unplug it.</source>
+        <translation>{name}&#xa0;: le système ne revient pas de {port}. Débranchez-le.</translation>
+    </message>
+    <message>
+        <source>The link to {name} failed by a fault of the program ({fault}).</source>
+        <translation>La liaison avec {name} a échoué par une faute du programme ({fault}).</translation>
+    </message>
+    <message>
+        <source>The link to {name} ended by a fault of the program ({kind}: {error}).</source>
+        <translation>La liaison avec {name} s’est terminée par une faute du programme ({kind}&#xa0;: {error}).</translation>
+    </message>
+    <message>
+        <source>The link to {name} on {port} is closed.</source>
+        <translation>La liaison avec {name} sur {port} est fermée.</translation>
+    </message>
+    <message>
+        <source>{port} is being opened.</source>
+        <translation>Ouverture de {port}.</translation>
+    </message>
+    <message>
+        <source>{port} is open; {name} gets a moment to be ready.</source>
+        <translation>{port} est ouvert&#x202f;; {name} a un instant pour être prêt.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends without being asked and does not stop.</source>
+        <translation>{name} sur {port} émet sans qu’on lui demande et ne s’arrête pas.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} is asked who it is.</source>
+        <translation>On demande à {name} sur {port} qui il est.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} sends replies that make no sense.</source>
+        <translation>{name} sur {port} envoie des réponses sans signification.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} does not answer.</source>
+        <translation>{name} sur {port} ne répond pas.</translation>
+    </message>
+    <message>
+        <source>{name} on {port} has gone silent.</source>
+        <translation>{name} sur {port} s’est tu.</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: another kind of instrument answers: &quot;{line}&quot;.</source>
+        <translation>{name} sur {port}&#xa0;: un appareil d’un autre genre répond&#xa0;: «&#xa0;{line}&#xa0;».</translation>
+    </message>
+    <message>
+        <source>{name} on {port}: number {serial} answers, expected was {expected}.</source>
+        <translation>{name} sur {port}&#xa0;: le numéro {serial} répond, on attendait {expected}.</translation>
+    </message>
+    <message>
+        <source>another kind of instrument answers: &quot;{line}&quot;</source>
+        <translation>un appareil d’un autre genre répond&#xa0;: «&#xa0;{line}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>number {serial} answers, expected was {expected}</source>
+        <translation>le numéro {serial} répond, on attendait {expected}</translation>
+    </message>
+    <message>
+        <source>Instrument {name} at {port}: {sentence}</source>
+        <translation>Appareil {name} sur {port}&#xa0;: {sentence}</translation>
+    </message>
+    <message>
+        <source>it does not answer (state: {state})</source>
+        <translation>il ne répond pas (état&#xa0;: {state})</translation>
+    </message>
+    <message>
+        <source>{port} is not open.</source>
+        <translation>{port} n’est pas ouvert.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was read.</source>
+        <translation>{port} a disparu pendant la lecture.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was read ({reason}).</source>
+        <translation>{port} a disparu pendant la lecture ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was written to.</source>
+        <translation>{port} a disparu pendant l’écriture.</translation>
+    </message>
+    <message>
+        <source>{port} went away while it was written to ({reason}).</source>
+        <translation>{port} a disparu pendant l’écriture ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} does not take the bytes.</source>
+        <translation>{port} ne prend pas les octets.</translation>
+    </message>
+    <message>
+        <source>{port} does not open.</source>
+        <translation>{port} ne s’ouvre pas.</translation>
+    </message>
+    <message>
+        <source>{port} does not open ({reason}).</source>
+        <translation>{port} ne s’ouvre pas ({reason}).</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user.</source>
+        <translation>Cet utilisateur n’a pas le droit d’ouvrir {port}.</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user: only its owner may (group {group}); whoever looks after this computer has to allow it.</source>
+        <translation>Cet utilisateur n’a pas le droit d’ouvrir {port}&#xa0;: seul son propriétaire le peut (groupe {group})&#x202f;; la personne qui gère cet ordinateur doit l’autoriser.</translation>
+    </message>
+    <message>
+        <source>{port} may not be opened by this user: it belongs to the group {group}. Run `{command}`, then log out and in.</source>
+        <translation>Cet utilisateur n’a pas le droit d’ouvrir {port}&#xa0;: il appartient au groupe {group}. Lancez `{command}`, puis fermez et rouvrez la session.</translation>
+    </message>
+    <message>
+        <source>{port} is not there: adapter unplugged, or another name.</source>
+        <translation>{port} n’est pas là&#xa0;: adaptateur débranché, ou autre nom.</translation>
+    </message>
+    <message>
+        <source>{port} is no serial port.</source>
+        <translation>{port} n’est pas un port série.</translation>
+    </message>
+    <message>
+        <source>{port} is no port address: a name such as COM3 or /dev/ttyUSB0, or socket://HOST:PORT.</source>
+        <translation>{port} n’est pas une adresse de port&#xa0;: un nom comme COM3 ou /dev/ttyUSB0, ou socket://HOST:PORT.</translation>
+    </message>
+    <message>
+        <source>{port} does not answer: nothing listens there, or the address is wrong.</source>
+        <translation>{port} ne répond pas&#xa0;: rien n’y écoute, ou l’adresse est fausse.</translation>
+    </message>
+    <message>
+        <source>{port} is in use by another program, or was only just released.</source>
+        <translation>{port} est utilisé par un autre programme, ou vient d’être libéré.</translation>
+    </message>
+    <message>
+        <source>The ports could not be listed just now ({reason}); try again.</source>
+        <translation>Les ports n’ont pu être listés à l’instant ({reason})&#x202f;; réessayez.</translation>
+    </message>
+    <message>
+        <source>There is no serial port on this machine.</source>
+        <translation>Il n’y a pas de port série sur cette machine.</translation>
+    </message>
+    <message>
+        <source>There is no serial port on this machine. {advice}</source>
+        <translation>Il n’y a pas de port série sur cette machine. {advice}</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, `journalctl -k -n 20` tells what the system sees; try another cable.</source>
+        <translation>Si un adaptateur est branché, `journalctl -k -n 20` dit ce que voit le système&#x202f;; essayez un autre câble.</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, look under USB in the System Report; its driver may have to be allowed.</source>
+        <translation>Si un adaptateur est branché, voyez sous USB dans le rapport système&#x202f;; il faut peut-être autoriser son pilote.</translation>
+    </message>
+    <message>
+        <source>If an adapter is plugged in, the Device Manager shows it with a warning when its driver is missing; Windows Update fetches it, which needs a network.</source>
+        <translation>Si un adaptateur est branché, le Gestionnaire de périphériques le montre avec un avertissement quand son pilote manque&#x202f;; Windows Update le télécharge, ce qui demande un réseau.</translation>
+    </message>
+    <message>
+        <source>The adapter that was {old} is now {new}.</source>
+        <translation>L’adaptateur qui était {old} est maintenant {new}.</translation>
+    </message>
+    <message>
+        <source>{port} appeared and vanished again. {advice}</source>
+        <translation>{port} est apparu puis a disparu. {advice}</translation>
+    </message>
+    <message>
+        <source>Try another cable and another socket, without a hub.</source>
+        <translation>Essayez un autre câble et une autre prise, sans concentrateur.</translation>
+    </message>
+    <message>
+        <source>On some systems the service for Braille displays takes the adapter: `journalctl -k -g brltty` shows it. Whoever looks after this computer can except the adapter there; people who read Braille need the service. Else try another cable.</source>
+        <translation>Sur certains systèmes, le service des afficheurs braille prend l’adaptateur&#xa0;: `journalctl -k -g brltty` le montre. La personne qui gère cet ordinateur peut y excepter l’adaptateur&#x202f;; qui lit le braille a besoin de ce service. Sinon essayez un autre câble.</translation>
+    </message>
+    <message>
+        <source>On some systems the service for Braille displays takes the adapter for {usb}: `journalctl -k -g brltty` shows it. Whoever looks after this computer can except the adapter there; people who read Braille need the service. Else try another cable.</source>
+        <translation>Sur certains systèmes, le service des afficheurs braille prend l’adaptateur {usb}&#xa0;: `journalctl -k -g brltty` le montre. La personne qui gère cet ordinateur peut y excepter l’adaptateur&#x202f;; qui lit le braille a besoin de ce service. Sinon essayez un autre câble.</translation>
+    </message>
+    <message>
+        <source>Nobody whom a profile knows answers. Is it switched on, and is there a profile for it?</source>
+        <translation>Personne qu’un profil connaisse ne répond. Est-il allumé, et y a-t-il un profil pour lui&#x202f;?</translation>
+    </message>
+    <message>
+        <source>It says “{line}”, which no profile knows.</source>
+        <translation>Il dit «&#xa0;{line}&#xa0;», qu’aucun profil ne connaît.</translation>
+    </message>
+    <message>
+        <source>{name}: many damaged messages on {port}. Look at speed and cable; or another program reads the same port.</source>
+        <translation>{name}&#xa0;: beaucoup de messages abîmés sur {port}. Vérifiez vitesse et câble&#x202f;; ou un autre programme lit le même port.</translation>
+    </message>
+    <message>
+        <source>The fan drive has not confirmed its communication time-out: stay at its switch.</source>
+        <translation>La commande du ventilateur n’a pas confirmé son délai de communication&#xa0;: restez près de son interrupteur.</translation>
+    </message>
+    <message>
+        <source>The fan drive does not turn to {direction}.</source>
+        <translation>La commande du ventilateur ne passe pas à {direction}.</translation>
+    </message>
+    <message>
+        <source>none: this fan is turned by hand</source>
+        <translation>aucun&#xa0;: ce ventilateur se tourne à la main</translation>
+    </message>
+    <message>
+        <source>{file}, line {line}: a table with commas is needed ({reason}).</source>
+        <translation>{file}, ligne {line}&#xa0;: il faut un tableau à virgules ({reason}).</translation>
+    </message>
+    <message>
+        <source>{file}: there are no rows below the heading.</source>
+        <translation>{file}&#xa0;: il n’y a pas de lignes sous l’en-tête.</translation>
+    </message>
+    <message>
+        <source>{file}, row {row}: {column}: it goes back, from {from_s} to {to_s}.</source>
+        <translation>{file}, ligne {row}&#xa0;: {column}&#xa0;: cela recule, de {from_s} à {to_s}.</translation>
+    </message>
+    <message>
+        <source>{file}: at most {count} rows a second can be played.</source>
+        <translation>{file}&#xa0;: au plus {count} lignes par seconde peuvent être jouées.</translation>
+    </message>
+    <message>
+        <source>{file}, line 1: the heading needs {columns}; it reads “{heading}”.</source>
+        <translation>{file}, ligne 1&#xa0;: l’en-tête a besoin de {columns}&#x202f;; il dit «&#xa0;{heading}&#xa0;».</translation>
+    </message>
+    <message>
+        <source>{time}, then channels of {names}, each once</source>
+        <translation>{time}, puis des voies de {names}, chacune une fois</translation>
+    </message>
+    <message>
+        <source>{where}: {count} cells are needed, there are {found}.</source>
+        <translation>{where}&#xa0;: il faut {count} cellules, il y en a {found}.</translation>
+    </message>
+    <message>
+        <source>{where}: {column}: a number is needed, not “{text}”.</source>
+        <translation>{where}&#xa0;: {column}&#xa0;: il faut un nombre, pas «&#xa0;{text}&#xa0;».</translation>
+    </message>
+    <message>
+        <source>{file}: a file of readings has at most {size} MB.</source>
+        <translation>{file}&#xa0;: un fichier de lectures a au plus {size} Mo.</translation>
+    </message>
+    <message>
+        <source>{file}: the recorded readings cannot be read ({reason}).</source>
+        <translation>{file}&#xa0;: les lectures enregistrées ne peuvent être lues ({reason}).</translation>
+    </message>
+    <message>
+        <source>no text in UTF-8</source>
+        <translation>pas du texte en UTF-8</translation>
+    </message>
+    <message>
+        <source>channel is {channel}: one of these is needed: {names}</source>
+        <translation>la voie est {channel}&#xa0;: il faut l’un de ceux-ci&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>{channel} is {value}: a number is needed</source>
+        <translation>{channel} est {value}&#xa0;: il faut un nombre</translation>
+    </message>
+    <message>
+        <source>{name}: each value is the mean of {seconds} s.</source>
+        <translation>{name}&#xa0;: chaque valeur est la moyenne sur {seconds} s.</translation>
+    </message>
+    <message>
+        <source>{name}: {bad} damaged messages of {count}.</source>
+        <translation>{name}&#xa0;: {bad} messages abîmés sur {count}.</translation>
+    </message>
+    <message>
+        <source>{name} was lost and found again {often}.</source>
+        <translation>{name} a été perdu et retrouvé {often}.</translation>
+    </message>
+    <message>
+        <source>1 time</source>
+        <translation>1 fois</translation>
+    </message>
+    <message>
+        <source>{count} times</source>
+        <translation>{count} fois</translation>
+    </message>
+    <message>
+        <source>{name} has read {value} for {seconds} s: it may hang, or its hose is covered.</source>
+        <translation>{name} lit {value} depuis {seconds} s&#xa0;: il est peut-être bloqué, ou son tube est couvert.</translation>
+    </message>
+    <message>
+        <source>{name}: {lost} lost.</source>
+        <translation>{name}&#xa0;: {lost} perdues.</translation>
+    </message>
+    <message>
+        <source>{name}: {gaps}, the longest {seconds} s.</source>
+        <translation>{name}&#xa0;: {gaps}, la plus longue {seconds} s.</translation>
+    </message>
+    <message>
+        <source>{name}: {lost} lost, {gaps}, the longest {seconds} s.</source>
+        <translation>{name}&#xa0;: {lost} perdues, {gaps}, la plus longue {seconds} s.</translation>
+    </message>
+    <message>
+        <source>1 reading</source>
+        <translation>1 lecture</translation>
+    </message>
+    <message>
+        <source>{count} readings</source>
+        <translation>{count} lectures</translation>
+    </message>
+    <message>
+        <source>1 gap</source>
+        <translation>1 lacune</translation>
+    </message>
+    <message>
+        <source>{count} gaps</source>
+        <translation>{count} lacunes</translation>
+    </message>
+    <message>
+        <source>{name}: {rate} readings a second, {expected} are expected.</source>
+        <translation>{name}&#xa0;: {rate} lectures par seconde, on en attend {expected}.</translation>
+    </message>
+    <message>
+        <source>{name}: the zero moved by {drift} Pa in {minutes} min.</source>
+        <translation>{name}&#xa0;: le zéro a bougé de {drift} Pa en {minutes} min.</translation>
+    </message>
+    <message>
+        <source>Zero it again.</source>
+        <translation>Refaites le zéro.</translation>
+    </message>
+    <message>
+        <source>{name}: battery {share}.</source>
+        <translation>{name}&#xa0;: pile à {share}.</translation>
+    </message>
+    <message>
+        <source>Charge it soon.</source>
+        <translation>Rechargez-la bientôt.</translation>
+    </message>
+    <message>
+        <source>It will not last a test.</source>
+        <translation>Elle ne tiendra pas un essai.</translation>
+    </message>
+    <message>
+        <source>All {count} lines are read.</source>
+        <translation>Les {count} lignes sont lues.</translation>
+    </message>
+    <message>
+        <source>The line is read.</source>
+        <translation>La ligne est lue.</translation>
+    </message>
+    <message>
+        <source>{read} of {count} lines are read; the others look different and will be passed over.</source>
+        <translation>{read} lignes sur {count} sont lues&#x202f;; les autres sont différentes et seront ignorées.</translation>
+    </message>
+    <message>
+        <source>{port} is not listened to yet.</source>
+        <translation>{port} n’est pas encore écouté.</translation>
+    </message>
+    <message>
+        <source>Listening at {settings}.</source>
+        <translation>Écoute à {settings}.</translation>
+    </message>
+    <message>
+        <source>Nothing came from {port}. Is it switched on, does it send by itself, or has it to be asked?</source>
+        <translation>Rien n’est venu de {port}. Est-il allumé, émet-il de lui-même, ou faut-il l’interroger&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Bytes came from {port}, but nothing regular: it may not speak in lines of text, or the cable is bad.</source>
+        <translation>Des octets sont venus de {port}, mais rien de régulier&#xa0;: il ne parle peut-être pas en lignes de texte, ou le câble est mauvais.</translation>
+    </message>
+    <message>
+        <source>Regular lines at {settings}, {rate} a second.</source>
+        <translation>Lignes régulières à {settings}, {rate} par seconde.</translation>
+    </message>
+    <message>
+        <source>{found} were read from unit {unit}.</source>
+        <translation>{found} lus sur l’unité {unit}.</translation>
+    </message>
+    <message>
+        <source>{count} input registers</source>
+        <translation>{count} registres d’entrée</translation>
+    </message>
+    <message>
+        <source>{count} holding registers</source>
+        <translation>{count} registres de maintien</translation>
+    </message>
+    <message>
+        <source>{port} is not read yet.</source>
+        <translation>{port} n’est pas encore lu.</translation>
+    </message>
+    <message>
+        <source>Nobody answers on {port} as unit {unit}: look at speed, parity, the unit&apos;s number and the two wires.</source>
+        <translation>Personne ne répond sur {port} comme unité {unit}&#xa0;: vérifiez vitesse, parité, numéro d’unité et les deux fils.</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation>il manque</translation>
+    </message>
+    <message>
+        <source>not {value}</source>
+        <translation>pas {value}</translation>
+    </message>
+    <message>
+        <source>a number too long to print</source>
+        <translation>un nombre trop long à montrer</translation>
+    </message>
+    <message>
+        <source>a text in quotes is needed, {shown}</source>
+        <translation>il faut un texte entre guillemets, {shown}</translation>
+    </message>
+    <message>
+        <source>a list of texts is needed, {shown}</source>
+        <translation>il faut une liste de textes, {shown}</translation>
+    </message>
+    <message>
+        <source>true or false is needed, {shown}</source>
+        <translation>il faut vrai ou faux, {shown}</translation>
+    </message>
+    <message>
+        <source>a number is needed, {shown}</source>
+        <translation>il faut un nombre, {shown}</translation>
+    </message>
+    <message>
+        <source>a number {bounds} is needed, {shown}</source>
+        <translation>il faut un nombre {bounds}, {shown}</translation>
+    </message>
+    <message>
+        <source>a whole number is needed, {shown}</source>
+        <translation>il faut un nombre entier, {shown}</translation>
+    </message>
+    <message>
+        <source>a whole number {bounds} is needed, {shown}</source>
+        <translation>il faut un nombre entier {bounds}, {shown}</translation>
+    </message>
+    <message>
+        <source>greater than {low}</source>
+        <translation>supérieur à {low}</translation>
+    </message>
+    <message>
+        <source>at least {low}</source>
+        <translation>d’au moins {low}</translation>
+    </message>
+    <message>
+        <source>at most {high}</source>
+        <translation>d’au plus {high}</translation>
+    </message>
+    <message>
+        <source>one of these is needed: {names}; {shown}</source>
+        <translation>il faut l’un de ceux-ci&#xa0;: {names}&#x202f;; {shown}</translation>
+    </message>
+    <message>
+        <source>a regular expression is needed ({reason})</source>
+        <translation>il faut une expression régulière ({reason})</translation>
+    </message>
+    <message>
+        <source>the group (?P&lt;{group}&gt;...) is missing</source>
+        <translation>le groupe (?P&lt;{group}&gt;...) manque</translation>
+    </message>
+    <message>
+        <source>a table [{header}] is needed</source>
+        <translation>il faut un tableau [{header}]</translation>
+    </message>
+    <message>
+        <source>unknown; the keys here are: {names}</source>
+        <translation>inconnu&#x202f;; les clés sont ici&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>brackets nested too deeply</source>
+        <translation>crochets imbriqués trop profondément</translation>
+    </message>
+    <message>
+        <source>no such file; the shipped ones are: {names}</source>
+        <translation>fichier inexistant&#x202f;; ceux livrés sont&#xa0;: {names}</translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8 is needed</source>
+        <translation>il faut un fichier texte en UTF-8</translation>
+    </message>
+    <message>
+        <source>a gauge needs at least one [[channel]]</source>
+        <translation>un manomètre demande au moins un [[channel]]</translation>
+    </message>
+    <message>
+        <source>a gauge has either a table [poll] or a table [stream]</source>
+        <translation>un manomètre a soit un tableau [poll], soit un tableau [stream]</translation>
+    </message>
+    <message>
+        <source>a Modbus gauge is polled: a table [poll] is needed</source>
+        <translation>un manomètre Modbus est interrogé&#xa0;: il faut un tableau [poll]</translation>
+    </message>
+    <message>
+        <source>a poll reads registers: read holding FIRST COUNT or read input FIRST COUNT</source>
+        <translation>une interrogation lit des registres&#xa0;: read holding FIRST COUNT ou read input FIRST COUNT</translation>
+    </message>
+    <message>
+        <source>PLACE TYPE is needed: a place among the {count} registers that are read, counted from 0, and one of {names}</source>
+        <translation>il faut PLACE TYPE&#xa0;: une place parmi les {count} registres lus, comptée de 0, et l’un de {names}</translation>
+    </message>
+    <message>
+        <source>at least two lines ({seconds} s) are needed</source>
+        <translation>il faut au moins deux lignes ({seconds} s)</translation>
+    </message>
+    <message>
+        <source>only a gauge with a table [stream] is kept alive: polls do that by themselves</source>
+        <translation>seul un manomètre avec un tableau [stream] est tenu éveillé&#xa0;: les interrogations le font d’elles-mêmes</translation>
+    </message>
+    <message>
+        <source>the name {name} may occur only once</source>
+        <translation>le nom {name} ne peut figurer qu’une fois</translation>
+    </message>
+    <message>
+        <source>only printable ASCII characters go over the wire; [link] terminator ends each message</source>
+        <translation>seuls des caractères ASCII imprimables passent sur le fil&#x202f;; [link] terminator finit chaque message</translation>
+    </message>
+    <message>
+        <source>the channel {name} has to be there exactly once</source>
+        <translation>la voie {name} doit figurer exactement une fois</translation>
+    </message>
+    <message>
+        <source>one of these is needed: read holding FIRST COUNT, read input FIRST COUNT, write REGISTER VALUE (0 to 65535), identify</source>
+        <translation>il faut l’un de ceux-ci&#xa0;: read holding FIRST COUNT, read input FIRST COUNT, write REGISTER VALUE (0 à 65535), identify</translation>
+    </message>
+    <message>
+        <source>1 to {most} registers are read at once, numbered 0 to 65535</source>
+        <translation>de 1 à {most} registres se lisent à la fois, numérotés de 0 à 65535</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} à {high}</translation>
+    </message>
+    <message>
+        <source>Anywhere</source>
+        <translation>Partout</translation>
+    </message>
+    <message>
+        <source>California</source>
+        <translation>Californie</translation>
+    </message>
+    <message>
+        <source>Canada</source>
+        <translation>Canada</translation>
+    </message>
+    <message>
+        <source>England and Wales</source>
+        <translation>Angleterre et pays de Galles</translation>
+    </message>
+    <message>
+        <source>France</source>
+        <translation>France</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Allemagne</translation>
+    </message>
+    <message>
+        <source>Switzerland</source>
+        <translation>Suisse</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>États-Unis</translation>
+    </message>
+    <message>
+        <source>IECC climate zone</source>
+        <translation>zone climatique IECC</translation>
+    </message>
+    <message>
+        <source>A state amendment (example)</source>
+        <translation>Amendement d’un État (exemple)</translation>
+    </message>
+    <message>
+        <source>ASHRAE 90.1-2013 to 2019</source>
+        <translation>ASHRAE 90.1-2013 à 2019</translation>
+    </message>
+    <message>
+        <source>California, multifamily units</source>
+        <translation>Californie, logements collectifs</translation>
+    </message>
+    <message>
+        <source>DIN 4108-7, large buildings</source>
+        <translation>DIN 4108-7, grands bâtiments</translation>
+    </message>
+    <message>
+        <source>GEG § 26, large buildings with ventilation plant</source>
+        <translation>GEG § 26, grands bâtiments avec ventilation mécanique</translation>
+    </message>
+    <message>
+        <source>GEG § 26, large buildings without ventilation plant</source>
+        <translation>GEG § 26, grands bâtiments sans ventilation mécanique</translation>
+    </message>
+    <message>
+        <source>GEG § 26, with ventilation plant</source>
+        <translation>GEG § 26, avec ventilation mécanique</translation>
+    </message>
+    <message>
+        <source>GEG § 26, without ventilation plant</source>
+        <translation>GEG § 26, sans ventilation mécanique</translation>
+    </message>
+    <message>
+        <source>IECC 2009, dwellings</source>
+        <translation>IECC 2009, logements</translation>
+    </message>
+    <message>
+        <source>IECC 2012 to 2018, dwellings</source>
+        <translation>IECC 2012 à 2018, logements</translation>
+    </message>
+    <message>
+        <source>IECC 2021, attached and small dwellings</source>
+        <translation>IECC 2021, logements mitoyens et petits</translation>
+    </message>
+    <message>
+        <source>IECC 2021, prescriptive path</source>
+        <translation>IECC 2021, voie prescriptive</translation>
+    </message>
+    <message>
+        <source>IECC 2021, upper limit of every path</source>
+        <translation>IECC 2021, limite haute de toute voie</translation>
+    </message>
+    <message>
+        <source>IECC 2021, upper limit of every path, per area</source>
+        <translation>IECC 2021, limite haute de toute voie, par surface</translation>
+    </message>
+    <message>
+        <source>IECC 2024, dwellings</source>
+        <translation>IECC 2024, logements</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2012 to 2018</source>
+        <translation>IECC tertiaire 2012 à 2018</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021</source>
+        <translation>IECC tertiaire 2021</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021, dwelling units</source>
+        <translation>IECC tertiaire 2021, logements</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2021, with a report on remedies</source>
+        <translation>IECC tertiaire 2021, avec rapport de remèdes</translation>
+    </message>
+    <message>
+        <source>IECC commercial 2024</source>
+        <translation>IECC tertiaire 2024</translation>
+    </message>
+    <message>
+        <source>Minergie, new buildings</source>
+        <translation>Minergie, constructions neuves</translation>
+    </message>
+    <message>
+        <source>Minergie, renovation</source>
+        <translation>Minergie, rénovation</translation>
+    </message>
+    <message>
+        <source>Minergie-P and Minergie-A</source>
+        <translation>Minergie-P et Minergie-A</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 1</source>
+        <translation>Code national du bâtiment, niveau 1</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 2</source>
+        <translation>Code national du bâtiment, niveau 2</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 3</source>
+        <translation>Code national du bâtiment, niveau 3</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 4</source>
+        <translation>Code national du bâtiment, niveau 4</translation>
+    </message>
+    <message>
+        <source>National Building Code, level 5</source>
+        <translation>Code national du bâtiment, niveau 5</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings</source>
+        <translation>Part L, logements neufs</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings, former limit</source>
+        <translation>Part L, logements neufs, ancienne limite</translation>
+    </message>
+    <message>
+        <source>Part L, new dwellings, tested at 4 Pa</source>
+        <translation>Part L, logements neufs, mesurés à 4 Pa</translation>
+    </message>
+    <message>
+        <source>Passive House</source>
+        <translation>Maison passive</translation>
+    </message>
+    <message>
+        <source>Phius, envelope</source>
+        <translation>Phius, enveloppe</translation>
+    </message>
+    <message>
+        <source>Phius, tall buildings</source>
+        <translation>Phius, bâtiments hauts</translation>
+    </message>
+    <message>
+        <source>R-2000, per area</source>
+        <translation>R-2000, par surface</translation>
+    </message>
+    <message>
+        <source>RE2020, collective housing</source>
+        <translation>RE2020, logement collectif</translation>
+    </message>
+    <message>
+        <source>RE2020, single house</source>
+        <translation>RE2020, maison individuelle</translation>
+    </message>
+    <message>
+        <source>US Army, new buildings and large renovations</source>
+        <translation>US Army, constructions neuves et grandes rénovations</translation>
+    </message>
+    <message>
+        <source>US Army, proposed future level</source>
+        <translation>US Army, niveau futur proposé</translation>
+    </message>
+    <message>
+        <source>an older edition</source>
+        <translation>une édition ancienne</translation>
+    </message>
+    <message>
+        <source>as amended by one state</source>
+        <translation>modifié par un État</translation>
+    </message>
+    <message>
+        <source>before 2021</source>
+        <translation>avant 2021</translation>
+    </message>
+    <message>
+        <source>not recalled</source>
+        <translation>non remémorée</translation>
+    </message>
+    <message>
+        <source>proposal</source>
+        <translation>proposition</translation>
+    </message>
+    <message>
+        <source>air volume above 1500 m3; each of over- and under-pressure has to meet it</source>
+        <translation>volume d’air supérieur à 1500 m3&#x202f;; surpression et dépression doivent chacune la respecter</translation>
+    </message>
+    <message>
+        <source>air volume up to 1500 m3; each of over- and under-pressure has to meet it</source>
+        <translation>volume d’air jusqu’à 1500 m3&#x202f;; surpression et dépression doivent chacune la respecter</translation>
+    </message>
+    <message>
+        <source>attached or multifamily units, and buildings of up to 1500 ft2</source>
+        <translation>logements mitoyens ou collectifs, et bâtiments jusqu’à 1500 ft2</translation>
+    </message>
+    <message>
+        <source>buildings other than low houses</source>
+        <translation>bâtiments autres que maisons basses</translation>
+    </message>
+    <message>
+        <source>buildings other than low houses; 2019 allows tests of parts</source>
+        <translation>bâtiments autres que maisons basses&#x202f;; 2019 permet des essais partiels</translation>
+    </message>
+    <message>
+        <source>collective housing; per area of loss surfaces without the lowest floor: enter that as envelope area</source>
+        <translation>logement collectif&#x202f;; par surface de parois déperditives hors plancher bas&#xa0;: saisir celle-ci comme surface d’enveloppe</translation>
+    </message>
+    <message>
+        <source>commercial buildings above 0.40 whose leaks were looked for, sealed and reported</source>
+        <translation>bâtiments tertiaires au-dessus de 0,40 dont les fuites ont été cherchées, colmatées et signalées</translation>
+    </message>
+    <message>
+        <source>commercial buildings</source>
+        <translation>bâtiments tertiaires</translation>
+    </message>
+    <message>
+        <source>commercial buildings, optional whole-building test</source>
+        <translation>bâtiments tertiaires, essai facultatif du bâtiment entier</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 1; any one of air changes, NLA10 and NLR50</source>
+        <translation>maisons isolées, niveau d’étanchéité 1&#x202f;; l’un de renouvellement, NLA10 et NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 2; any one of air changes, NLA10 and NLR50</source>
+        <translation>maisons isolées, niveau d’étanchéité 2&#x202f;; l’un de renouvellement, NLA10 et NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 3; any one of air changes, NLA10 and NLR50</source>
+        <translation>maisons isolées, niveau d’étanchéité 3&#x202f;; l’un de renouvellement, NLA10 et NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 4; any one of air changes, NLA10 and NLR50</source>
+        <translation>maisons isolées, niveau d’étanchéité 4&#x202f;; l’un de renouvellement, NLA10 et NLR50</translation>
+    </message>
+    <message>
+        <source>detached dwellings, airtightness level 5; any one of air changes, NLA10 and NLR50</source>
+        <translation>maisons isolées, niveau d’étanchéité 5&#x202f;; l’un de renouvellement, NLA10 et NLR50</translation>
+    </message>
+    <message>
+        <source>dwelling and sleeping units</source>
+        <translation>logements et unités de couchage</translation>
+    </message>
+    <message>
+        <source>dwellings in that state; ask the local authority</source>
+        <translation>logements dans cet État&#x202f;; demandez à l’autorité locale</translation>
+    </message>
+    <message>
+        <source>dwellings under the former edition</source>
+        <translation>logements sous l’édition précédente</translation>
+    </message>
+    <message>
+        <source>dwellings</source>
+        <translation>logements</translation>
+    </message>
+    <message>
+        <source>dwellings, whatever path is chosen</source>
+        <translation>logements, quelle que soit la voie choisie</translation>
+    </message>
+    <message>
+        <source>dwellings, whatever path is chosen; the limit per area may stand in its place</source>
+        <translation>logements, quelle que soit la voie choisie&#x202f;; la limite par surface peut en tenir lieu</translation>
+    </message>
+    <message>
+        <source>dwellings; NLA10 may stand in its place</source>
+        <translation>logements&#x202f;; NLA10 peut en tenir lieu</translation>
+    </message>
+    <message>
+        <source>dwellings; air changes may stand in its place</source>
+        <translation>logements&#x202f;; le renouvellement d’air peut en tenir lieu</translation>
+    </message>
+    <message>
+        <source>dwellings; limits per area exist beside it and are not in this list</source>
+        <translation>logements&#x202f;; des limites par surface existent à côté et ne sont pas dans cette liste</translation>
+    </message>
+    <message>
+        <source>dwellings; visual inspection may stand in its place</source>
+        <translation>logements&#x202f;; une inspection visuelle peut en tenir lieu</translation>
+    </message>
+    <message>
+        <source>every new dwelling is tested</source>
+        <translation>chaque logement neuf est mesuré</translation>
+    </message>
+    <message>
+        <source>for tests that were made at 4 Pa only; a value carried from one pressure to the other is no test result</source>
+        <translation>seulement pour des essais à 4 Pa&#x202f;; une valeur reportée d’une pression à l’autre n’est pas un résultat d’essai</translation>
+    </message>
+    <message>
+        <source>large buildings, as a value to comply with under consideration</source>
+        <translation>grands bâtiments, comme valeur à respecter à l’étude</translation>
+    </message>
+    <message>
+        <source>large buildings, recommended</source>
+        <translation>grands bâtiments, recommandé</translation>
+    </message>
+    <message>
+        <source>multifamily dwelling units; the boundary includes walls and floors between units</source>
+        <translation>logements collectifs&#x202f;; la limite comprend murs et planchers entre logements</translation>
+    </message>
+    <message>
+        <source>new buildings</source>
+        <translation>constructions neuves</translation>
+    </message>
+    <message>
+        <source>new buildings, and renovations of 25 % of the replacement cost or more; later cycles may be stricter</source>
+        <translation>constructions neuves, et rénovations d’au moins 25 % du coût de remplacement&#x202f;; les cycles suivants peuvent être plus stricts</translation>
+    </message>
+    <message>
+        <source>new buildings; mean of both directions, net air volume within the thermal envelope</source>
+        <translation>constructions neuves&#x202f;; moyenne des deux sens, volume d’air net dans l’enveloppe thermique</translation>
+    </message>
+    <message>
+        <source>passive buildings of five storeys or more that do not burn</source>
+        <translation>bâtiments passifs incombustibles de cinq étages ou plus</translation>
+    </message>
+    <message>
+        <source>passive buildings</source>
+        <translation>bâtiments passifs</translation>
+    </message>
+    <message>
+        <source>proposed, not in force as far as known</source>
+        <translation>proposé, pas en vigueur à notre connaissance</translation>
+    </message>
+    <message>
+        <source>renovations</source>
+        <translation>rénovations</translation>
+    </message>
+    <message>
+        <source>renovations; mean of both directions, net air volume within the thermal envelope</source>
+        <translation>rénovations&#x202f;; moyenne des deux sens, volume d’air net dans l’enveloppe thermique</translation>
+    </message>
+    <message>
+        <source>single houses; per area of loss surfaces without the lowest floor: enter that as envelope area</source>
+        <translation>maisons individuelles&#x202f;; par surface de parois déperditives hors plancher bas&#xa0;: saisir celle-ci comme surface d’enveloppe</translation>
+    </message>
+    <message>
+        <source>2018 IRC text quoted on two trade pages (builderonline, gomealsgo.com)</source>
+        <translation>texte de l’IRC 2018 cité sur deux pages professionnelles (builderonline, gomealsgo.com)</translation>
+    </message>
+    <message>
+        <source>GEG § 26 as printed by two legal publishers (deubner-recht.de, enev-online.com)</source>
+        <translation>GEG § 26 imprimé par deux éditeurs juridiques (deubner-recht.de, enev-online.com)</translation>
+    </message>
+    <message>
+        <source>a note in a public repository</source>
+        <translation>une note d’un dépôt public</translation>
+    </message>
+    <message>
+        <source>a page on the directive (buildup.eu, node 1895)</source>
+        <translation>une page sur la directive (buildup.eu, node 1895)</translation>
+    </message>
+    <message>
+        <source>a state code page (up.codes, testing, prescriptive)</source>
+        <translation>une page de code d’un État (up.codes, testing, prescriptive)</translation>
+    </message>
+    <message>
+        <source>a summary of the 2009 code (docslib 471172)</source>
+        <translation>un résumé du code de 2009 (docslib 471172)</translation>
+    </message>
+    <message>
+        <source>a trade page (buildzeroconsulting.com)</source>
+        <translation>une page professionnelle (buildzeroconsulting.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (reminetwork.com)</source>
+        <translation>une page professionnelle (reminetwork.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (scotthomeinspection.com)</source>
+        <translation>une page professionnelle (scotthomeinspection.com)</translation>
+    </message>
+    <message>
+        <source>a trade page (walkerconsultants.com)</source>
+        <translation>une page professionnelle (walkerconsultants.com)</translation>
+    </message>
+    <message>
+        <source>an abstract of the 33rd AIVC conference (Simons and Rolfsmeier)</source>
+        <translation>un résumé de la 33e conférence AIVC (Simons et Rolfsmeier)</translation>
+    </message>
+    <message>
+        <source>from memory; a trade page of metal builders says 0.40 for one edition, not checked against the document</source>
+        <translation>de mémoire&#x202f;; une page de constructeurs métalliques dit 0,40 pour une édition&#x202f;; non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>from memory; one trade page (almostanarchitect.com) still says 3.0, not checked against the document</source>
+        <translation>de mémoire&#x202f;; une page professionnelle (almostanarchitect.com) dit encore 3,0&#x202f;; non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>from memory; that the tables use these quantities was read in a change proposal (PCF 1819), not checked against the document</source>
+        <translation>de mémoire&#x202f;; que les tableaux emploient ces grandeurs a été lu dans une proposition (PCF 1819)&#x202f;; non vérifié sur le document</translation>
+    </message>
+    <message>
+        <source>several trade pages (mosart.ie among them)</source>
+        <translation>plusieurs pages professionnelles (dont mosart.ie)</translation>
+    </message>
+    <message>
+        <source>two trade pages (partel.ie, futurehomes.org.uk)</source>
+        <translation>deux pages professionnelles (partel.ie, futurehomes.org.uk)</translation>
+    </message>
+    <message>
+        <source>two trade pages (septy.fr, ecome-energie.com)</source>
+        <translation>deux pages professionnelles (septy.fr, ecome-energie.com)</translation>
+    </message>
+    <message>
+        <source>Zones {zones}</source>
+        <translation>Zones {zones}</translation>
     </message>
 </context>
 </TS>

@@ -10,9 +10,10 @@ from acquisition.snapshot import Snapshot
 from analysis.errors import InvalidInput
 from analysis.units import Display, format_value, parse_value, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_place import QUANTITIES, Newest
-from gui.viewmodels.rig_sheet import ROLE_WORDS, sentence
+from gui.viewmodels.rig_sheet import ROLE_WORDS
 from gui.words import mark, say
 
 ANY_TIME = mark("Type what the gauge shows at any time. A test says when a reading is needed.")

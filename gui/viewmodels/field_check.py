@@ -18,7 +18,9 @@ from analysis.units import Display, Quantity, format_value, unit_symbol
 from drivers.errors import ProfileError
 from drivers.profile import ChannelSpec, load_profile
 from gui.theme import Tone
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.register import named
+from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_place import Newest
 from gui.words import mark, say
 
@@ -125,8 +127,7 @@ class FieldCheckModel:
                 samples(first, began), samples(second, began), accuracy_of(spec, first), accuracy_of(spec, second)
             )
         except InvalidInput as error:
-            words = str(error)
-            self._trouble = say("No point: {words}.", words=words)
+            self._trouble = say("No point: {words}.", words=error_words(error))
             return True
         self.points.append(point)
         return True
@@ -180,9 +181,9 @@ class FieldCheckModel:
         try:
             check = self.check(day)
         except InvalidInput as error:
-            return f"{error}.", Tone.ATTENTION, False
+            return sentence(error), Tone.ATTENTION, False
         titles = {item.id: item.title for item in register.equipment}
-        return verdict(named(check, titles)), Tone.GOOD if check.agree else Tone.BAD, True
+        return retold(verdict(named(check, titles))), Tone.GOOD if check.agree else Tone.BAD, True
 
     def _side(self, at: int, spec: RigSpec | None, register: Register, newest: Newest, display: Display) -> SidePicture:
         role = self.roles[at]

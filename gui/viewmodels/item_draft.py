@@ -14,6 +14,8 @@ from acquisition.register.records import USUAL_MONTHS
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
 from gui.viewmodels.correction_draft import correction_text, read_corrections
+from gui.viewmodels.errors import sentence
+from gui.viewmodels.retold import retold
 from gui.viewmodels.typed import day_of, figure
 from gui.words import mark, say
 
@@ -119,8 +121,7 @@ class _Reader:
         try:
             return one(self.texts[key].strip())
         except InvalidInput as error:
-            words = str(error)
-            self.wrong[key] = f"{words[:1].upper()}{words[1:]}."
+            self.wrong[key] = sentence(error)
             return None
 
     def calibration(self, stem: str) -> Calibration | None:
@@ -178,7 +179,7 @@ class _Reader:
         try:
             check_curve(curve, low, high, "curve")
         except InvalidInput as error:
-            words = error.allowed
+            words = retold(error.allowed)
             self.wrong[range_key(at, "numbers")] = say("These numbers are no calibration: {words}.", words=words)
             return None
         return RangeEntry(name, curve, low, high, density, calibration)

@@ -10,6 +10,7 @@ from analysis.errors import InvalidInput
 from analysis.methods import method_of
 from analysis.records import Building, TestResult
 from analysis.units import Display
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
 from gui.viewmodels.published import PublishedPicture, published_picture
@@ -82,7 +83,7 @@ class JobSheetModel:
         try:
             changed = remembering(self.sheet, field.typed(self.sheet, text, display))
         except InvalidInput as error:
-            self._wrong[field_id] = (text, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self._wrong[field_id] = (text, sentence(error))
             return False
         self._wrong.pop(field_id, None)
         if changed == self.sheet:

@@ -16,6 +16,7 @@ from analysis.sealing.change import Sureness
 from analysis.sealing.parts import PARTS
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.sheet import Kind
 from gui.words import mark, say
 
@@ -93,8 +94,7 @@ class LeakSheet:
         try:
             changed = with_field(leak, name, text, display)
         except InvalidInput as error:
-            words = str(error)
-            self.wrong[number, name] = (text, f"{words[:1].upper()}{words[1:]}.")
+            self.wrong[number, name] = (text, sentence(error))
             return leak
         self.wrong.pop((number, name), None)
         return changed

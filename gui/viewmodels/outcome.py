@@ -17,7 +17,6 @@ from analysis.units import Display, Quantity, format_estimate, format_value, to_
 from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
-from gui.viewmodels.retold import retold
 from gui.words import mark, say
 
 NAMES = {
@@ -66,7 +65,7 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     if moment.snapshot is not None and moment.snapshot.held is not None and shown is not None and shown.live:
         return _held(moment.snapshot, moment.snapshot.held, limit, display)
     if result is None:
-        why = retold(shown.gap) if shown is not None and shown.gap else say("Nothing has been read yet.")
+        why = shown.gap if shown is not None and shown.gap else say("Nothing has been read yet.")
         return _foretold(moment, _nothing(why, limit, display))
     quantity, official = headline(result.mean, limit)
     estimate = total_of(result, quantity) or official

@@ -9,6 +9,7 @@ from acquisition.told.limits import limit_source, limit_words
 from analysis.limits import PublishedLimit, shipped_limits
 from analysis.limits.entry import ANYWHERE
 from analysis.units import Display
+from gui.viewmodels.retold import retold
 from gui.words import say
 
 ALL_ZONES = ""
@@ -44,7 +45,7 @@ def published_picture(ticked: tuple[str, ...], details: JobDetails, display: Dis
     chosen = [item for item in catalogue.limits if item.id in ticked]
     others = [item for item in here if item.id not in ticked]
     zones = [
-        (ALL_ZONES, say("{place}: all", place=place.zone_title)),
+        (ALL_ZONES, say("{place}: all", place=retold(place.zone_title))),
         *((zone, say("Zone {zone}", zone=zone)) for zone in place.zones),
     ]
     return PublishedPicture(
@@ -63,4 +64,5 @@ def ticked_text(ticked: tuple[str, ...], limit_id: str, *, on: bool) -> str:
 
 
 def _item(item: PublishedLimit, display: Display, *, ticked: bool) -> LimitItem:
-    return LimitItem(item.id, f"{item.title}: {limit_words(item, display)}", limit_source(item), ticked)
+    words = f"{retold(item.title)}: {limit_words(item, display)}"
+    return LimitItem(item.id, words, limit_source(item, retold), ticked)

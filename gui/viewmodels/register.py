@@ -16,6 +16,7 @@ from acquisition.told import Tone as Said
 from analysis.errors import InvalidInput
 from analysis.numbertext import format_number
 from gui.theme import Tone
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.history import History
 from gui.viewmodels.item_draft import (
     RANGE_FIELDS,
@@ -120,7 +121,7 @@ class RegisterModel:
             self.register, self.trouble, self.unusable = read(), "", False
         except InvalidInput as error:
             self.unusable = True
-            self.trouble = say("The register cannot be used, and is left as it is: {error}.", error=error)
+            self.trouble = say("The register cannot be used, and is left as it is: {error}.", error=error_words(error))
         self.choose(self.register.equipment[0].id if self.register.equipment else "")
 
     @property
@@ -267,7 +268,7 @@ class RegisterModel:
         try:
             self._keep(register)
         except InvalidInput as error:
-            self.trouble = say("Not kept: {error}.", error=error)
+            self.trouble = say("Not kept: {error}.", error=error_words(error))
             return False
         self.trouble = ""
         self.unusable = False

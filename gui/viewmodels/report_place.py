@@ -10,7 +10,6 @@ from acquisition.job import JobDetails, RecordState, TestRecord
 from acquisition.kinds import TestKind
 from acquisition.languages import ENGLISH, languages
 from gui.viewmodels.moment import Moment
-from gui.viewmodels.retold import retold
 from gui.viewmodels.shown import ShownTest
 from gui.words import say
 
@@ -171,6 +170,6 @@ def _why(moment: Moment, shown: ShownTest | None) -> str:
     if _recording(moment, shown):
         return say("The test is still running. The report follows when it has ended.")
     if shown.result is None:
-        reason = retold(shown.gap) or say("Nothing has been read yet.")
+        reason = shown.gap or say("Nothing has been read yet.")
         return say("This test has no result: {reason}", reason=reason)
     return ""

@@ -16,6 +16,7 @@ from drivers.byhand import HAND
 from drivers.errors import ProfileError
 from drivers.finding import Found
 from drivers.profile import ChannelSpec, Profile, load_profile, shipped_profiles
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.history import History
 from gui.words import mark, say
 
@@ -352,12 +353,6 @@ def role_words(spec: RigSpec, role: Role) -> str:
 def number_text(value: float) -> str:
     """Return a calibration number as it was typed."""
     return "" if math.isnan(value) else f"{value:.10g}"
-
-
-def sentence(error: InvalidInput) -> str:
-    """Return an error as a sentence."""
-    text = str(error)
-    return f"{text[:1].upper()}{text[1:]}."
 
 
 def _roles_for(channel: ChannelSpec) -> tuple[Role, ...]:

@@ -12,6 +12,7 @@ from acquisition.job import GeometryVersion
 from analysis.errors import InvalidInput
 from analysis.records import Building
 from analysis.units import Display, Quantity, format_with_unit, unit_symbol
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.history import History
 from gui.viewmodels.sheet import plain_number
 from gui.words import mark, say, within
@@ -114,7 +115,7 @@ class RoomsModel:
             elif name == "name" and not value:
                 raise InvalidInput("name", text, "a text is needed", shown="empty")
         except InvalidInput as error:
-            self.error = f"{str(error)[:1].upper()}{str(error)[1:]}."
+            self.error = sentence(error)
             return False
         return self._put(part, at, name, value)
 
@@ -149,7 +150,7 @@ class RoomsModel:
                 rooms_from(text, display) if part is Part.ROOM else surfaces_from(text, display)
             )
         except InvalidInput as error:
-            self.error = say("Nothing was pasted: {error}.", error=error)
+            self.error = say("Nothing was pasted: {error}.", error=error_words(error))
             return False
         return self._replace(say("{count} pasted rows", count=len(made)), part, (*self._items(part), *made))
 

@@ -14,6 +14,8 @@ from drivers.siunits import UNITS
 from drivers.spec import LinkSettings
 from drivers.teaching.channels import Meaning
 from drivers.teaching.registers import Candidate, RegisterLesson, RegisterScan, Scan, candidates, teach_registers
+from gui.viewmodels.errors import sentence
+from gui.viewmodels.retold import retold
 from gui.viewmodels.teach import LETTERS, PickPicture, profile_id, value_text
 from gui.words import mark, say
 
@@ -156,7 +158,7 @@ class ScanModel:
                 self.taught()
                 ready = True
             except ProfileError as error:
-                verdict = f"{error}."
+                verdict = sentence(error)
         return ScanPicture(
             fields=self.fields,
             errors=dict(self._errors),
@@ -175,9 +177,11 @@ class ScanModel:
         if self._seen is None:
             return say(NOT_SCANNED)
         return (
-            self._seen.sentence
+            retold(self._seen.sentence)
             if self._seen.done
-            else say("{share} is read. {sentence}", share=f"{self._seen.share:.0%}", sentence=self._seen.sentence)
+            else say(
+                "{share} is read. {sentence}", share=f"{self._seen.share:.0%}", sentence=retold(self._seen.sentence)
+            )
         )
 
     def _none(self) -> str:

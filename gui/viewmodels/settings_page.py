@@ -12,6 +12,7 @@ from analysis.errors import InvalidInput
 from analysis.units import Quantity, System
 from gui.settings import SCALES, Settings
 from gui.theme import Mode
+from gui.viewmodels.errors import sentence
 from gui.viewmodels.sheet import Kind
 from gui.words import Language, mark, say
 
@@ -91,7 +92,7 @@ class SettingsModel:
         try:
             changed = _typed(field, text, office, settings)
         except InvalidInput as error:
-            self._wrong[field] = (text, f"{str(error)[:1].upper()}{str(error)[1:]}.")
+            self._wrong[field] = (text, sentence(error))
             return office, settings
         self._wrong.pop(field, None)
         return changed

@@ -15,6 +15,7 @@ from acquisition.snapshot import EngineState, RunView, Snapshot, WindowView
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Test, TestResult
+from gui.viewmodels.errors import sentence
 
 _LAST_NS = 2**63 - 1
 
@@ -93,7 +94,7 @@ def recorded_test(loaded: LoadedTest) -> ShownTest:
         test = loaded.test()
         result = analyse_record(record, test)
     except InvalidInput as reason:
-        gap = str(reason)
+        gap = sentence(reason)
     return ShownTest(
         number=record.id,
         started=record.started,
@@ -117,7 +118,7 @@ def seen_by(shown: ShownTest, reading: Reading) -> ShownTest:
     try:
         result = analyse(shown.test, reading.method or plan.method, reading.fit or None, plan.limits, plan.kit)
     except InvalidInput as error:
-        return replace(shown, result=None, gap=f"{str(error)[:1].upper()}{str(error)[1:]}.", seen=reading)
+        return replace(shown, result=None, gap=sentence(error), seen=reading)
     return replace(shown, result=result, gap="", seen=reading)
 
 

@@ -12,6 +12,7 @@ from drivers.teaching.channels import Meaning
 from drivers.teaching.lesson import Lesson, Span, Taught, number_at, numbers_in, preview, teach
 from drivers.teaching.linkguess import Guess, LinkGuess
 from drivers.teaching.rawstream import hex_view
+from gui.viewmodels.retold import retold
 from gui.words import mark, say
 
 SHOWN_ROWS, SHOWN_BYTES = 6, 96
@@ -145,13 +146,14 @@ class TeachModel:
         if self._picks:
             try:
                 taught = self.taught()
-                verdict = taught.sentence
+                verdict = retold(taught.sentence)
             except ProfileError as error:
-                verdict = f"{error.allowed[:1].upper()}{error.allowed[1:]}."
+                allowed = retold(error.allowed)
+                verdict = f"{allowed[:1].upper()}{allowed[1:]}."
         elif self._sample:
             verdict = say(POINT)
         return TeachPicture(
-            sentence=self._seen.sentence if self._seen is not None else say(NOT_LISTENING),
+            sentence=retold(self._seen.sentence) if self._seen is not None else say(NOT_LISTENING),
             listening=self._guess is not None,
             raw=self._raw(),
             sample=self._sample,

@@ -9,7 +9,7 @@ from analysis.errors import InvalidInput
 from analysis.numbertext import format_number, parse_number
 from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, unit_symbol
-from gui.viewmodels.retold import retold
+from gui.viewmodels.errors import sentence
 from gui.words import say
 
 DIRECTIONS = (Direction.DEPRESSURIZE, Direction.PRESSURIZE)
@@ -59,7 +59,7 @@ class TypedModel:
         try:
             self.runs(display)
         except InvalidInput as error:
-            common, can_keep = retold(f"{str(error)[:1].upper()}{str(error)[1:]}."), False
+            common, can_keep = sentence(error), False
         if any(wrong for _, wrong in notes.values()):
             common = ""
         return TypedPicture(notes, common, unit_symbol(Quantity.FLOW, display), can_keep)
@@ -82,7 +82,7 @@ class TypedModel:
         try:
             return _words(self._run(way, display).points, display), False
         except InvalidInput as error:
-            return f"{str(error)[:1].upper()}{str(error)[1:]}.", True
+            return sentence(error), True
 
 
 def _words(points: tuple[TypedPoint, ...], display: Display) -> str:

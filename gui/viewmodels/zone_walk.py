@@ -8,6 +8,7 @@ from acquisition.told import Table
 from acquisition.told.zones import ZoneQuestion, zone_tables
 from analysis.errors import InvalidInput
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
+from gui.viewmodels.errors import sentence
 from gui.words import mark, say
 
 HOLES = (
@@ -60,8 +61,7 @@ class ZoneWalk:
         try:
             self.read(name, parse_value(text, quantity, display, "reading"))
         except InvalidInput as error:
-            words = str(error)
-            self.wrong[name] = (text, f"{words[:1].upper()}{words[1:]}.")
+            self.wrong[name] = (text, sentence(error))
 
     def clear(self) -> None:
         """Begin with another zone."""
@@ -119,5 +119,4 @@ class ZoneWalk:
                 "",
             )
         except InvalidInput as error:
-            words = str(error)
-            return (), f"{words[:1].upper()}{words[1:]}. Read again."
+            return (), say("{sentence} Read again.", sentence=sentence(error))

@@ -13,9 +13,10 @@ from drivers.health import link_health
 from drivers.instrument import LinkState, LinkStatus
 from drivers.profile import load_profile
 from gui.errands import InlineErrands, ThreadErrands
-from gui.report_pages import reason, write_new
+from gui.report_pages import write_new
 from gui.settings import RECENT, Settings, SettingsFile
 from gui.theme import Mode, Tone
+from gui.viewmodels.errors import error_words
 from gui.viewmodels.report_place import file_stem, missing, report_picture
 from gui.viewmodels.ribbon import link_lamp
 from tests.gui.fakes import BUILDING, PLAN, moment, running_moment, shown
@@ -93,7 +94,7 @@ def test_a_failing_errand_hands_over_its_error(threaded: bool) -> None:
     errands.run(work, lambda _: None, failures.append)
     assert errands.close(5)
     errands.collect()
-    assert [reason(error) for error in failures] == ["No space left on device (/jobs/a.pdf)"]
+    assert [error_words(error) for error in failures] == ["No space left on device (/jobs/a.pdf)"]
 
 
 def test_no_file_is_ever_overwritten(tmp_path: Path) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import ast
-import re
 import string
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
@@ -13,7 +12,6 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtWidgets import QApplication
 
-import acquisition
 import gui
 from acquisition.geometry import Adjoins, Geometry
 from acquisition.languages import language_of
@@ -148,42 +146,6 @@ def test_the_language_is_kept_and_brings_its_decimal_mark(tmp_path: Path) -> Non
     assert display_of(kept, decimal_mark(kept.language)).decimal_mark == ","
     assert display_of(Settings(decimal_mark=".", language=Language.FRENCH), ",").decimal_mark == "."
     assert decimal_mark(Language.ENGLISH) == "."
-
-
-SPEAKERS = (
-    "conduct", "engine", "fanbyhand", "guard", "holding", "hosecheck", "hosestep", "multipoint", "points", "repair",
-    "resuming", "sentences", "setup/safety", "vigil/findings", "watchdog",
-)  # fmt: skip
-"""The modules of the test that say whole sentences to the person at the screen."""
-
-
-def sentences(module: str) -> set[str]:
-    """Return every sentence in the source of a module, with a number for each value."""
-    tree = ast.parse((Path(acquisition.__file__).parent / f"{module}.py").read_text("utf-8"))
-    skipped: set[ast.AST] = set()
-    for node in ast.walk(tree):
-        body = getattr(node, "body", None)
-        skipped.update(item.value for item in (body if isinstance(body, list) else []) if isinstance(item, ast.Expr))
-        if isinstance(node, ast.JoinedStr):
-            skipped.update(node.values)
-    found = set()
-    for node in set(ast.walk(tree)) - skipped:
-        text = ""
-        if isinstance(node, ast.Constant) and isinstance(node.value, str):
-            text = node.value
-        elif isinstance(node, ast.JoinedStr):
-            text = "".join(str(part.value) if isinstance(part, ast.Constant) else "7" for part in node.values)
-        if re.match(r"[A-Z7].* .*[.?]$", text, re.DOTALL):
-            found.add(text)
-    return found
-
-
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_every_sentence_of_a_running_test_is_told_again(qapp: QApplication, language: Language) -> None:
-    put_on(qapp, language)
-    said = {text.replace("pressure 7:", "pressure again:") for module in SPEAKERS for text in sentences(module)}
-    assert len(said) > 100
-    assert sorted(text for text in said if retold(text) == text) == []
 
 
 def test_values_stay_in_what_is_told_again(qapp: QApplication) -> None:
