@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QApplication
 from acquisition.job import SUFFIX
 from acquisition.languages import ENGLISH
 from acquisition.snapshot import Severity
-from analysis.units import System
 from gui.actions import Actions
 from gui.desk import Desk
 from gui.file_intents import FileIntents
@@ -21,7 +20,9 @@ from gui.house_intents import HouseIntents
 from gui.hunt_intents import HuntIntents
 from gui.hunt_page_intents import HuntPageIntents
 from gui.leak_intents import LeakIntents
+from gui.look_intents import LookIntents
 from gui.office_intents import OfficeIntents
+from gui.reading_intents import ReadingIntents
 from gui.register_intents import RegisterIntents
 from gui.repair_intents import RepairIntents
 from gui.replay_intents import ReplayIntents
@@ -30,8 +31,6 @@ from gui.screen import Screen
 from gui.settings import SettingsFile
 from gui.support_intents import SupportIntents
 from gui.teach_intents import TeachIntents
-from gui.theme import Mode
-from gui.viewmodels.issuing import DRAFT
 from gui.viewmodels.moment import Moment, Place
 from gui.viewmodels.next_step import NextStep, Verb
 from gui.viewmodels.prompt import (
@@ -44,17 +43,15 @@ from gui.viewmodels.prompt import (
 )
 from gui.viewmodels.published import ticked_text
 from gui.viewmodels.register import RegisterModel
-from gui.viewmodels.report_place import NO_TEST, OF_OFFICE
+from gui.viewmodels.report_place import OF_OFFICE
 from gui.viewmodels.rig_sheet import RigSheetModel
 from gui.viewmodels.shown import Reading
 from gui.views.palette import Palette
 from gui.views.rig_place import EQUIPMENT
-from gui.views.test_place import CORRECTIONS, RESIDUALS
 from gui.window import RIG_SUFFIX, Window
 from gui.words import mark, say
 from gui.worst_case_intents import WorstCaseIntents
 
-MODE_ORDER = tuple(Mode)
 JOB_PATTERN = mark("Jobs (*.airseam)")
 
 
@@ -88,6 +85,8 @@ class Intents(QObject):
         self.worst_case = WorstCaseIntents(desk, screen, window, actions)
         self.repair = RepairIntents(desk, screen, window, actions, self.go_to)
         self.replay = ReplayIntents(desk, screen, window, actions, self.files, self.remember)
+        self.reading = ReadingIntents(desk, screen, window, actions, self.office.show_no_test)
+        self.look = LookIntents(screen, window, actions, settings, self.finish_typing, self.hunt.toggle_afar)
         self._connect_frame()
         self._connect_places()
         self._connect_actions()
@@ -333,89 +332,12 @@ class Intents(QObject):
         else:
             self._desk.go_on()
 
-    def _choose_direction(self, direction: object) -> None:
-        self._screen.direction = direction  # type: ignore[assignment]  # the signal carries a Direction
-        self._screen.touch()
-
-    def _choose_test(self, number: int) -> None:
-        self._screen.direction, self._screen.strike = None, None
-        self._screen.reading = Reading()
-        if number == NO_TEST:
-            self.office.show_no_test()
-            return
-        self._screen.no_test, self._screen.version_shown = False, DRAFT
-        self._desk.choose_test(number)
-
-    def _set_mode(self, mode: Mode) -> None:
-        self._settings.set(replace(self._settings.value, mode=mode))
-        self._window.look.set_mode(mode)
-        self._screen.touch()
-
-    def _next_mode(self) -> None:
-        at = MODE_ORDER.index(self._settings.value.mode)
-        self._set_mode(MODE_ORDER[(at + 1) % len(MODE_ORDER)])
-
-    def _set_units(self, system: System) -> None:
-        self.finish_typing()
-        self._settings.set(replace(self._settings.value, units=system.value))
-        self._screen.display = replace(self._screen.display, system=system)
-        self._screen.touch()
-
-    def _swap_units(self) -> None:
-        self._set_units(System.SI if self._screen.display.system is System.US else System.US)
-
-    def _set_comma(self, comma: bool) -> None:
-        self.finish_typing()
-        mark = "," if comma else "."
-        self._settings.set(replace(self._settings.value, decimal_mark=mark))
-        self._screen.display = replace(self._screen.display, decimal_mark=mark)
-        self._screen.touch()
-
-    def _toggle_keys(self) -> None:
-        self._screen.keys_shown = not self._screen.keys_shown
-        self._screen.touch()
-
     def find_command(self) -> None:
         """Let the person find a command by its words."""
         self.finish_typing()
         actions = self._actions
         commands = [action for action in actions.commands if action is not actions.palette]
         Palette(self._window, commands).show()
-
-    def _toggle_full_screen(self) -> None:
-        if self._screen.place is Place.HUNT:
-            self.hunt.toggle_afar()
-        if self._window.isFullScreen():
-            self._window.showNormal()
-        else:
-            self._window.showFullScreen()
-
-    def _show_all(self) -> None:
-        self._window.test.show_all()
-        self._window.hunt.trace.show_all()
-
-    def _residuals(self) -> None:
-        self._show_page(RESIDUALS)
-
-    def _corrections(self) -> None:
-        self._show_page(CORRECTIONS)
-
-    def _show_page(self, page: int) -> None:
-        shown = self._window.test.show_page(page)
-        self._screen.corrections = shown == CORRECTIONS
-        self._screen.go_to(Place.TEST)
-
-    def _choose_detail(self, detail: object) -> None:
-        self._screen.detail = detail  # type: ignore[assignment]  # the signal carries a Detail
-        self._screen.touch()
-
-    def _read_by_method(self, method: str) -> None:
-        self._screen.reading = Reading(method)
-        self._screen.touch()
-
-    def _read_by_fit(self, fit: str) -> None:
-        self._screen.reading = replace(self._screen.reading, fit=fit)
-        self._screen.touch()
 
     # --- wiring
 
@@ -427,7 +349,6 @@ class Intents(QObject):
         window.close_asked.connect(self.close)
         window.dropped.connect(self.take_dropped)
         window.close_prompt.chosen.connect(self.prompted)
-        window.keys.back.clicked.connect(self._toggle_keys)
 
     def _connect_places(self) -> None:
         window = self._window
@@ -441,12 +362,6 @@ class Intents(QObject):
         window.job.redo.clicked.connect(self.redo)
         window.test.prompt.chosen.connect(self.prompted)
         window.hunt.prompt.chosen.connect(self.prompted)
-        window.test.points.direction_asked.connect(self._choose_direction)
-        window.test.points.test_asked.connect(self._choose_test)
-        window.test.details.chosen.connect(self._choose_detail)
-        window.test.details.method_chosen.connect(self._read_by_method)
-        window.test.details.fit_chosen.connect(self._read_by_fit)
-        window.report.test_asked.connect(self._choose_test)
         window.report.language_asked.connect(self._speak)
         window.report.missing.jump_asked.connect(self.go_to_field)
         window.report.save.clicked.connect(self.files.save_report)
@@ -467,20 +382,10 @@ class Intents(QObject):
             (actions.save, self.files.save_report),
             (actions.csv, self.files.export_csv),
             (actions.json, self.files.export_json),
-            (actions.residuals, self._residuals),
-            (actions.corrections, self._corrections),
-            (actions.all, self._show_all),
-            (actions.swap_units, self._swap_units),
-            (actions.next_mode, self._next_mode),
-            (actions.full_screen, self._toggle_full_screen),
-            (actions.keys, self._toggle_keys),
             (actions.palette, self.find_command),
         ):
             action.triggered.connect(call)
         actions.quit.triggered.connect(window.close)
-        actions.comma.toggled.connect(self._set_comma)
-        actions.mode_chosen.connect(self._set_mode)
-        actions.units_chosen.connect(self._set_units)
         actions.place_chosen.connect(self.go_to)
         actions.recent_chosen.connect(self._open_recent)
 

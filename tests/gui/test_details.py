@@ -14,6 +14,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.outcome import outcome_picture
 from gui.viewmodels.published import published_picture, ticked_text
 from gui.viewmodels.shown import Reading, seen_by
+from gui.views.test_place import CORRECTIONS
 from tests.gui.conftest import Stage
 from tests.gui.fakes import PLAN, SI, moment, shown
 
@@ -100,11 +101,11 @@ def test_every_part_and_the_corrections_are_a_key_or_a_click_away(stage: Stage, 
         test.details.tabs.button(at).click()
         settle(stage)
         assert stage.program.screen.detail is detail
-    stage.program.intents._corrections()
+    stage.program.intents.reading.show_page(CORRECTIONS)
     settle(stage)
     assert test.plots.currentIndex() == 2
     assert test.corrections._shown[0].rows
-    stage.program.intents._corrections()
+    stage.program.intents.reading.show_page(CORRECTIONS)
     settle(stage)
     assert test.plots.currentIndex() == 0
 
