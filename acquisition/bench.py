@@ -32,6 +32,8 @@ class Bench:
     controller: PressureController
     direction: Direction | None = None
     zero_pa: float | None = None
+    resting_m3_h: float = 0.0
+    """What moved through the fan at rest while the zero-flow pressure was read: wind does that."""
     target_pa: float | None = None
     targets_pa: tuple[float, ...] = ()
     dt_s: float = 0.1
@@ -69,9 +71,9 @@ class Bench:
         mean = self.live.mean(Role.ENVELOPE, SMOOTHING_S, now_ns)
         return None if mean is None else self.induced(mean)
 
-    def flow_now(self, now_ns: int) -> float | None:
-        """Return the flow through the fan in m3/h smoothed over half a second, None without readings."""
-        return live_flow_m3_h(self.live, self.rig.spec, self.progress.plan.air, self.direction, now_ns)
+    def flow_now(self, now_ns: int, seconds: float = SMOOTHING_S) -> float | None:
+        """Return the flow through the fan in m3/h as mean of the last seconds, None without readings."""
+        return live_flow_m3_h(self.live, self.rig.spec, self.progress.plan.air, self.direction, now_ns, seconds)
 
     def leak_flow_now(self, now_ns: int) -> tuple[float | None, float]:
         """Return the flow that leaks (m3/h, None without readings), and the fan's flow as a share of the range's top.
@@ -98,7 +100,7 @@ class Bench:
         What the air of the building stores is taken off, so that a change of pressure alone is no change of leakage.
         """
         now = self.induced_trend(now_ns, 1.0)
-        flow = live_flow_m3_h(self.live, self.rig.spec, self.progress.plan.air, self.direction, now_ns, 1.0)
+        flow = self.flow_now(now_ns, 1.0)
         if now is None or flow is None or now.mean_pa < 1.0 or self.target_pa is None:
             return None
         leak = flow - self.controller.plant.storage_m3_h(now.slope_pa_s)

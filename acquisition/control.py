@@ -15,6 +15,10 @@ import math
 from collections import deque
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
+from acquisition.dither import Dither
 from acquisition.lags import FAN_LAG_S, GAUGE_LAG_S, LATENCY_S, FanLags, StepModel
 from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.surge import Surge
@@ -124,6 +128,7 @@ class PressureController:
         self.command = 0.0
         self.target_pa: float | None = None
         self._held: float | None = None
+        self._dither: Dither | None = None
         self._integral = 0.0
         self._way_pa: deque[float] = deque(maxlen=SLOPE_TICKS + 1)
         self._model = StepModel(0.0)
@@ -153,6 +158,21 @@ class PressureController:
     def saturated(self) -> bool:
         """Whether the fan is commanded as fast as it can."""
         return self.command >= HIGHEST_SPEED - QUANTUM
+
+    @property
+    def held_speed(self) -> float:
+        """The speed about which the fan is held, the commanded one while it is not."""
+        return self.command if self._held is None else self._held
+
+    @property
+    def nudging(self) -> bool:
+        """Whether the held fan swings strongly at present."""
+        return self._held is not None and self._dither is not None and self._dither.nudging
+
+    @property
+    def swing_pa(self) -> NDArray[np.float64]:
+        """What a small swing of the held fan should have done to the pressure at the last ticks (n,); empty without."""
+        return np.empty(0) if self._held is None or self._dither is None else self._dither.swing_pa
 
     @property
     def building_lag_s(self) -> float:
@@ -197,9 +217,19 @@ class PressureController:
 
     def hold(self) -> None:
         """Freeze the fan where feed-forward and integral have brought it."""
-        if self.target_pa is not None:
-            self._lags.learn()
-            self._held = _quantised(self.curve.speed(self.target_pa) + self._integral)
+        if self.target_pa is None:
+            return
+        self._lags.learn()
+        self._held = _quantised(self.curve.speed(self.target_pa) + self._integral)
+        per_pa = self.curve.exponent * self._held / self.target_pa
+        self._dither = Dither(
+            self._held, per_pa, self._fan_lag_s, self._lag_s, self._plant.wind_spread_pa, least=QUANTUM
+        )
+
+    def nudge(self) -> None:
+        """Swing a held fan once strongly, so that the pressure shows whether it is felt."""
+        if self._held is not None and self._dither is not None:
+            self._dither.nudge()
 
     def raise_gently(self, dt_s: float) -> None:
         """One tick of the first approach: raise the speed slowly from rest."""
@@ -223,7 +253,9 @@ class PressureController:
             self._held = None
             return
         if self._held is not None:
-            self._move(self._held, dt_s, SLEW_PER_S)
+            self._move(self._held if self._dither is None else self._dither.wanted(), dt_s, SLEW_PER_S)
+            if self._dither is not None:
+                self._dither.took(self.command, dt_s)
             return
         goal = self.curve.speed(self.target_pa)
         reached = self.curve.speed(pressure_pa)

@@ -292,6 +292,8 @@ class Engine:
             if found.id == LASTING and not self._auto_answer and len(bench.line) and not bench.progress.plan.hold:
                 self._stop_and_ask(ask_lasting(found.sentence), now_ns)
                 return
+        if bench.vigil.hose.suspected:
+            bench.controller.nudge()
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
         """Run the step that is due; steps that end at once are followed by the next in the same round."""

@@ -62,7 +62,9 @@ FEWEST_READINGS = 20
 HELD_MEAN_S = 20
 """Seconds over which the leakage at a held pressure is averaged."""
 MOVING_AIR_SHARE = 0.05
-"""Share of the flow before the stop above which the fan is not at rest, whatever its drive says."""
+"""Share of the flow before the stop above which the fan is not at rest, whatever its drive says,"""
+WIND_THROUGH = 1.3
+"""unless wind moved nearly as much through it while it rested before."""
 
 
 class Timed:
@@ -127,6 +129,7 @@ class ZeroReading(Timed):
             bench.zero_pa = zero.mean_pa
             times_ns, values = bench.live.since(Role.ENVELOPE, self._window_ns)
             wind_pa = spread_of_means(times_ns / NS_PER_S, values)
+            bench.resting_m3_h = bench.flow_now(now_ns, self._step.seconds) or 0.0
             bench.controller.know(replace(bench.controller.plant, wind_spread_pa=wind_pa))
             bench.vigil.wind(wind_pa)
         return Done(zero)
@@ -237,6 +240,9 @@ class Averaging(Timed):
         assert self.total_s is not None
         if elapsed_s >= self.total_s and self._wants_more(bench, elapsed_s, now_ns):
             self.total_s += MORE_S
+        if bench.controller.nudging:
+            # Cut short, a nudge would leave the mean and slope of the window askew.
+            self.total_s = max(self.total_s, elapsed_s + bench.dt_s)
         end_ns = self._start_ns + seconds(self.total_s)
         if elapsed_s < self.total_s or not _arrived(bench, end_ns, now_ns):
             return None
@@ -245,9 +251,9 @@ class Averaging(Timed):
             return None
         induced = bench.induced(point.envelope_pa)
         windy = bench.controller.plant.wind_spread_pa > 1.0
-        bench.controller.curve.learn(bench.controller.command, induced, windy=windy)
+        bench.controller.curve.learn(bench.controller.held_speed, induced, windy=windy)
         bench.line.add(induced, point.flow_m3_h)
-        bench.vigil.take(bench.controller.command, induced, point.flow_m3_h)
+        bench.vigil.take(bench.controller.held_speed, induced, point.flow_m3_h)
         bench.retakes = 0
         return Done(point)
 
@@ -318,7 +324,8 @@ class Stopping(Timed):
         bench.controller.rest()
         bench.target_pa = None
         readback = bench.rig.speed_readback()
-        at_rest = (readback is None or readback < REST_SPEED) and flow <= MOVING_AIR_SHARE * self._flow_before
+        still_m3_h = max(MOVING_AIR_SHARE * self._flow_before, WIND_THROUGH * bench.resting_m3_h)
+        at_rest = (readback is None or readback < REST_SPEED) and flow <= still_m3_h
         if waited_s >= REST_SHORTEST_S and at_rest:
             return Done()
         if waited_s < REST_LONGEST_S:

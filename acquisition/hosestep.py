@@ -22,6 +22,9 @@ NEED_PA, NEED_UNREST, NEED_ELEMENT_PA = 4.0, 4.0, 3.0
 MOST_PA = 15.0
 HIGHEST_SPEED = 0.30
 GROWN, GROWN_MOST_PA, GROWN_SPEED = 2.2, 40.0, 0.60
+BY_SPEED, COMING = 1.8, 1.25
+"""A house's pressure grows at most so with the speed (its power), once it has followed: a tight one follows late. So
+much more than is wanted may be coming."""
 HOLD_S, WRONG_HOLD_S = 5.0, 1.5
 LOOK_S = 2.0
 
@@ -39,6 +42,7 @@ class HoseCheck(Timed):
         self._held_ns: int | None = None
         self._hold_s = HOLD_S
         self._first: FanStep | None = None
+        self._first_speed = 0.0
         self._apart_pa = 0.0
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
@@ -63,7 +67,7 @@ class HoseCheck(Timed):
         seen = self._seen(bench, now_ns)
         doubt = judge_hoses(seen) if self._first is None else self._judge_second(bench, self._first, seen)
         if doubt is None and self._first is None and self._two_steps(bench, seen):
-            self._first, self._held_ns = seen, None
+            self._first, self._first_speed, self._held_ns = seen, controller.command, None
             return None
         return Done("" if doubt is None else doubt.sentence)
 
@@ -100,7 +104,10 @@ class HoseCheck(Timed):
         highest_pa = min(max(map(abs, bench.targets_pa), default=GROWN_MOST_PA), GROWN_MOST_PA)
         element_before_pa = 0.0 if first.element is None else first.element.rise_pa
         wanted_pa = min(GROWN * max(first.envelope.rise_pa, element_before_pa), highest_pa)
-        if max(rise_pa, element_pa) > wanted_pa or bench.controller.command >= GROWN_SPEED:
+        faster = bench.controller.command / self._first_speed
+        coming_pa = max(first.envelope.rise_pa, 0.0) * faster**BY_SPEED
+        far = max(rise_pa, element_pa) > wanted_pa or coming_pa > COMING * highest_pa
+        if far or bench.controller.command >= GROWN_SPEED:
             self._held_ns = now_ns
         else:
             bench.controller.raise_gently(bench.dt_s)

@@ -9,7 +9,7 @@ from acquisition.bench import Bench, fan_density
 from acquisition.fitted import RESTING_PA
 from acquisition.rig import FAN_FLOWS, Role
 from acquisition.snapshot import Activity
-from acquisition.vigil.vigil import REACH_S, Sight
+from acquisition.vigil.sight import REACH_S, Sight
 from analysis.flow import element_flow_m3_h
 
 Floats = NDArray[np.float64]
@@ -19,6 +19,7 @@ def sight_of(bench: Bench, activity: Activity, activity_s: float, now_ns: int) -
     """Return the last seconds; `activity_s` is for how long the step has run."""
     pressure_s, raw_pa = bench.live.window(Role.ENVELOPE, REACH_S, now_ns)
     flow_s, flow_m3_h, element_pa = _flow(bench, now_ns)
+    swing_pa = bench.controller.swing_pa
     trend = bench.induced_trend(now_ns, 2.0)
     return Sight(
         now_ns=now_ns,
@@ -34,6 +35,8 @@ def sight_of(bench: Bench, activity: Activity, activity_s: float, now_ns: int) -
         flow_s=flow_s,
         flow_m3_h=flow_m3_h,
         element_pa=element_pa,
+        swing_s=-bench.dt_s * np.arange(len(swing_pa), dtype=np.float64)[::-1],
+        swing_pa=swing_pa,
         stored_m3_h=0.0 if trend is None else bench.controller.plant.storage_m3_h(trend.slope_pa_s),
         bad_frames=sum(status.bad_frames + status.no_replies for status in bench.rig.statuses()),
     )

@@ -24,6 +24,8 @@ FLAT_PRESSURE = 0.04
 """A share of the pressure below which it did not move."""
 FAN_SLOPE_LEAST = 0.06
 """A fan's flow follows the pressure against it by at least so much (share per share); less is no answer of a fan."""
+FAN_SLOPE_MOST = 1.0
+"""And by at most so much."""
 
 
 class Move(StrEnum):
@@ -88,6 +90,9 @@ def move_of(shift: Shift, sigmas: Floats) -> Move:
     if abs(flow) < answer:
         return Move.PRESSURE_ALONE
     if not pressure_moved:
+        return Move.FLOW_ALONE
+    if pascal * flow < 0.0 and abs(flow) > FAN_SLOPE_MOST * abs(shift.pressure_share):
+        # No fan gives so much more for so little less to work against.
         return Move.FLOW_ALONE
     if pascal < 0.0:
         return Move.OPENED if flow > 0.0 else Move.FAN_LESS

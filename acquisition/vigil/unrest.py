@@ -10,19 +10,41 @@ Floats = NDArray[np.float64]
 FLUTTER_BLOCK_S, WANDER_BLOCK_S = 0.5, 1.0
 FEWEST_BLOCKS = 6
 MEDIAN_TO_SD = 1.4826
+LEFT_OUT = 2.0
+"""What the mean square of normal changes loses with the largest two of seven left out, about."""
+STEP_SHARE = 0.55
 
 
 def flutter(time_s: Floats, value: Floats) -> float | None:
-    """Return how much half-second means change from one to the next, as a standard deviation; None with too little.
+    """Return how restless half-second means are, as a standard deviation of one of them; None with too little.
 
-    Half a second takes the noise of single readings away and keeps what water or a moving hose do. The median of the
-    changes is taken, about their own median: neither one step, however large, nor a slope is unrest.
+    Half a second takes the noise of single readings away and keeps what water or a moving hose do. How much each change
+    differs from the one before is looked at, and the median taken: neither one step, however large, nor a pressure on
+    its way to a target is unrest.
     """
     means = _means(time_s, value, FLUTTER_BLOCK_S)
     if len(means) < FEWEST_BLOCKS:
         return None
-    changes = np.diff(means)
-    return float(np.median(np.abs(changes - np.median(changes))) * MEDIAN_TO_SD / np.sqrt(2.0))
+    bends = np.diff(means, 2)
+    return float(np.median(np.abs(bends)) * MEDIAN_TO_SD / np.sqrt(6.0))
+
+
+def stir(time_s: Floats, value: Floats) -> float | None:
+    """Return how much half-second means of a held pressure move, as a standard deviation; None with too little.
+
+    The smaller of two measures: how far they scatter about a straight line, and by how much they change from one to
+    the next. Where two changes make most of it, it is a step or a short ramp, and only the others count.
+    """
+    means = _means(time_s, value, FLUTTER_BLOCK_S)
+    if len(means) < FEWEST_BLOCKS:
+        return None
+    at = np.arange(len(means))
+    off = means - np.polyval(np.polyfit(at, means, 1), at)
+    changes = np.sort(np.diff(means) ** 2)
+    all_pa, others_pa = (float(np.sqrt(mean / 2.0)) for mean in (changes.mean(), LEFT_OUT * changes[:-2].mean()))
+    if others_pa < STEP_SHARE * all_pa:
+        return others_pa
+    return min(float(np.sqrt(off @ off / (len(means) - 2))), all_pa)
 
 
 def liveliness(time_s: Floats, value: Floats) -> float | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,19 +12,19 @@ from numpy.typing import NDArray
 from acquisition.leakline import LeakLine
 from acquisition.snapshot import Activity
 from acquisition.vigil import findings
-from acquisition.vigil.answer import unanswered
 from acquisition.vigil.fanlaw import FanLaw
 from acquisition.vigil.findings import Finding, fan_differs, lasting, off_the_line, shifted
+from acquisition.vigil.hosewatch import HoseWatch
 from acquisition.vigil.quiet import QuietMoves, Typical
-from acquisition.vigil.shift import Move, mean_between, move_of, shift_of
-from acquisition.vigil.unrest import flutter, liveliness, repeated
+from acquisition.vigil.shift import Move, Shift, mean_between, move_of, shift_of
+from acquisition.vigil.sight import Sight
+from acquisition.vigil.unrest import flutter, repeated, stir
 from analysis.records import FlowRange
 from drivers.clock import NS_PER_S
 
 Floats = NDArray[np.float64]
 
 LOOK_S = 0.5
-REACH_S = 14.0
 HOLD_SETTLES_S = 1.5
 """After the fan is frozen it takes so long until pressure and flow stand."""
 FAR_SIGMAS = 5.5
@@ -32,7 +32,11 @@ GUST_ON_FAN = 60.0
 """Per pascal of wander and by how many times the calm scatter of the flow grows at 1 Pa (tuned on the simulator)."""
 LARGE_SHARE = 0.25
 LEAST_FLOW = {Move.FLOW_ALONE: 0.15, Move.FAN_LESS: 0.06, Move.FAN_MORE: 0.06}
-"""Smaller changes of the flow that the pressure does not answer are wind on the fan."""
+"""Smaller changes of the flow that the pressure does not answer are wind on the fan,"""
+LEAST_FLOW_WIND = 2.6
+"""which grow by so many times the wander over the pressure."""
+ALONE_PA, ALONE_WIND = 1.5, 4.0
+"""A smaller change of the pressure alone, in wind by so many times the wander larger, is no event."""
 TWICE = 2
 """So many looks in a row have to see it."""
 CALM_FLOW_SHARE = 0.008
@@ -46,12 +50,10 @@ FAN_LAW_SHARE, FAN_LAW_PA, FAN_LAW_BLIND_S = 0.09, 0.3, 5.0
 HANDOVER_S = 15.0
 """A fan that joins or leaves takes so long, coasting down behind its shutter."""
 KEPT_S, KEPT_SHARE = 6.0, 0.9
-STILL_S, FLUTTER_S, HELD_FLUTTER_S, LIVELY_S = 2.5, 5.0, 3.0, 6.0
-DULL, DULL_LOOKS = 1.35, 7
-DEAF_LOOKS = 3
-WINDY_ENOUGH = 2.5
-"""A sound hose is usually so lively; in calmer air a dull one cannot be told."""
-NOISY_TIMES, NOISY_PA = 1.7, 0.1
+UNREST_S, STEERED_S = 4.0, 4.5
+STIRRED_TIMES, STIRRED_PA, LEAST_STIR_PA = 2.4, 0.15, 0.06
+PLAIN_TIMES = 1.4
+"""What is so far beyond the bound needs no second look."""
 STEERED_TIMES, STEERED_PA = 4.0, 0.3
 """While the fan is steered it moves the pressure too."""
 DEAD_FLOW_SHARE, DEAD_PRESSURE_PA = 0.06, 4.0
@@ -66,32 +68,6 @@ QUIET_AFTER_S = 12.0
 """The same thing is not said again within this time."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sight:
-    """What the vigil is shown: times (n,) in seconds before now, newest 0, and values of the last seconds.
-
-    `pressure_pa` is induced, in the direction of the run; `raw_pa` as read. `element_pa` is empty for a gauge that
-    gives flow itself. `speed` is commanded, `motor` what the fan should have come to by now. `held_s` is for how long
-    the fan has been frozen, `activity_s` since when the step runs.
-    """
-
-    now_ns: int
-    activity: Activity
-    activity_s: float
-    held_s: float
-    speed: float
-    motor: float
-    target_pa: float
-    pressure_s: Floats
-    raw_pa: Floats
-    pressure_pa: Floats
-    flow_s: Floats
-    flow_m3_h: Floats
-    element_pa: Floats
-    stored_m3_h: float
-    bad_frames: int
-
-
 class Vigil:
     """Notices what happens during one run."""
 
@@ -99,15 +75,16 @@ class Vigil:
         """Begin a run; `wind_spread_pa` is the spread of 3 s means of its zero-flow pressure."""
         self.line = LeakLine()
         self.fan = FanLaw()
+        self.hose = HoseWatch()
         self._wander_pa = wind_spread_pa
         self._moves = QuietMoves(math.hypot(CALM_PRESSURE_PA, 0.7 * wind_spread_pa), CALM_FLOW_SHARE)
         self._ranges = {item.name: item for item in ranges}
         self._fitted = fitted
-        self._flutter, self._lively = Typical(120), Typical(120)
+        self._flutter, self._stir = Typical(120), Typical(120)
         self._rate, self._repeats = Typical(20), Typical(20)
         self._next_ns = self._last_ns = self._blind_until_ns = 0
         self._running_since_ns: int | None = None
-        self._far = self._off = self._dull = self._weak = self._deaf = 0
+        self._far = self._off = self._weak = self._noisy = 0
         self._speeds: deque[tuple[int, float]] = deque()
         self._learned_ns = 0
         self._said: dict[str, int] = {}
@@ -141,7 +118,8 @@ class Vigil:
 
     def new_target(self) -> None:
         """Another target is aimed at: what was counted for the last one does not count on."""
-        self._far = self._off = self._weak = self._deaf = 0
+        self._far = self._off = self._weak = 0
+        self.hose.new_target()
 
     def take(self, speed: float, pressure_pa: float, flow_m3_h: float) -> None:
         """Take in a point that was averaged."""
@@ -159,11 +137,13 @@ class Vigil:
             if gross is not None:
                 found.append(gross)
             elif sight.activity in (Activity.AVERAGE, Activity.SETTLE):
-                seen = self._moved(sight), self._deaf_hose(sight) or self._off_line(sight) or self._off_fan_law(sight)
+                exponent = self.line.exponent() if len(self.line) else None
+                hose = self.hose.look(sight, exponent)
+                seen = self._moved(sight), hose or self._off_line(sight) or self._off_fan_law(sight)
                 found += [item for item in seen if item is not None]
         if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO) and not handing_over:
-            item = self._restless(sight)
-            found += [] if item is None else [item]
+            resting = self.hose.look(sight, None) if sight.activity is Activity.ZERO else None
+            found += [item for item in (self._restless(sight), resting) if item is not None]
         self._last_ns = sight.now_ns
         return [item for item in found if self._is_new(item, sight.now_ns)]
 
@@ -245,7 +225,8 @@ class Vigil:
 
     def _moved(self, sight: Sight) -> Finding | None:
         reach_s = sight.held_s - HOLD_SETTLES_S
-        shift = shift_of(sight.pressure_s, sight.pressure_pa, sight.flow_s, sight.flow_m3_h, reach_s)
+        pressure_pa, flow_m3_h = sight.without_swing(self.line.exponent())
+        shift = shift_of(sight.pressure_s, pressure_pa, sight.flow_s, flow_m3_h, reach_s)
         if sight.activity is not Activity.AVERAGE or shift is None:
             self._far = 0
             return None
@@ -261,17 +242,16 @@ class Vigil:
         if self._far < (1 if large and distance > 1.5 * FAR_SIGMAS else TWICE):
             return None
         move = move_of(shift, self._moves.sigmas * scale)
-        little = abs(float(shift.moved[1])) < LEAST_FLOW.get(move, 0.0)
-        return None if little else shifted(shift, move)
+        return None if self._is_little(shift, move) else shifted(shift, move)
 
-    def _deaf_hose(self, sight: Sight) -> Finding | None:
-        if sight.activity is not Activity.SETTLE or not len(self.line):
-            self._deaf = 0
-            return None
-        pressure, flow = (sight.pressure_s, sight.pressure_pa), (sight.flow_s, sight.flow_m3_h)
-        deaf = unanswered(sight.activity_s, pressure, flow, sight.stored_m3_h, self.line.exponent())
-        self._deaf = self._deaf + 1 if deaf else 0
-        return findings.HOSE_DEAF if self._deaf >= DEAF_LOOKS else None
+    def _is_little(self, shift: Shift, move: Move) -> bool:
+        """Tell whether wind alone does as much, more often than anybody wants to hear of it."""
+        pascal, flow = (abs(float(item)) for item in shift.moved)
+        if move is Move.PRESSURE_ALONE:
+            return pascal < ALONE_PA + ALONE_WIND * self._wander_pa
+        least = LEAST_FLOW.get(move)
+        wind = LEAST_FLOW_WIND * self._wander_pa / max(shift.pressure_before_pa, 1.0)
+        return least is not None and flow < least + wind
 
     def _off_line(self, sight: Sight) -> Finding | None:
         if sight.activity is Activity.SETTLE and sight.activity_s < SETTLING_BLIND_S:
@@ -341,41 +321,30 @@ class Vigil:
     # --- unrest ---------------------------------------------------------------------------------------------------
 
     def _restless(self, sight: Sight) -> Finding | None:
-        still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
-        # A step of the target moves the pressure for some seconds and is no unrest.
-        if still_s < (STILL_S + FLUTTER_S if sight.activity is Activity.SETTLE else 1.0 + HELD_FLUTTER_S):
-            self._dull = 0
+        pressure_pa, _ = sight.without_swing(self.line.exponent())
+        recent = sight.pressure_s >= -UNREST_S
+        times, values = sight.pressure_s[recent], pressure_pa[recent]
+        if sight.activity is Activity.SETTLE:
+            now = flutter(times, values) if sight.activity_s >= STEERED_S else None
+            known = self._flutter.known()
+            most = STEERED_TIMES * self._flutter.high + STEERED_PA if known else math.inf
+        else:
+            still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
+            now = stir(times, values) if still_s >= UNREST_S - 0.5 else None
+            known = self._stir.known()
+            most = STIRRED_TIMES * max(self._stir.median, LEAST_STIR_PA) + STIRRED_PA if known else math.inf
+        if now is None or now <= most:
+            self._noisy = 0
+            if now is not None and sight.activity is not Activity.SETTLE:
+                self._stir.learn(now)
+                self._flutter.learn(flutter(times, values) or 0.0)
             return None
-        lively = sight.activity is not Activity.SETTLE and still_s > LIVELY_S + 0.5
-        return self._noisy(sight) or (self._lifeless(sight) if lively else None)
-
-    def _noisy(self, sight: Sight) -> Finding | None:
-        steering = sight.activity is Activity.SETTLE
-        recent = sight.pressure_s >= -(FLUTTER_S if steering else HELD_FLUTTER_S)
-        now = flutter(sight.pressure_s[recent], sight.raw_pa[recent])
-        if now is None:
-            return None
-        times, more_pa = (STEERED_TIMES, STEERED_PA) if steering else (NOISY_TIMES, NOISY_PA)
-        if self._flutter.known() and now > times * self._flutter.high + more_pa:
-            return None if self._flow_restless(sight) else findings.HOSE_NOISY
-        if sight.activity is not Activity.SETTLE:
-            self._flutter.learn(now)
-        return None
-
-    def _lifeless(self, sight: Sight) -> Finding | None:
-        recent = sight.pressure_s >= -LIVELY_S
-        now = liveliness(sight.pressure_s[recent], sight.raw_pa[recent])
-        if now is None:
-            return None
-        windy = self._lively.known() and self._lively.median > WINDY_ENOUGH
-        self._dull = self._dull + 1 if windy and now < DULL else 0
-        if self._dull >= DULL_LOOKS:
-            return findings.HOSE_DULL
-        self._lively.learn(now)
-        return None
+        self._noisy += 1
+        plain = now > PLAIN_TIMES * most or self._noisy >= TWICE
+        return findings.HOSE_NOISY if plain and not self._flow_restless(sight) else None
 
     def _flow_restless(self, sight: Sight) -> bool:
-        recent = sight.flow_s >= -FLUTTER_S
+        recent = sight.flow_s >= -UNREST_S
         flow = sight.flow_m3_h[recent]
         now = flutter(sight.flow_s[recent], flow)
         return now is not None and float(flow.mean()) > 0.0 and now / float(flow.mean()) > 0.05

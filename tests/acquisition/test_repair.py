@@ -45,7 +45,7 @@ def same_digits(scene: Scene, shown: Snapshot) -> None:
     assert all(item.ok for item in scene.job.verify())
 
 
-@pytest.mark.parametrize("gap_s", [30.0, pytest.param(1200.0, marks=pytest.mark.walk)])
+@pytest.mark.parametrize("gap_s", [30.0, pytest.param(1260.0, marks=pytest.mark.walk)])
 def test_a_test_goes_on_at_the_point_that_was_cut_short(clock: VirtualClock, tmp_path: Path, gap_s: float) -> None:
     with a_scene(clock, tmp_path) as scene:
         scene.begin(scene.plan(both=True))

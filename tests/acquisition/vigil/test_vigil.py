@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -53,6 +54,20 @@ def test_what_happens_is_named_within_ten_seconds(
         assert worries(scene.engine.snapshot()) == []
         scene.house.happen(action)
         scene.until(lambda s: named in worries(s), limit_s=10.0)
+
+
+@pytest.mark.parametrize("state", [Hose.KINKED, Hose.FROZEN])
+def test_a_hose_that_feels_nothing_is_named_within_one_average_in_calm_air(
+    clock: VirtualClock, tmp_path: Path, state: Hose
+) -> None:
+    with a_scene(clock, tmp_path) as scene:
+        scene.begin(replace(scene.plan(), average_s=20.0))
+        held_at(-40.0, scene)
+        scene.pass_time(5.0)
+        assert worries(scene.engine.snapshot()) == []
+        scene.house.happen(faults.hose(0, state))
+        scene.until(lambda s: "hose-deaf" in worries(s), limit_s=10.0)
+        assert scene.engine.snapshot().activity is Activity.AVERAGE
 
 
 def test_a_hose_that_hides_the_next_step_is_named(clock: VirtualClock, tmp_path: Path) -> None:
