@@ -90,7 +90,7 @@ def pictures(options: argparse.Namespace) -> int:
     from gui.pictures import save_pictures
 
     places = save_pictures(options.job, options.to, sources(options.seed), options.language)
-    for path in (*places, *save_class_pictures(options.to)):
+    for path in (*places, *save_class_pictures(options.to, language=options.language)):
         print(path)
     return VALID
 

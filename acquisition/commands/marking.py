@@ -9,7 +9,17 @@ from pathlib import Path
 from acquisition.commands.printing import show, write
 from acquisition.commands.status import VALID
 from acquisition.job import Job
-from acquisition.marking import Marking, Truth, class_csv, class_table, mark_job, marking_lines, read_truth, sheet_pdf
+from acquisition.marking import (
+    Marking,
+    Tell,
+    Truth,
+    class_csv,
+    class_table,
+    mark_job,
+    marking_lines,
+    read_truth,
+    sheet_pdf,
+)
 from analysis.errors import InvalidInput
 from drivers.clock import WallClock
 
@@ -55,8 +65,8 @@ def rig_ports(path: Path) -> set[str]:
         job.close()
 
 
-def write_sheets(markings: list[Marking], folder: Path) -> list[Path]:
-    """Write a sheet for each student, by the name of the student; raises `InvalidInput`."""
+def write_sheets(markings: list[Marking], folder: Path, tell: Tell = str, tag: str = "en") -> list[Path]:
+    """Write a sheet for each student, by the name of the student, as `sheet_pdf` does; raises `InvalidInput`."""
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
@@ -69,6 +79,6 @@ def write_sheets(markings: list[Marking], folder: Path) -> list[Path]:
         while path in written:
             path = folder / f"{name} {number}.pdf"
             number += 1
-        write(path, sheet_pdf(marking), "the sheet")
+        write(path, sheet_pdf(marking, tell, tag), "the sheet")
         written.append(path)
     return written

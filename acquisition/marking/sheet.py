@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from importlib.resources import files
 
@@ -12,6 +12,14 @@ from acquisition.report.typeface import printable
 from acquisition.report.typesetting import typeset_pdf
 from acquisition.told.table import Row, Table, Tone, table_lines
 
+Tell = Callable[[str], str]
+"""Takes a finished English text."""
+WORDS = {
+    "result": "Result and truth",
+    "marks": "Marks",
+    "legend": "Bar: the interval given. Dot: the value given. Line: the truth.",
+}
+"""What the layout of the sheet says."""
 UNDATED = datetime(2000, 1, 1, tzinfo=UTC)
 
 
@@ -27,30 +35,36 @@ def marking_lines(marking: Marking) -> Iterator[str]:
         yield f"  {title}: {' '.join(items)}"
 
 
-def sheet_pdf(marking: Marking) -> bytes:
-    """Return the sheet as PDF/A-3, one page; the same marking gives the same bytes."""
+def sheet_pdf(marking: Marking, tell: Tell = str, tag: str = "en") -> bytes:
+    """Return the sheet as PDF/A-3, one page; the same marking gives the same bytes.
+
+    `tell` puts what the program says into the language of the `tag`; what a student or trainer wrote stays.
+    """
     date = (marking.date or UNDATED).astimezone(UTC)
     document = {
         "student": printable(marking.student),
         "title": printable(marking.title),
-        "lines-head": list(_head(marking)),
+        "lines-head": [tell(words) for words in _head(marking)],
         "date": list(date.timetuple()[:6]),
         "points": f"{marking.points:g}",
-        "of": f"{marking.of:g}",
         "share": marking.points / marking.of,
-        "result": _result_words(marking),
+        "result": tell(_result_words(marking)),
         "strip": _strip(marking),
         "lines": [
             {
-                "says": printable(line.says),
+                "says": printable(tell(line.says)),
                 "points": f"{line.points:g} / {line.of:g}",
-                "found": printable(line.found),
+                "found": printable(tell(line.found)),
                 "tone": _tone(line.points, line.of).value,
             }
             for line in marking.lines
         ],
-        "lists": [{"head": head, "items": [printable(item) for item in items]} for head, items in _lists(marking)],
-        "note": "A simulated house with invented data. Half points for half of what was asked.",
+        "lists": [
+            {"head": tell(head), "items": [printable(tell(item)) for item in items]} for head, items in _lists(marking)
+        ],
+        "words": {name: tell(words) for name, words in WORDS.items()} | {"of": tell(f" of {marking.of:g}")},
+        "lang": tag,
+        "note": tell("A simulated house with invented data. Half points for half of what was asked."),
     }
     sources = {
         "main.typ": files(__package__).joinpath("sheet.typ").read_bytes(),

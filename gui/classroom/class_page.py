@@ -5,20 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QSpinBox, QTableWidget, QTableWidgetItem, QWidget
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSpinBox, QTableWidget, QTableWidgetItem, QWidget
 
 from acquisition.marking import Marking
 from analysis.units import Display, Quantity, format_value, unit_symbol
 from gui.classroom.trainer import SeatLine
 from gui.theme import GAP_8, GAP_12
+from gui.viewmodels.retold import retold
 from gui.views.parts import Choice, button, column, label, row, wrapped
+from gui.words import mark, say
 
-HEADS = ("", "student", "program")
+HEADS = ("", mark("student"), mark("program"))
 WIDTHS = (40, 190)
-MARK_HEADS = ("student", "points", "result, {unit}", "true, {unit}", "missed")
+MARK_HEADS = (mark("student"), mark("points"), mark("result, {unit}"), mark("true, {unit}"), mark("missed"))
 MARK_WIDTHS = (118, 72, 84, 72)
 FIRST_HIDDEN = 2
-COVERED = "covered"
+COVERED = mark("covered")
 ONE_EACH, SHARED = 0, 1
 
 
@@ -40,49 +42,54 @@ class ClassPage(QWidget):
         self._marked: tuple[tuple[Marking, ...], Display, bool] | None = None
         self.host = Choice()
         for at, address in enumerate(addresses):
-            self.host.addItem(f"{address}, this machine alone" if at == 0 else f"{address}, this network", address)
-        self.host.setAccessibleName("Where the class can be reached")
-        self.port, self.students = _whole(1, 65000, 4700, "port ", "Port"), _whole(1, 40, 1, "houses ", "Houses")
+            reach = say("{address}, this network", address=address)
+            if at == 0:
+                reach = say("{address}, this machine alone", address=address)
+            self.host.addItem(reach, address)
+        self.host.setAccessibleName(say("Where the class can be reached"))
+        self.port = _whole(1, 65000, 4700, say("port "), say("Port"))
+        self.students = _whole(1, 40, 1, say("houses "), say("Houses"))
         self._ways = QButtonGroup(self)
         ways = row()
-        for at, words in enumerate(("A house for each", "One house for all")):
+        for at, words in enumerate((say("A house for each"), say("One house for all"))):
             made = button(words, "speed")
             made.setCheckable(True)
             made.setChecked(at == ONE_EACH)
             self._ways.addButton(made, at)
             ways.addWidget(made, 1)
         self._ways.idClicked.connect(lambda at: self.students.setEnabled(at == ONE_EACH))
-        self.open_button = button("Open the class", "primary")
+        self.open_button = button(say("Open the class"), "primary")
         self.open_button.clicked.connect(self._opened)
-        self.join_button = button("Connect the program beside")
-        self.join_button.setToolTip("The normal window of this machine joins as a student: for the beamer")
+        self.join_button = button(say("Connect the program beside"))
+        self.join_button.setToolTip(say("The normal window of this machine joins as a student: for the beamer"))
         self.join_button.clicked.connect(self.join_asked)
-        self.files_button = button("Rig files…")
-        self.files_button.setToolTip("A rig file for each house: who loads it needs no host and port")
+        self.files_button = button(say("Rig files…"))
+        self.files_button.setToolTip(say("A rig file for each house: who loads it needs no host and port"))
         self.files_button.clicked.connect(self.files_asked)
         self.where = wrapped("strong")
         self.where.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.table = _table(HEADS, "Houses of the class", WIDTHS)
+        self.table = _table(tuple(say(head) if head else "" for head in HEADS), say("Houses of the class"), WIDTHS)
         self.table.itemSelectionChanged.connect(lambda: self.chosen.emit(self.table.currentRow()))
-        self.marks = _table(MARK_HEADS, "Marks", MARK_WIDTHS)
-        self.mark_button, self.sheets_button = button("Mark jobs…"), button("Write the sheets…")
+        self.marks = _table(MARK_HEADS, say("Marks"), MARK_WIDTHS)
+        self.mark_button, self.sheets_button = button(say("Mark jobs…")), button(say("Write the sheets…"))
         self.sheets_button.setEnabled(False)
         self.mark_button.clicked.connect(self.mark_asked)
         self.sheets_button.clicked.connect(self.sheets_asked)
-        place = row(self.host)
-        numbers = row(self.port, self.students)
+        self._marks_title = label(say("Marks"), "title")
+        for part in (self._marks_title, self.marks):
+            part.hide()
+        self._lay_out(ways)
+
+    def _lay_out(self, ways: QHBoxLayout) -> None:
         box = column(GAP_8)
         box.setContentsMargins(0, GAP_12, 0, 0)
-        box.addLayout(place)
-        box.addLayout(numbers)
+        box.addLayout(row(self.host))
+        box.addLayout(row(self.port, self.students))
         box.addLayout(ways)
         box.addWidget(self.open_button)
         box.addWidget(self.where)
         box.addLayout(row(self.join_button, self.files_button))
         box.addWidget(self.table, 3)
-        self._marks_title = label("Marks", "title")
-        for part in (self._marks_title, self.marks):
-            part.hide()
         box.addWidget(self._marks_title)
         box.addWidget(self.marks, 2)
         box.addLayout(row(self.mark_button, self.sheets_button))
@@ -98,7 +105,7 @@ class ClassPage(QWidget):
     def show_class(self, seats: Sequence[SeatLine], where: str, chosen: int, *, may_join: bool) -> None:
         """Show who is there; `where` is empty while no class is open."""
         is_open = bool(where)
-        self.open_button.setText("Close the class" if is_open else "Open the class")
+        self.open_button.setText(say("Close the class") if is_open else say("Open the class"))
         self.open_button.setProperty("closes", is_open)
         for part in (self.host, self.port, *self._ways.buttons()):
             part.setEnabled(not is_open)
@@ -126,17 +133,24 @@ class ClassPage(QWidget):
             return
         self._marked = wanted
         self.marks.setRowCount(len(markings))
-        self.marks.setHorizontalHeaderLabels(
-            [head.format(unit=unit_symbol(Quantity.FLOW, display)) for head in MARK_HEADS]
-        )
+        unit = unit_symbol(Quantity.FLOW, display)
+        self.marks.setHorizontalHeaderLabels([say(head, unit=unit) for head in MARK_HEADS])
         for at, item in enumerate(markings):
-            result = "none" if item.result is None else format_value(item.result.value, Quantity.FLOW, display)
+            result = say("none") if item.result is None else format_value(item.result.value, Quantity.FLOW, display)
             true = "" if item.true_m3_h is None else format_value(item.true_m3_h, Quantity.FLOW, display)
-            cells = (item.student, f"{item.points:g} of {item.of:g}", result, true, f"{len(item.missed)}")
+            cells = (
+                item.student,
+                say("{points} of {most}", points=f"{item.points:g}", most=f"{item.of:g}"),
+                result,
+                true,
+                f"{len(item.missed)}",
+            )
             for column_at, text in enumerate(cells):
                 hidden = covered and column_at >= FIRST_HIDDEN
-                cell = QTableWidgetItem(COVERED if hidden else text)
-                lines = "\n".join(f"{line.points:g}/{line.of:g} {line.says} {line.found}" for line in item.lines)
+                cell = QTableWidgetItem(say(COVERED) if hidden else text)
+                lines = "\n".join(
+                    f"{line.points:g}/{line.of:g} {retold(line.says)} {retold(line.found)}" for line in item.lines
+                )
                 cell.setToolTip("" if covered else lines)
                 self.marks.setItem(at, column_at, cell)
         for part in (self._marks_title, self.marks):

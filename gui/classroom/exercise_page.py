@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QPlainTextEdit, QTextEdit, QWidget
 from gui.look import Look
 from gui.theme import GAP_8, GAP_12, SMALL, Tone
 from gui.views.parts import Choice, button, column, monospaced, row, set_text, set_tone, wrapped
+from gui.words import say
 
 
 class ExercisePage(QWidget):
@@ -26,19 +27,19 @@ class ExercisePage(QWidget):
         super().__init__()
         self._look = look
         self.choice = Choice()
-        self.choice.setAccessibleName("Exercise")
+        self.choice.setAccessibleName(say("Exercise"))
         for name, title in exercises:
             self.choice.addItem(title, name)
-        self.choice.setPlaceholderText("An exercise of your own")
+        self.choice.setPlaceholderText(say("An exercise of your own"))
         self.choice.activated.connect(lambda _: self.picked.emit(str(self.choice.currentData())))
         self.editor = QPlainTextEdit()
         self.editor.setFont(monospaced(SMALL + 1))
         self.editor.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
         self.editor.setTabChangesFocus(True)
-        self.editor.setAccessibleName("The exercise as text")
+        self.editor.setAccessibleName(say("The exercise as text"))
         self.editor.textChanged.connect(lambda: self.edited.emit(self.editor.toPlainText()))
         self.problem = wrapped("quiet")
-        self.load, self.save = button("Load a file…"), button("Save as…")
+        self.load, self.save = button(say("Load a file…")), button(say("Save as…"))
         self.load.clicked.connect(self.load_asked)
         self.save.clicked.connect(self.save_asked)
         box = column(GAP_8)

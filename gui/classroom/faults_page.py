@@ -11,6 +11,7 @@ from gui.classroom.faults import Fault
 from gui.theme import GAP_8, GAP_12
 from gui.views.parts import ElidedLabel, button, column, label, row
 from gui.views.scrolled import scrolled
+from gui.words import say
 
 LONGEST_MIN = 120.0
 
@@ -35,22 +36,22 @@ class FaultsPage(QWidget):
         self.after.setRange(0.0, LONGEST_MIN)
         self.after.setDecimals(1)
         self.after.setSingleStep(0.5)
-        self.after.setSuffix(" min from now")
-        self.after.setSpecialValueText("now")
-        self.after.setAccessibleName("When it happens")
+        self.after.setSuffix(say(" min from now"))
+        self.after.setSpecialValueText(say("now"))
+        self.after.setAccessibleName(say("When it happens"))
         self.after.setMinimumHeight(36)
-        self.everybody = QCheckBox("in every house")
+        self.everybody = QCheckBox(say("in every house"))
         self.everybody.toggled.connect(self.everybody_asked)
-        self.pull, self.back = button("Pull the gauge's cable", "slim"), button("Put it back", "slim")
+        self.pull, self.back = button(say("Pull the gauge's cable"), "slim"), button(say("Put it back"), "slim")
         self.pull.clicked.connect(lambda: self.plug_asked.emit(False))
         self.back.clicked.connect(lambda: self.plug_asked.emit(True))
-        when = row(label("It happens", "quiet"), self.after, self.everybody)
+        when = row(label(say("It happens"), "quiet"), self.after, self.everybody)
         when.setStretch(1, 1)
         cable = row(self.pull, self.back)
         box = column(GAP_8)
         box.setContentsMargins(0, GAP_12, 0, 0)
         box.addLayout(when)
-        box.addWidget(scrolled(self._box, "Faults"), 1)
+        box.addWidget(scrolled(self._box, say("Faults")), 1)
         box.addLayout(cable)
         self.setLayout(box)
 
@@ -61,7 +62,7 @@ class FaultsPage(QWidget):
             self._shown = words
             self._have(faults)
         for (_, state), (title, throw, mend) in zip(faults, self.lines, strict=True):
-            title.show_text(f"{title.property('words')}{f'  ● {state}' if state else ''}")
+            title.show_text(f"● {state}: {title.property('words')}" if state else title.property("words"))
             throw.setEnabled(not state)
             mend.setEnabled(bool(state))
         self.setEnabled(bool(faults))
@@ -74,9 +75,9 @@ class FaultsPage(QWidget):
         for at, (fault, _) in enumerate(faults):
             title = ElidedLabel()
             title.setProperty("words", fault.words)
-            throw, mend = button("Throw", "slim"), button("Put right", "slim")
-            throw.setAccessibleName(f"Throw: {fault.words}")
-            mend.setAccessibleName(f"Put right: {fault.words}")
+            throw, mend = button(say("Throw"), "slim"), button(say("Put right"), "slim")
+            throw.setAccessibleName(say("Throw: {fault}", fault=fault.words))
+            mend.setAccessibleName(say("Put right: {fault}", fault=fault.words))
             throw.clicked.connect(lambda _, at=at: self.throw_asked.emit(at, 60.0 * self.after.value()))
             mend.clicked.connect(lambda _, at=at: self.mend_asked.emit(at))
             mend.setVisible(fault.lasts)

@@ -8,14 +8,15 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QButtonGroup, QGridLayout, QWidget
 
 from analysis.units import Display, Quantity
-from gui.classroom.house_picture import COMPASS, HousePicture
+from gui.classroom.house_picture import COMPASS, FROM, HousePicture
 from gui.classroom.quantity_box import QuantityBox
 from gui.classroom.trainer import PACES
 from gui.theme import GAP_4, GAP_8, GAP_12
 from gui.views.parts import Choice, ElidedLabel, button, column, label, row
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 
-STEPS = (("Seal", 0.0), ("Half", 0.5), ("As built", 1.0), ("×2", 2.0), ("×4", 4.0))
+STEPS = ((mark("Seal"), 0.0), (mark("Half"), 0.5), (mark("As built"), 1.0), (mark("×2"), 2.0), (mark("×4"), 4.0))
 
 
 class LeakRow(QWidget):
@@ -33,9 +34,9 @@ class LeakRow(QWidget):
         self._group.setExclusive(True)
         buttons = row(gap=GAP_4)
         for at, (words, _) in enumerate(STEPS):
-            made = button(words, "tab")
+            made = button(say(words), "tab")
             made.setCheckable(True)
-            made.setAccessibleName(f"{name}: {words}")
+            made.setAccessibleName(f"{name}: {say(words)}")
             self._group.addButton(made, at)
             buttons.addWidget(made, 1)
         self._group.idClicked.connect(lambda at: self.asked.emit(self._name, STEPS[at][1]))
@@ -69,16 +70,16 @@ class HousePage(QWidget):
         self._names: Sequence[str] = ()
         self._box = column(GAP_8)
         self._box.addStretch(1)
-        self.wind = QuantityBox(Quantity.SPEED, 0.0, 30.0, 1.0, "", "Wind")
+        self.wind = QuantityBox(Quantity.SPEED, 0.0, 30.0, 1.0, "", say("Wind"))
         self.way = Choice()
-        self.way.setAccessibleName("Where the wind comes from")
-        for at, words in enumerate(COMPASS):
-            self.way.addItem(f"from the {words}", 45.0 * at)
-        self.blow = button("Blow", "slim")
+        self.way.setAccessibleName(say("Where the wind comes from"))
+        for at, words in enumerate(FROM):
+            self.way.addItem(say(words), 45.0 * at)
+        self.blow = button(say("Blow"), "slim")
         self.blow.clicked.connect(lambda: self.wind_asked.emit(self.wind.stored, float(self.way.currentData())))
-        self.indoor = QuantityBox(Quantity.TEMPERATURE, -20.0, 60.0, 21.0, " in", "Indoors")
-        self.outdoor = QuantityBox(Quantity.TEMPERATURE, -50.0, 60.0, 5.0, " out", "Outdoors")
-        self.heat = button("Change", "slim")
+        self.indoor = QuantityBox(Quantity.TEMPERATURE, -20.0, 60.0, 21.0, say(" in"), say("Indoors"))
+        self.outdoor = QuantityBox(Quantity.TEMPERATURE, -50.0, 60.0, 5.0, say(" out"), say("Outdoors"))
+        self.heat = button(say("Change"), "slim")
         self.heat.clicked.connect(lambda: self.heat_asked.emit(self.indoor.stored, self.outdoor.stored))
         weather = QGridLayout()
         weather.setSpacing(GAP_8)
@@ -90,26 +91,27 @@ class HousePage(QWidget):
         self._paces = QButtonGroup(self)
         paces = row(gap=GAP_4)
         for at, pace in enumerate(PACES):
-            made = button("Pause" if pace == 0.0 else f"{pace:g}×", "speed")
+            made = button(say("Pause") if pace == 0.0 else f"{pace:g}×", "speed")
             made.setCheckable(True)
             made.setChecked(pace == 1.0)
-            made.setAccessibleName("Time stands still" if pace == 0.0 else f"Time passes {pace:g} times as fast")
+            fast = say("Time passes {pace} times as fast", pace=f"{pace:g}")
+            made.setAccessibleName(say("Time stands still") if pace == 0.0 else fast)
             self._paces.addButton(made, at)
             paces.addWidget(made, 1)
         self._paces.idClicked.connect(lambda at: self.pace_asked.emit(PACES[at]))
         box = column(GAP_8)
-        box.addWidget(label("Leaks", "title"))
-        box.addWidget(scrolled(self._box, "Leaks of the house"), 1)
-        box.addWidget(label("Weather", "title"))
+        box.addWidget(label(say("Leaks"), "title"))
+        box.addWidget(scrolled(self._box, say("Leaks of the house")), 1)
+        box.addWidget(label(say("Weather"), "title"))
         box.addLayout(weather)
-        box.addWidget(label("Time in the houses", "title"))
+        box.addWidget(label(say("Time in the houses"), "title"))
         box.addLayout(paces)
         box.setContentsMargins(0, GAP_12, 0, 0)
         self.setLayout(box)
 
     def show_house(self, picture: HousePicture | None, pace: float, *, covered: bool) -> None:
         """Show a moment; of covered leaks only the names are seen."""
-        marks = {} if picture is None else {mark.name: mark for mark in picture.leaks if not mark.name.startswith("op")}
+        marks = {} if picture is None else {leak.name: leak for leak in picture.leaks if not leak.name.startswith("op")}
         if tuple(marks) != tuple(self._names):
             self._have(tuple(marks))
             if picture is not None:
@@ -117,8 +119,8 @@ class HousePage(QWidget):
                 self.outdoor.set_stored(picture.outdoor_c)
                 self.wind.set_stored(picture.wind_m_s)
                 self.way.setCurrentIndex(round(picture.wind_from_deg / 45.0) % len(COMPASS))
-        for name, mark in marks.items():
-            self.rows[name].show_times(-1.0 if covered else mark.times)
+        for name, leak in marks.items():
+            self.rows[name].show_times(-1.0 if covered else leak.times)
         if pace in PACES:
             self._paces.button(PACES.index(pace)).setChecked(True)
         self.setEnabled(picture is not None)

@@ -5,12 +5,24 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from analysis.units import Display, Quantity, format_with_unit
+from gui.words import mark, say
 from simulators.classroom import Station
 from simulators.house import FACADES, Facade
 
 SLIGHT_M3_H = 0.5
 NORTH, EAST, SOUTH, WEST, ROOF, FLOOR = FACADES
 COMPASS = ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
+FROM = (
+    mark("from the north"),
+    mark("from the north-east"),
+    mark("from the east"),
+    mark("from the south-east"),
+    mark("from the south"),
+    mark("from the south-west"),
+    mark("from the west"),
+    mark("from the north-west"),
+)
+"""Where the wind comes from, clockwise."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,9 +70,9 @@ class HousePicture:
     def wind_words(self, display: Display) -> str:
         """Where the wind comes from and how fast it is."""
         if self.wind_m_s < 0.05:
-            return "no wind"
+            return say("no wind")
         speed = format_with_unit(self.wind_m_s, Quantity.SPEED, display)
-        return f"{speed} from the {COMPASS[round(self.wind_from_deg / 45.0) % 8]}"
+        return f"{speed} {say(FROM[round(self.wind_from_deg / 45.0) % 8])}"
 
 
 def house_picture(station: Station) -> HousePicture:

@@ -13,14 +13,15 @@ from analysis.units import Display, Quantity, format_with_unit
 from gui.classroom.house_picture import EAST, FLOOR, NORTH, ROOF, WEST, HousePicture, LeakMark
 from gui.look import Look
 from gui.theme import BODY, FIGURE, NEXT, SMALL, Tone
+from gui.words import mark, say
 
 LONGEST_ARROW, DEEPEST_ARROW, SHORTEST_ARROW = 74.0, 26.0, 10.0
 LABEL_HEIGHT = 18.0
 NEAR_PX = 26.0
 LEAST_ZONE = 104.0
 """So wide is what stands beside a leak."""
-COVERED = "The truth is covered. T uncovers it."
-EMPTY = "No class is open. Choose an exercise at the right and open the class."
+COVERED = mark("The truth is covered. T uncovers it.")
+EMPTY = mark("No class is open. Choose an exercise at the right and open the class.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,7 @@ class HouseView(QWidget):
         self._display = Display()
         self.setMinimumSize(420, 320)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("The house as a section")
+        self.setAccessibleName(say("The house as a section"))
         look.changed.connect(self.update)
 
     def sizeHint(self) -> QSize:
@@ -101,7 +102,7 @@ class HouseView(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         picture = self._picture
         if picture is None:
-            self._text(painter, QRectF(self.rect()), EMPTY, Tone.QUIET, BODY, Qt.AlignmentFlag.AlignCenter)
+            self._text(painter, QRectF(self.rect()), say(EMPTY), Tone.QUIET, BODY, Qt.AlignmentFlag.AlignCenter)
         else:
             section = self._section()
             self._draw_house(painter, section, picture)
@@ -168,10 +169,14 @@ class HouseView(QWidget):
         for blade in range(3):
             angle = turned + blade * 2.0 * math.pi / 3.0
             painter.drawLine(centre, centre + QPointF(math.cos(angle), math.sin(angle)) * radius)
-        way = "into the house" if picture.blows_in else "out of the house"
-        words = f"fan {self._flow(abs(picture.fan_m3_h))} {way}" if running else "fan at rest"
+        flow = self._flow(abs(picture.fan_m3_h))
+        words = say("fan {flow} into the house", flow=flow)
+        if not picture.blows_in:
+            words = say("fan {flow} out of the house", flow=flow)
         if not self._covered and running:
-            words += f", range {picture.fitted}"
+            words = say("{fan}, range {name}", fan=words, name=picture.fitted)
+        if not running:
+            words = say("fan at rest")
         under = QRectF(0.0, box.bottom() + 34.0, float(self.width()), 22.0)
         self._text(painter, under, words, Tone.FLOW if running else Tone.QUIET, BODY, Qt.AlignmentFlag.AlignCenter)
 
@@ -188,11 +193,12 @@ class HouseView(QWidget):
         at = QRectF(20.0, y + 10.0, self.width() - 40.0, 20.0)
         self._text(painter, at, picture.wind_words(self._display), Tone.PRESSURE, BODY, side)
         out = QRectF(20.0, 6.0, self.width() - 40.0, 20.0)
-        self._text(
-            painter, out, f"{self._celsius(picture.outdoor_c)} outdoors", Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignRight
-        )
+        outdoors = say("{temperature} outdoors", temperature=self._celsius(picture.outdoor_c))
+        self._text(painter, out, outdoors, Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignRight)
         minutes, rest = divmod(int(picture.time_s), 60)
-        words = f"{picture.name}, {minutes}:{rest:02d}{', time stands still' if picture.paused else ''}"
+        words = f"{picture.name}, {minutes}:{rest:02d}"
+        if picture.paused:
+            words = say("{house}, time stands still", house=words)
         self._text(painter, out, words, Tone.PLAIN, BODY, Qt.AlignmentFlag.AlignLeft)
 
     def _draw_inside(self, painter: QPainter, section: Section, picture: HousePicture) -> None:
@@ -204,38 +210,41 @@ class HouseView(QWidget):
         self._text(painter, below, self._celsius(picture.indoor_c), Tone.PLAIN, BODY, centre)
         if self._covered:
             hint = QRectF(box.left(), below.bottom() + 2.0, box.width(), 20.0)
-            self._text(painter, hint, COVERED, Tone.QUIET, SMALL, centre)
+            self._text(painter, hint, say(COVERED), Tone.QUIET, SMALL, centre)
             return
         sucked, blown = picture.truth_m3_h
-        words = f"in truth {self._flow(sucked)} at −50 Pa, {self._flow(blown)} at +50 Pa"
+        words = say("in truth {low} at −50 Pa, {high} at +50 Pa", low=self._flow(sucked), high=self._flow(blown))
         corner = QRectF(20.0, 28.0, self.width() - 40.0, 20.0)
         self._text(painter, corner, words, Tone.QUIET, BODY, Qt.AlignmentFlag.AlignRight)
 
     def _draw_leaks(self, painter: QPainter, section: Section, picture: HousePicture) -> None:
-        most = max([abs(mark.flow_m3_h) for mark in picture.leaks] + [30.0])
-        for mark in picture.leaks:
-            at, outwards = section.place(mark)
+        most = max([abs(leak.flow_m3_h) for leak in picture.leaks] + [30.0])
+        for leak in picture.leaks:
+            at, outwards = section.place(leak)
             colour = self._look.colour(Tone.FLOW)
-            longest = DEEPEST_ARROW if mark.facade is FLOOR else LONGEST_ARROW
-            length = SHORTEST_ARROW + (longest - SHORTEST_ARROW) * math.sqrt(abs(mark.flow_m3_h) / most)
-            if mark.times <= 0.0:
+            longest = DEEPEST_ARROW if leak.facade is FLOOR else LONGEST_ARROW
+            length = SHORTEST_ARROW + (longest - SHORTEST_ARROW) * math.sqrt(abs(leak.flow_m3_h) / most)
+            if leak.times <= 0.0:
                 painter.setPen(QPen(self._look.colour(Tone.GOOD), 3))
                 painter.drawLine(at - QPointF(6, 6), at + QPointF(6, 6))
                 painter.drawLine(at - QPointF(6, -6), at + QPointF(6, -6))
-                self._name(painter, at, outwards, length, mark)
+                self._name(painter, at, outwards, length, leak)
                 continue
-            if mark.flow_m3_h >= 0.0:
+            if leak.flow_m3_h >= 0.0:
                 _arrow(painter, at, outwards, length, colour)
             else:
                 _arrow(painter, at + outwards * length, outwards * -1.0, length, colour)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour)
             painter.drawEllipse(at, 4.0, 4.0)
-            self._name(painter, at, outwards, length, mark)
+            self._name(painter, at, outwards, length, leak)
 
-    def _name(self, painter: QPainter, at: QPointF, outwards: QPointF, length: float, mark: LeakMark) -> None:
-        grown = "" if mark.times == 1.0 else ", sealed" if mark.times <= 0.0 else f", ×{mark.times:.2g}"
-        flow = f"{self._flow(mark.flow_m3_h)}{grown}"
+    def _name(self, painter: QPainter, at: QPointF, outwards: QPointF, length: float, leak: LeakMark) -> None:
+        flow = self._flow(leak.flow_m3_h)
+        if leak.times <= 0.0:
+            flow = say("{flow}, sealed", flow=flow)
+        elif leak.times != 1.0:
+            flow += f", ×{leak.times:.2g}".replace(".", self._display.decimal_mark)
         end = at + outwards * length
         wide = 150.0
         if abs(outwards.x()) == 1.0:
@@ -248,7 +257,7 @@ class HouseView(QWidget):
             # The arrow of the front runs down from its leak, that of the back up: the words take the other side.
             front = outwards.x() > 0
             side = Qt.AlignmentFlag.AlignHCenter
-            if mark.facade is ROOF:
+            if leak.facade is ROOF:
                 side, box = Qt.AlignmentFlag.AlignRight, QRectF(at.x() - wide - 10.0, at.y() - 9.0, wide, LABEL_HEIGHT)
             else:
                 box = QRectF(

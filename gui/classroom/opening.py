@@ -6,13 +6,13 @@ from argparse import Namespace
 from pathlib import Path
 
 import platformdirs
-from PySide6.QtCore import QLocale
 
 from drivers.clock import WallClock
 from gui.app import application
 from gui.beside import Beside
 from gui.classroom.trainer import Trainer
 from gui.classroom.window import ClassWindow
+from gui.languages import decimal_mark, put_on
 from gui.look import Look
 from gui.settings import SettingsFile, display_of
 
@@ -28,9 +28,10 @@ def run_class(options: Namespace) -> int:
     """Open the trainer's window alone and run until it is closed; return the exit code."""
     app = application()
     settings = SettingsFile(platformdirs.user_config_path("airseam") / "settings.json").value
+    put_on(app, settings.language)
     look = Look(app, settings.mode)
     window = ClassWindow(look, Trainer(WallClock()), platformdirs.user_documents_path() / "Airseam")
-    window.set_display(display_of(settings, QLocale.system().decimalPoint()))
+    window.set_display(display_of(settings, decimal_mark(settings.language)))
     look.put_on()
     window.show()
     code = app.exec()

@@ -13,9 +13,11 @@ from drivers.clock import WallClock, seconds
 from gui.app import application
 from gui.classroom.trainer import Trainer
 from gui.classroom.window import CLASS, PAGES, ClassWindow
+from gui.languages import decimal_mark, put_on
 from gui.look import Look
 from gui.pictures import DEFAULT_SIZE, THEMES
 from gui.theme import Mode
+from gui.words import Language
 from simulators.classroom import private_addresses
 
 EXERCISE = "attached-garage"
@@ -32,16 +34,21 @@ def save_class_pictures(
     size: tuple[int, int] = DEFAULT_SIZE,
     system: System = System.SI,
     suffix: str = "",
+    language: str = Language.ENGLISH,
 ) -> tuple[Path, ...]:
-    """Save a PNG of each page, and of a covered one, as `class-PAGE-THEME.png`; raises `OSError`."""
+    """Save a PNG of each page, and of a covered one, as `class-PAGE-THEME.png`; raises `OSError`.
+
+    `language` is the code of that of the window.
+    """
     folder.mkdir(parents=True, exist_ok=True)
     look, trainer, clock = Look(application(), modes[0]), Trainer(WallClock()), WallClock()
     look.put_on()
+    put_on(application(), Language(language))
     saved = []
     with tempfile.TemporaryDirectory() as truths:
         window = ClassWindow(look, trainer, Path(truths))
         window.resize(*size)
-        window.set_display(Display(system))
+        window.set_display(Display(system, decimal_mark(Language(language))))
         window.show()
         try:
             trainer.choose(EXERCISE)
@@ -66,6 +73,7 @@ def save_class_pictures(
         finally:
             window.close()
             window.deleteLater()
+            put_on(application(), Language.ENGLISH)
             look.take_off()
             look.deleteLater()
     return tuple(saved)

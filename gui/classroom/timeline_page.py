@@ -8,12 +8,14 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from gui.theme import GAP_8, GAP_12, Tone
+from gui.viewmodels.retold import retold
 from gui.views.parts import ElidedLabel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
+from gui.words import mark, say
 from simulators.classroom.station import Moment
 
-EMPTY = "Nothing has happened in this house, and nothing is to come."
-WORDS = "Times are those of the house. What you throw in the tab Faults for later stands here until it happens."
+EMPTY = mark("Nothing has happened in this house, and nothing is to come.")
+WORDS = mark("Times are those of the house. What you throw in the tab Faults for later stands here until it happens.")
 
 
 class _Line(QWidget):
@@ -24,7 +26,7 @@ class _Line(QWidget):
         self.when = label(role="quiet")
         self.when.setFixedWidth(92)
         self.title = ElidedLabel()
-        self.back: QPushButton = button("Take back", "slim")
+        self.back: QPushButton = button(say("Take back"), "slim")
         layout = row(self.when, self.title, self.back)
         layout.setStretch(1, 1)
         self.setLayout(layout)
@@ -32,11 +34,11 @@ class _Line(QWidget):
     def show_moment(self, moment: Moment) -> None:
         """Show it; only what is to come by the trainer can be taken back."""
         set_text(self.when, when_words(moment))
-        self.title.show_text(moment.title)
-        self.title.setToolTip(moment.title)
+        self.title.show_text(retold(moment.title))
+        self.title.setToolTip(retold(moment.title))
         set_tone(self.title, Tone.QUIET if moment.past else Tone.PLAIN)
         self.back.setVisible(moment.number is not None)
-        self.back.setAccessibleName(f"Take back: {moment.title}")
+        self.back.setAccessibleName(say("Take back: {moment}", moment=retold(moment.title)))
 
 
 class TimelinePage(QWidget):
@@ -53,12 +55,12 @@ class TimelinePage(QWidget):
         self._box.addStretch(1)
         self.empty = wrapped("quiet")
         words = wrapped("quiet")
-        words.setText(WORDS)
+        words.setText(say(WORDS))
         box = column(GAP_8)
         box.setContentsMargins(0, GAP_12, 0, 0)
         box.addWidget(words)
         box.addWidget(self.empty)
-        box.addWidget(scrolled(self._box, "Timeline"), 1)
+        box.addWidget(scrolled(self._box, say("Timeline")), 1)
         self.setLayout(box)
 
     def show_timeline(self, moments: Sequence[Moment]) -> None:
@@ -66,7 +68,7 @@ class TimelinePage(QWidget):
         if tuple(moments) == self._shown:
             return
         self._shown = tuple(moments)
-        set_text(self.empty, "" if moments else EMPTY)
+        set_text(self.empty, "" if moments else say(EMPTY))
         self.empty.setVisible(not moments)
         for at in range(len(self.lines), len(moments)):
             made = _Line()
@@ -86,8 +88,8 @@ class TimelinePage(QWidget):
 def when_words(moment: Moment) -> str:
     """Return the time of a moment in a few letters."""
     if moment.at_s is None:
-        return f"fan + {_minutes(moment.after_fan_s)}"
-    return _minutes(moment.at_s) if moment.past else f"at {_minutes(moment.at_s)}"
+        return say("fan + {time}", time=_minutes(moment.after_fan_s))
+    return _minutes(moment.at_s) if moment.past else say("at {time}", time=_minutes(moment.at_s))
 
 
 def _minutes(time_s: float) -> str:

@@ -17,6 +17,9 @@ from analysis.units import Display, Quantity, format_with_unit
 from drivers.clock import Clock
 from gui.classroom.faults import Fault, faults_of
 from gui.classroom.house_picture import HousePicture, house_picture
+from gui.viewmodels.errors import error_words
+from gui.viewmodels.retold import retold
+from gui.words import mark, say, spoken
 from simulators import faults as actions
 from simulators.classroom import ClassServer, Station, private_addresses
 from simulators.classroom.server import Seat
@@ -57,7 +60,7 @@ class Trainer:
         self.everybody = False
         """Whether what is done is done to every house."""
         self.pace = 1.0
-        self._said, self._secret = "Choose an exercise and open the class.", False
+        self._said, self._secret = say("Choose an exercise and open the class."), False
         self.display = Display()
         self.markings: list[Marking] = []
         self._own: Path | None = None
@@ -84,9 +87,9 @@ class Trainer:
         try:
             self.text = self._kept = path.read_text(encoding="utf-8")
             self.name, self._own = path.stem, path
-            self.said = f"{path.name} is in the editor."
+            self.said = say("{file} is in the editor.", file=path.name)
         except (OSError, UnicodeDecodeError) as error:
-            self.said = f"{path.name} cannot be read: {error}."
+            self.said = say("{file} cannot be read: {error}.", file=path.name, error=error_words(error))
 
     def _load_job(self, path: Path) -> None:
         try:
@@ -96,22 +99,22 @@ class Trainer:
             finally:
                 job.close()
         except InvalidInput as error:
-            self.said = f"{path.name} gives no exercise: {error}."
+            self.said = say("{file} gives no exercise: {error}.", file=path.name, error=error_words(error))
             return
         self.name, self._own = f"{path.stem} exercise", None
-        self.said = f"A house as tight as that of {path.name}, without names, is in the editor."
+        self.said = say("A house as tight as that of {file}, without names, is in the editor.", file=path.name)
 
     def save(self, path: Path) -> None:
         """Write what stands in the editor, sound or not; never over a file that is not the one that was loaded."""
         if path.exists() and path != self._own:
-            self.said = f"{path.name} is there already: choose another name."
+            self.said = say("{file} is there already: choose another name.", file=path.name)
             return
         try:
             path.write_text(self.text, encoding="utf-8")
             self._kept = self.text
-            self.name, self._own, self.said = path.stem, path, f"The exercise is saved as {path.name}."
+            self.name, self._own, self.said = path.stem, path, say("The exercise is saved as {file}.", file=path.name)
         except OSError as error:
-            self.said = f"{path.name} cannot be written: {error.strerror}."
+            self.said = say("{file} cannot be written: {reason}.", file=path.name, reason=error_words(error))
 
     def keep_draft(self, folder: Path) -> None:
         """Keep what was typed and never saved, before another text takes its place."""
@@ -122,12 +125,12 @@ class Trainer:
         path = next((path for path in paths if not path.exists()), None)
         try:
             if path is None:
-                raise OSError(0, "there are too many drafts")
+                raise OSError(0, mark("there are too many drafts"))
             folder.mkdir(parents=True, exist_ok=True)
             path.write_text(self.text, encoding="utf-8")
-            self._kept, self.said = self.text, f"What you had typed is kept as {path.name}."
+            self._kept, self.said = self.text, say("What you had typed is kept as {file}.", file=path.name)
         except OSError as error:
-            self.said = f"What you had typed cannot be kept: {error.strerror}."
+            self.said = say("What you had typed cannot be kept: {reason}.", reason=error_words(error))
 
     def exercise(self) -> Exercise:
         """Return what stands in the editor; raises `InvalidFile` with the line of what is wrong."""
@@ -138,7 +141,7 @@ class Trainer:
         try:
             self.exercise()
         except InvalidFile as error:
-            return error.line, str(error).removeprefix(f"{error.file}: ").removeprefix(f"{error.file}, ")
+            return error.line, retold(str(error).removeprefix(f"{error.file}: ").removeprefix(f"{error.file}, "))
         return None, ""
 
     # --- the class ------------------------------------------------------------------------------------------------
@@ -154,11 +157,11 @@ class Trainer:
         try:
             server = ClassServer(self.exercise(), self._clock, students=students, host=host, port=port, shared=shared)
         except (ValueError, OSError) as error:
-            self.said = f"The class cannot open: {error}."
+            self.said = say("The class cannot open: {error}.", error=error_words(error))
             return False
         self.server, self.chosen, self.pace, self._thrown = server, 0, 1.0, {}
         self.frozen, self._still = False, None
-        self.said = "Students join at {}:{} in the place Rig.".format(*server.address)
+        self.said = say("Students join at {address} in the place Rig.", address="{}:{}".format(*server.address))
         return True
 
     def close_class(self) -> None:
@@ -166,7 +169,7 @@ class Trainer:
         if self.server is not None:
             self.server.close()
             self.server = None
-            self.said = "The class is closed."
+            self.said = say("The class is closed.")
 
     @property
     def station(self) -> Station | None:
@@ -188,7 +191,7 @@ class Trainer:
         if self.server is not None:
             for station in self._meant():
                 self.server.plug(station, plugged)
-            self.said = "The cable of the gauge is back." if plugged else "The cable of the gauge is pulled."
+            self.said = say("The cable of the gauge is back.") if plugged else say("The cable of the gauge is pulled.")
 
     # --- the house ------------------------------------------------------------------------------------------------
 
@@ -210,11 +213,17 @@ class Trainer:
         self.pace = pace
         for station in self.server.stations if self.server is not None else ():
             station.go_at(pace)
-        self.said = "Time stands still in the houses." if pace <= 0.0 else f"Time in the houses: {pace:g} times."
+        self.said = (
+            say("Time stands still in the houses.")
+            if pace <= 0.0
+            else say("Time in the houses: {pace} times.", pace=f"{pace:g}")
+        )
 
     def resize(self, leak: str, times: float) -> None:
         """Let a leak pass so many times what it did as built: 0 seals it."""
-        word = "sealed" if times == 0.0 else "as built" if times == 1.0 else f"{times:g} times as large"
+        word = say("{times} times as large", times=f"{times:g}")
+        if times in (0.0, 1.0):
+            word = say("as built") if times else say("sealed")
         for station in self._meant():
             says = f"The leak {leak} became {times:g} times as large." if times > 1.0 else ""
             station.do(actions.came_off(times, (leak,)), "seal-off", says, title=f"{leak}: {word}")
@@ -225,10 +234,14 @@ class Trainer:
         words = format_with_unit(speed_m_s, Quantity.SPEED, self.display, 1)
         self._weather(
             lambda station: station.do(
-                actions.wind_changes(speed_m_s, from_deg), "wind", "", title=f"Wind: {words}", over_s=CHANGE_S
+                actions.wind_changes(speed_m_s, from_deg),
+                "wind",
+                "",
+                title=say("Wind: {speed}", speed=words),
+                over_s=CHANGE_S,
             )
         )
-        self.said = f"The wind turns to {words}."
+        self.said = say("The wind turns to {speed}.", speed=words)
 
     def heat(self, indoor_c: float, outdoor_c: float) -> None:
         """Let the temperatures change."""
@@ -237,12 +250,12 @@ class Trainer:
         )
 
         def act(station: Station) -> None:
-            title = f"Indoors {indoor}, outdoors {outdoor}"
+            title = say("Indoors {indoor}, outdoors {outdoor}", indoor=indoor, outdoor=outdoor)
             station.do(actions.outdoors_becomes(outdoor_c), "outdoors", "", title=title, over_s=CHANGE_S)
             station.do(actions.heated(indoor_c), "heating", "", over_s=CHANGE_S)
 
         self._weather(act)
-        self.said = f"Indoors goes to {indoor}, outdoors to {outdoor}."
+        self.said = say("Indoors goes to {indoor}, outdoors to {outdoor}.", indoor=indoor, outdoor=outdoor)
 
     def faults(self) -> tuple[Fault, ...]:
         """Return what can be thrown at the chosen house."""
@@ -254,7 +267,7 @@ class Trainer:
             station.throw(fault.event, fault.says, title=fault.words, after_s=after_s, over_s=fault.over_s)
             if fault.lasts:
                 self._thrown.setdefault(station, set()).add(fault.words)
-        when = "now" if after_s <= 0.0 else f"in {after_s / 60.0:g} min"
+        when = say("now") if after_s <= 0.0 else say("in {minutes} min", minutes=f"{after_s / 60.0:g}")
         self._tell(f"{fault.words}: {when}.")
 
     def is_thrown(self, fault: Fault) -> bool:
@@ -266,7 +279,7 @@ class Trainer:
         if not self.is_thrown(fault):
             return ""
         coming = any(moment.title == fault.words and not moment.past for moment in self.timeline())
-        return "to come" if coming else "thrown"
+        return say("to come") if coming else say("thrown")
 
     def mend(self, fault: Fault) -> None:
         """Put a fault right, or let it not happen where it is still to come."""
@@ -274,7 +287,7 @@ class Trainer:
             if fault.words in self._thrown.get(station, ()):
                 station.mend(fault.event, fault.words)
                 self._thrown[station].discard(fault.words)
-        self._tell(f"{fault.words}: put right.")
+        self._tell(say("{fault}: put right.", fault=fault.words))
 
     def timeline(self) -> tuple[Moment, ...]:
         """Return what happened in the chosen house and what is to come."""
@@ -283,10 +296,10 @@ class Trainer:
     def take_back(self, moment: Moment) -> None:
         """Let something not happen that is still to come in the chosen house."""
         if self.station is None or moment.number is None or not self.station.take_back(moment.number):
-            self.said = "It has happened already."
+            self.said = say("It has happened already.")
             return
         self._thrown.get(self.station, set()).discard(moment.title)
-        self._tell(f"{moment.title}: taken back.")
+        self._tell(say("{moment}: taken back.", moment=retold(moment.title)))
 
     def _tell(self, sentence: str) -> None:
         """Say something that is hidden where the truth is covered."""
@@ -304,7 +317,7 @@ class Trainer:
     @property
     def shown(self) -> str:
         """What is said, as far as the cover lets it be seen."""
-        return "Done." if self.covered and self._secret else self._said
+        return say("Done.") if self.covered and self._secret else self._said
 
     def _meant(self) -> Sequence[Station]:
         if self.server is None or self.station is None:
@@ -331,7 +344,7 @@ class Trainer:
 
     def write_marks(self, folder: Path) -> list[Path]:
         """Write the sheets and the table of what was marked last; raises `InvalidInput`."""
-        written = write_sheets(self.markings, folder)
+        written = write_sheets(self.markings, folder, retold, spoken().value)
         table = folder / "class.csv"
         try:
             table.write_text(class_csv(self.markings), encoding="utf-8")
@@ -339,7 +352,7 @@ class Trainer:
             raise InvalidInput(
                 "the table of the class", str(table), f"it cannot be written ({error.strerror})"
             ) from error
-        self.said = f"{len(written)} sheets and the table are in {folder}."
+        self.said = say("{count} sheets and the table are in {folder}.", count=len(written), folder=folder)
         return [*written, table]
 
     def write_rig_files(self, folder: Path) -> list[Path]:
@@ -349,9 +362,9 @@ class Trainer:
         try:
             written = write_rig_files(self.server, folder)
         except OSError as error:
-            self.said = f"The rig files cannot be written: {error.strerror}."
+            self.said = say("The rig files cannot be written: {reason}.", reason=error_words(error))
             return []
-        self.said = f"{len(written)} rig files are in {folder}."
+        self.said = say("{count} rig files are in {folder}.", count=len(written), folder=folder)
         return written
 
     def keep_truths(self, folder: Path) -> list[Path]:
@@ -370,7 +383,7 @@ class Trainer:
 
 def _state(seat: Seat) -> str:
     if not seat.plugged:
-        return "cable pulled"
+        return say("cable pulled")
     if seat.connected:
-        return "connected"
-    return "away" if seat.student else "free"
+        return say("connected")
+    return say("away") if seat.student else say("free")

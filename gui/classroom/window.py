@@ -22,20 +22,22 @@ from gui.classroom.timeline_page import TimelinePage
 from gui.classroom.trainer import Trainer
 from gui.look import Look
 from gui.theme import GAP_8, GAP_12, GAP_16
+from gui.viewmodels.errors import error_words
 from gui.views.file_dialog import FileDialog
 from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
+from gui.words import mark, say
 from simulators.classroom.server import DRIVE
 
 PERIOD_MS = 100
 KEEP_EVERY = 100
 EXERCISE, CLASS, HOUSE, FAULTS, TIMELINE = 0, 1, 2, 3, 4
-PAGES = ("Exercise", "Class", "House", "Faults", "Timeline")
+PAGES = (mark("Exercise"), mark("Class"), mark("House"), mark("Faults"), mark("Timeline"))
 TELLING = (EXERCISE, FAULTS, TIMELINE)
 """Pages that tell the truth: a cover lies over them."""
-COVER = "The truth is covered. T uncovers it."
+COVER = mark("The truth is covered. T uncovers it.")
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
-EXERCISES = "Exercises (*.toml)"
-SOURCES = "Exercises and jobs (*.toml *.airseam)"
+EXERCISES = mark("Exercises (*.toml)")
+SOURCES = mark("Exercises and jobs (*.toml *.airseam)")
 
 
 class ClassWindow(QMainWindow):
@@ -53,7 +55,7 @@ class ClassWindow(QMainWindow):
         self._dialog: FileDialog | None = None
         self._ticks = 0
         self._checked: str | None = None
-        self.setWindowTitle("Airseam class")
+        self.setWindowTitle(say("Airseam class"))
         self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
         self.house = HouseView(look)
         self.exercise = ExercisePage(look, trainer.exercises())
@@ -64,12 +66,15 @@ class ClassWindow(QMainWindow):
         self.timeline = TimelinePage()
         for page in (self.exercise, self.room, self.leaks, self.faults, self.timeline):
             self.pages.addWidget(page)
-        self.hidden = label(COVER, "quiet")
+        self.hidden = label(say(COVER), "quiet")
         self.hidden.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.front = QStackedWidget()
         self.front.addWidget(self.pages)
         self.front.addWidget(self.hidden)
-        self.cover, self.freeze = button("Cover the truth (T)", "slim"), button("Freeze the picture (F)", "slim")
+        self.cover, self.freeze = (
+            button(say("Cover the truth (T)"), "slim"),
+            button(say("Freeze the picture (F)"), "slim"),
+        )
         for made in (self.cover, self.freeze):
             made.setCheckable(True)
         self.said = wrapped("next")
@@ -95,7 +100,8 @@ class ClassWindow(QMainWindow):
         self.house.show_picture(picture, trainer.display, covered=trainer.covered)
         self.leaks.set_display(trainer.display)
         server = trainer.server
-        where = "" if server is None else "Host and port for the students: {}:{}".format(*server.address)
+        address = "" if server is None else "{}:{}".format(*server.address)
+        where = say("Host and port for the students: {address}", address=address) if address else ""
         self.room.show_class(trainer.seats(), where, trainer.chosen, may_join=self._beside is not None)
         self.room.show_marks(trainer.markings, trainer.display, covered=trainer.covered)
         if self.pages.currentIndex() == HOUSE:
@@ -109,7 +115,7 @@ class ClassWindow(QMainWindow):
         set_text(self.said, trainer.shown)
         self._ticks += 1
         if server is not None and server.error is not None:
-            trainer.said = f"The class ended by a mistake of the program ({server.error})."
+            trainer.said = say("The class ended by a mistake of the program ({error}).", error=server.error)
         if server is not None and self._ticks % KEEP_EVERY == 0:
             self._keep()
 
@@ -138,14 +144,19 @@ class ClassWindow(QMainWindow):
         sound = ""
         if not sentence:
             exercise = self.trainer.exercise()
-            sound = f"{exercise.scenario.title}: {exercise.minutes:g} minutes, {exercise.points:g} points."
+            sound = say(
+                "{title}: {minutes} minutes, {points} points.",
+                title=exercise.scenario.title,
+                minutes=f"{exercise.minutes:g}",
+                points=f"{exercise.points:g}",
+            )
         self.exercise.show_problem(line, sentence, sound)
 
     def _keep(self) -> None:
         try:
             self.trainer.keep_truths(self._folder / "truths")
         except OSError as error:
-            self.trainer.said = f"The truth of the houses cannot be kept: {error.strerror}."
+            self.trainer.said = say("The truth of the houses cannot be kept: {reason}.", reason=error_words(error))
 
     # --- what is asked --------------------------------------------------------------------------------------------
 
@@ -178,23 +189,29 @@ class ClassWindow(QMainWindow):
         self.trainer.load(path)
 
     def _ask_jobs(self) -> None:
-        self._ask(FileDialog.to_open(self, "The job of a student", self._folder, "Jobs (*.airseam)"), self.mark_beside)
+        title = say("The job of a student")
+        self._ask(FileDialog.to_open(self, title, self._folder, say("Jobs (*.airseam)")), self.mark_beside)
 
     def mark_beside(self, path: Path) -> None:
         """Mark a job, and those that lie beside it."""
         try:
             markings = self.trainer.mark(sorted(path.parent.glob("*.airseam")))
         except (InvalidInput, ValueError) as error:
-            self.trainer.said = f"The jobs could not be marked: {error}."
+            self.trainer.said = say("The jobs could not be marked: {error}.", error=error_words(error))
             return
-        self.trainer.said = f"{_jobs(len(markings))} in {path.parent.name} marked."
+        place = path.parent.name
+        self.trainer.said = (
+            say("1 job in {folder} marked.", folder=place)
+            if len(markings) == 1
+            else say("{count} jobs in {folder} marked.", count=len(markings), folder=place)
+        )
 
     def write_sheets(self, folder: Path) -> None:
         """Write the sheets and the table."""
         try:
             self.trainer.write_marks(folder)
         except InvalidInput as error:
-            self.trainer.said = f"The sheets could not be written: {error}."
+            self.trainer.said = say("The sheets could not be written: {error}.", error=error_words(error))
 
     def _ask(self, dialog: FileDialog, picked: Callable[[Path], object]) -> None:
         self._dialog = dialog
@@ -209,10 +226,10 @@ class ClassWindow(QMainWindow):
             return
         if server.shared:
             self._beside.take_rig(server.rig_files()[DRIVE])
-            self.trainer.said = "The program beside drives the fan; the students watch."
+            self.trainer.said = say("The program beside drives the fan; the students watch.")
             return
         self._beside.join("{}:{}".format(*server.address), "Beamer")
-        self.trainer.said = "The program beside joins as Beamer."
+        self.trainer.said = say("The program beside joins as Beamer.")
 
     def _throw(self, at: int, after_s: float) -> None:
         self.trainer.throw(self.trainer.faults()[at], after_s)
@@ -223,12 +240,15 @@ class ClassWindow(QMainWindow):
         self.exercise.edited.connect(lambda text: setattr(trainer, "text", text))
         self.exercise.load_asked.connect(
             lambda: self._ask(
-                FileDialog.to_open(self, "Load an exercise, or a job as one", self._folder, SOURCES), self.load
+                FileDialog.to_open(self, say("Load an exercise, or a job as one"), self._folder, say(SOURCES)),
+                self.load,
             )
         )
         self.exercise.save_asked.connect(
             lambda: self._ask(
-                FileDialog.to_save(self, "Save the exercise", self._folder / f"{trainer.name}.toml", EXERCISES),
+                FileDialog.to_save(
+                    self, say("Save the exercise"), self._folder / f"{trainer.name}.toml", say(EXERCISES)
+                ),
                 trainer.save,
             )
         )
@@ -238,13 +258,14 @@ class ClassWindow(QMainWindow):
         self.room.mark_asked.connect(self._ask_jobs)
         self.room.sheets_asked.connect(
             lambda: self._ask(
-                FileDialog.to_folder(self, "Write the sheets into a folder", self._folder), self.write_sheets
+                FileDialog.to_folder(self, say("Write the sheets into a folder"), self._folder), self.write_sheets
             )
         )
         self.room.join_asked.connect(self._join_in)
         self.room.files_asked.connect(
             lambda: self._ask(
-                FileDialog.to_folder(self, "Write the rig files into a folder", self._folder), trainer.write_rig_files
+                FileDialog.to_folder(self, say("Write the rig files into a folder"), self._folder),
+                trainer.write_rig_files,
             )
         )
         self.timeline.back_asked.connect(trainer.take_back)
@@ -265,13 +286,13 @@ class ClassWindow(QMainWindow):
             QShortcut(QKeySequence("Ctrl+U"), self).activated.connect(self._swap_units)
 
     def _lay_out(self) -> None:
-        left, right = Panel("The house"), Panel("The class")
+        left, right = Panel(say("The house")), Panel(say("The class"))
         left.head.addWidget(self.cover)
         left.head.addWidget(self.freeze)
         left.body.addWidget(self.house, 1)
         tabs = row()
         for at, words in enumerate(PAGES):
-            made = button(words, "tab")
+            made = button(say(words), "tab")
             made.setCheckable(True)
             made.setChecked(at == EXERCISE)
             self._group.addButton(made, at)
@@ -306,7 +327,3 @@ class ClassWindow(QMainWindow):
         ground.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         ground.setLayout(everything)
         self.setCentralWidget(ground)
-
-
-def _jobs(count: int) -> str:
-    return "1 job" if count == 1 else f"{count} jobs"

@@ -492,8 +492,104 @@
         <translation>Es wird kein Druck gehalten: Beginnen Sie zuerst damit (H).</translation>
     </message>
     <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Haus</translation>
+    </message>
+    <message>
+        <source>Exercises (*.toml)</source>
+        <translation>Übungen (*.toml)</translation>
+    </message>
+    <message>
+        <source>Exercises and jobs (*.toml *.airseam)</source>
+        <translation>Übungen und Aufträge (*.toml *.airseam)</translation>
+    </message>
+    <message>
+        <source>Airseam class</source>
+        <translation>Airseam Klasse</translation>
+    </message>
+    <message>
+        <source>Cover the truth (T)</source>
+        <translation>Wahrheit verdecken (T)</translation>
+    </message>
+    <message>
+        <source>Freeze the picture (F)</source>
+        <translation>Bild anhalten (F)</translation>
+    </message>
+    <message>
+        <source>Host and port for the students: {address}</source>
+        <translation>Adresse und Anschluss für die Teilnehmer: {address}</translation>
+    </message>
+    <message>
+        <source>The class ended by a mistake of the program ({error}).</source>
+        <translation>Die Klasse endete durch einen Fehler des Programms ({error}).</translation>
+    </message>
+    <message>
+        <source>{title}: {minutes} minutes, {points} points.</source>
+        <translation>{title}: {minutes} Minuten, {points} Punkte.</translation>
+    </message>
+    <message>
+        <source>The truth of the houses cannot be kept: {reason}.</source>
+        <translation>Die Wahrheit der Häuser kann nicht gesichert werden: {reason}.</translation>
+    </message>
+    <message>
+        <source>The job of a student</source>
+        <translation>Der Auftrag eines Teilnehmers</translation>
+    </message>
+    <message>
         <source>Jobs (*.airseam)</source>
         <translation>Aufträge (*.airseam)</translation>
+    </message>
+    <message>
+        <source>The jobs could not be marked: {error}.</source>
+        <translation>Die Aufträge konnten nicht bewertet werden: {error}.</translation>
+    </message>
+    <message>
+        <source>1 job in {folder} marked.</source>
+        <translation>1 Auftrag in {folder} bewertet.</translation>
+    </message>
+    <message>
+        <source>{count} jobs in {folder} marked.</source>
+        <translation>{count} Aufträge in {folder} bewertet.</translation>
+    </message>
+    <message>
+        <source>The sheets could not be written: {error}.</source>
+        <translation>Die Bewertungsblätter konnten nicht geschrieben werden: {error}.</translation>
+    </message>
+    <message>
+        <source>The program beside drives the fan; the students watch.</source>
+        <translation>Das Programm daneben steuert das Gebläse; die Teilnehmer sehen zu.</translation>
+    </message>
+    <message>
+        <source>The program beside joins as Beamer.</source>
+        <translation>Das Programm daneben nimmt als Beamer teil.</translation>
+    </message>
+    <message>
+        <source>Load an exercise, or a job as one</source>
+        <translation>Eine Übung laden, oder einen Auftrag als solche</translation>
+    </message>
+    <message>
+        <source>Save the exercise</source>
+        <translation>Übung sichern</translation>
+    </message>
+    <message>
+        <source>Write the sheets into a folder</source>
+        <translation>Bewertungsblätter in einen Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>Write the rig files into a folder</source>
+        <translation>Messaufbau-Dateien in einen Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>The house</source>
+        <translation>Das Haus</translation>
+    </message>
+    <message>
+        <source>The class</source>
+        <translation>Die Klasse</translation>
     </message>
     <message>
         <source>New job: where is it kept?</source>
@@ -1072,8 +1168,84 @@
         <translation>Volumenstrom</translation>
     </message>
     <message>
+        <source>Seal</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Halb</translation>
+    </message>
+    <message>
+        <source>As built</source>
+        <translation>Wie gebaut</translation>
+    </message>
+    <message>
+        <source>×2</source>
+        <translation>×2</translation>
+    </message>
+    <message>
+        <source>×4</source>
+        <translation>×4</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>Where the wind comes from</source>
+        <translation>Woher der Wind kommt</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <translation>Wehen</translation>
+    </message>
+    <message>
+        <source> in</source>
+        <translation> innen</translation>
+    </message>
+    <message>
+        <source>Indoors</source>
+        <translation>Innen</translation>
+    </message>
+    <message>
+        <source> out</source>
+        <translation> außen</translation>
+    </message>
+    <message>
+        <source>Outdoors</source>
+        <translation>Außen</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Time passes {pace} times as fast</source>
+        <translation>Die Zeit läuft {pace}-mal so schnell</translation>
+    </message>
+    <message>
+        <source>Time stands still</source>
+        <translation>Die Zeit steht still</translation>
+    </message>
+    <message>
         <source>Leaks</source>
         <translation>Leckagen</translation>
+    </message>
+    <message>
+        <source>Leaks of the house</source>
+        <translation>Leckagen des Hauses</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>Time in the houses</source>
+        <translation>Zeit in den Häusern</translation>
     </message>
     <message>
         <source>What is left</source>
@@ -4632,8 +4804,108 @@
         <translation>Punkt</translation>
     </message>
     <message>
+        <source>student</source>
+        <translation>Teilnehmer</translation>
+    </message>
+    <message>
+        <source>program</source>
+        <translation>Programm</translation>
+    </message>
+    <message>
         <source>points</source>
         <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>result, {unit}</source>
+        <translation>Ergebnis, {unit}</translation>
+    </message>
+    <message>
+        <source>true, {unit}</source>
+        <translation>wahr, {unit}</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>übersehen</translation>
+    </message>
+    <message>
+        <source>covered</source>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>{address}, this network</source>
+        <translation>{address}, dieses Netz</translation>
+    </message>
+    <message>
+        <source>{address}, this machine alone</source>
+        <translation>{address}, nur dieser Rechner</translation>
+    </message>
+    <message>
+        <source>Where the class can be reached</source>
+        <translation>Wo die Klasse zu erreichen ist</translation>
+    </message>
+    <message>
+        <source>port </source>
+        <translation>Anschluss </translation>
+    </message>
+    <message>
+        <source>houses </source>
+        <translation>Häuser </translation>
+    </message>
+    <message>
+        <source>Houses</source>
+        <translation>Häuser</translation>
+    </message>
+    <message>
+        <source>A house for each</source>
+        <translation>Ein Haus für jeden</translation>
+    </message>
+    <message>
+        <source>One house for all</source>
+        <translation>Ein Haus für alle</translation>
+    </message>
+    <message>
+        <source>Open the class</source>
+        <translation>Klasse öffnen</translation>
+    </message>
+    <message>
+        <source>Connect the program beside</source>
+        <translation>Programm daneben verbinden</translation>
+    </message>
+    <message>
+        <source>The normal window of this machine joins as a student: for the beamer</source>
+        <translation>Das normale Fenster dieses Rechners nimmt als Teilnehmer teil: für den Beamer</translation>
+    </message>
+    <message>
+        <source>Rig files…</source>
+        <translation>Dateien …</translation>
+    </message>
+    <message>
+        <source>A rig file for each house: who loads it needs no host and port</source>
+        <translation>Für jedes Haus eine Messaufbau-Datei: Wer sie lädt, braucht keine Adresse und keinen Anschluss</translation>
+    </message>
+    <message>
+        <source>Houses of the class</source>
+        <translation>Häuser der Klasse</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Mark jobs…</source>
+        <translation>Bewerten …</translation>
+    </message>
+    <message>
+        <source>Write the sheets…</source>
+        <translation>Blätter schreiben …</translation>
+    </message>
+    <message>
+        <source>Close the class</source>
+        <translation>Klasse schließen</translation>
+    </message>
+    <message>
+        <source>{points} of {most}</source>
+        <translation>{points} von {most}</translation>
     </message>
     <message>
         <source>test</source>
@@ -6148,8 +6420,160 @@
         <translation>gefunden</translation>
     </message>
     <message>
+        <source>Choose an exercise and open the class.</source>
+        <translation>Wählen Sie eine Übung, und öffnen Sie die Klasse.</translation>
+    </message>
+    <message>
+        <source>{file} is in the editor.</source>
+        <translation>{file} steht im Editor.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read: {error}.</source>
+        <translation>{file} kann nicht gelesen werden: {error}.</translation>
+    </message>
+    <message>
+        <source>{file} gives no exercise: {error}.</source>
+        <translation>{file} ergibt keine Übung: {error}.</translation>
+    </message>
+    <message>
+        <source>A house as tight as that of {file}, without names, is in the editor.</source>
+        <translation>Ein Haus, so dicht wie das von {file}, ohne Namen, steht im Editor.</translation>
+    </message>
+    <message>
+        <source>{file} is there already: choose another name.</source>
+        <translation>{file} gibt es schon: Wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>The exercise is saved as {file}.</source>
+        <translation>Die Übung ist gesichert als {file}.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be written: {reason}.</source>
+        <translation>{file} kann nicht geschrieben werden: {reason}.</translation>
+    </message>
+    <message>
+        <source>there are too many drafts</source>
+        <translation>es gibt zu viele Entwürfe</translation>
+    </message>
+    <message>
+        <source>What you had typed is kept as {file}.</source>
+        <translation>Was Sie getippt hatten, ist gesichert als {file}.</translation>
+    </message>
+    <message>
+        <source>What you had typed cannot be kept: {reason}.</source>
+        <translation>Was Sie getippt hatten, kann nicht gesichert werden: {reason}.</translation>
+    </message>
+    <message>
+        <source>The class cannot open: {error}.</source>
+        <translation>Die Klasse kann nicht öffnen: {error}.</translation>
+    </message>
+    <message>
+        <source>Students join at {address} in the place Rig.</source>
+        <translation>Teilnehmer kommen unter {address} dazu, in ihrem Fenster unter Messaufbau.</translation>
+    </message>
+    <message>
+        <source>The class is closed.</source>
+        <translation>Die Klasse ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>The cable of the gauge is back.</source>
+        <translation>Das Kabel des Messgeräts steckt wieder.</translation>
+    </message>
+    <message>
+        <source>The cable of the gauge is pulled.</source>
+        <translation>Das Kabel des Messgeräts ist gezogen.</translation>
+    </message>
+    <message>
+        <source>Time stands still in the houses.</source>
+        <translation>In den Häusern steht die Zeit still.</translation>
+    </message>
+    <message>
+        <source>Time in the houses: {pace} times.</source>
+        <translation>Zeit in den Häusern: {pace}-fach.</translation>
+    </message>
+    <message>
+        <source>{times} times as large</source>
+        <translation>{times}-mal so groß</translation>
+    </message>
+    <message>
         <source>sealed</source>
         <translation>abgedichtet</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>wie gebaut</translation>
+    </message>
+    <message>
+        <source>Wind: {speed}</source>
+        <translation>Wind: {speed}</translation>
+    </message>
+    <message>
+        <source>The wind turns to {speed}.</source>
+        <translation>Der Wind geht auf {speed}.</translation>
+    </message>
+    <message>
+        <source>Indoors {indoor}, outdoors {outdoor}</source>
+        <translation>Innen {indoor}, außen {outdoor}</translation>
+    </message>
+    <message>
+        <source>Indoors goes to {indoor}, outdoors to {outdoor}.</source>
+        <translation>Innen geht auf {indoor}, außen auf {outdoor}.</translation>
+    </message>
+    <message>
+        <source>in {minutes} min</source>
+        <translation>in {minutes} min</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>steht bevor</translation>
+    </message>
+    <message>
+        <source>thrown</source>
+        <translation>ausgelöst</translation>
+    </message>
+    <message>
+        <source>{fault}: put right.</source>
+        <translation>{fault}: behoben.</translation>
+    </message>
+    <message>
+        <source>It has happened already.</source>
+        <translation>Es ist schon geschehen.</translation>
+    </message>
+    <message>
+        <source>{moment}: taken back.</source>
+        <translation>{moment}: zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Erledigt.</translation>
+    </message>
+    <message>
+        <source>{count} sheets and the table are in {folder}.</source>
+        <translation>{count} Blätter und die Tabelle sind in {folder}.</translation>
+    </message>
+    <message>
+        <source>The rig files cannot be written: {reason}.</source>
+        <translation>Die Messaufbau-Dateien können nicht geschrieben werden: {reason}.</translation>
+    </message>
+    <message>
+        <source>{count} rig files are in {folder}.</source>
+        <translation>{count} Messaufbau-Dateien sind in {folder}.</translation>
+    </message>
+    <message>
+        <source>cable pulled</source>
+        <translation>Kabel gezogen</translation>
+    </message>
+    <message>
+        <source>connected</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>weg</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
     </message>
     <message>
         <source>verified</source>
@@ -9542,6 +9966,494 @@
     <message>
         <source>Zones {zones}</source>
         <translation>Zonen {zones}</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>An exercise of your own</source>
+        <translation>Eine eigene Übung</translation>
+    </message>
+    <message>
+        <source>The exercise as text</source>
+        <translation>Die Übung als Text</translation>
+    </message>
+    <message>
+        <source>Load a file…</source>
+        <translation>Datei laden …</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Sichern unter …</translation>
+    </message>
+    <message>
+        <source>A seal comes off</source>
+        <translation>Eine Abklebung löst sich</translation>
+    </message>
+    <message>
+        <source>A window stands ajar</source>
+        <translation>Ein Fenster steht einen Spalt offen</translation>
+    </message>
+    <message>
+        <source>A door stands open</source>
+        <translation>Eine Tür steht offen</translation>
+    </message>
+    <message>
+        <source>The flue is open</source>
+        <translation>Der Abgasweg ist offen</translation>
+    </message>
+    <message>
+        <source>The kitchen hood runs</source>
+        <translation>Die Dunstabzugshaube läuft</translation>
+    </message>
+    <message>
+        <source>Outdoor hose slips off</source>
+        <translation>Außenschlauch rutscht ab</translation>
+    </message>
+    <message>
+        <source>Outdoor hose kinked</source>
+        <translation>Außenschlauch geknickt</translation>
+    </message>
+    <message>
+        <source>Outdoor hose wet</source>
+        <translation>Wasser im Außenschlauch</translation>
+    </message>
+    <message>
+        <source>Outdoor hose in the wind</source>
+        <translation>Außenschlauch im Wind</translation>
+    </message>
+    <message>
+        <source>Outdoor hose in the jet</source>
+        <translation>Außenschlauch im Strahl</translation>
+    </message>
+    <message>
+        <source>Hoses swapped</source>
+        <translation>Schläuche vertauscht</translation>
+    </message>
+    <message>
+        <source>Flow range {name} fitted</source>
+        <translation>Messbereich {name} eingesetzt</translation>
+    </message>
+    <message>
+        <source>Something before the fan</source>
+        <translation>Etwas vor dem Gebläse</translation>
+    </message>
+    <message>
+        <source>The fan drive trips</source>
+        <translation>Gebläseantrieb schaltet ab</translation>
+    </message>
+    <message>
+        <source>The gauge freezes</source>
+        <translation>Messgerät bleibt stehen</translation>
+    </message>
+    <message>
+        <source>Readings get lost</source>
+        <translation>Messwerte gehen verloren</translation>
+    </message>
+    <message>
+        <source>A gust</source>
+        <translation>Eine Bö</translation>
+    </message>
+    <message>
+        <source>Door of the {zone} open</source>
+        <translation>Tür offen: {zone}</translation>
+    </message>
+    <message>
+        <source> min from now</source>
+        <translation> min ab jetzt</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>When it happens</source>
+        <translation>Wann es geschieht</translation>
+    </message>
+    <message>
+        <source>in every house</source>
+        <translation>in jedem Haus</translation>
+    </message>
+    <message>
+        <source>Pull the gauge&apos;s cable</source>
+        <translation>Messgerätekabel ziehen</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Wieder anstecken</translation>
+    </message>
+    <message>
+        <source>It happens</source>
+        <translation>Es geschieht</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Throw</source>
+        <translation>Auslösen</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Beheben</translation>
+    </message>
+    <message>
+        <source>Throw: {fault}</source>
+        <translation>Auslösen: {fault}</translation>
+    </message>
+    <message>
+        <source>Put right: {fault}</source>
+        <translation>Beheben: {fault}</translation>
+    </message>
+    <message>
+        <source>from the north</source>
+        <translation>aus Norden</translation>
+    </message>
+    <message>
+        <source>from the north-east</source>
+        <translation>aus Nordosten</translation>
+    </message>
+    <message>
+        <source>from the east</source>
+        <translation>aus Osten</translation>
+    </message>
+    <message>
+        <source>from the south-east</source>
+        <translation>aus Südosten</translation>
+    </message>
+    <message>
+        <source>from the south</source>
+        <translation>aus Süden</translation>
+    </message>
+    <message>
+        <source>from the south-west</source>
+        <translation>aus Südwesten</translation>
+    </message>
+    <message>
+        <source>from the west</source>
+        <translation>aus Westen</translation>
+    </message>
+    <message>
+        <source>from the north-west</source>
+        <translation>aus Nordwesten</translation>
+    </message>
+    <message>
+        <source>no wind</source>
+        <translation>kein Wind</translation>
+    </message>
+    <message>
+        <source>The truth is covered. T uncovers it.</source>
+        <translation>Die Wahrheit ist verdeckt. T deckt sie auf.</translation>
+    </message>
+    <message>
+        <source>No class is open. Choose an exercise at the right and open the class.</source>
+        <translation>Keine Klasse ist offen. Wählen Sie rechts eine Übung und öffnen Sie die Klasse.</translation>
+    </message>
+    <message>
+        <source>The house as a section</source>
+        <translation>Das Haus im Schnitt</translation>
+    </message>
+    <message>
+        <source>fan {flow} into the house</source>
+        <translation>Gebläse {flow} ins Haus</translation>
+    </message>
+    <message>
+        <source>fan {flow} out of the house</source>
+        <translation>Gebläse {flow} aus dem Haus</translation>
+    </message>
+    <message>
+        <source>{fan}, range {name}</source>
+        <translation>{fan}, Bereich {name}</translation>
+    </message>
+    <message>
+        <source>fan at rest</source>
+        <translation>Gebläse steht</translation>
+    </message>
+    <message>
+        <source>{temperature} outdoors</source>
+        <translation>außen {temperature}</translation>
+    </message>
+    <message>
+        <source>{house}, time stands still</source>
+        <translation>{house}, die Zeit steht still</translation>
+    </message>
+    <message>
+        <source>in truth {low} at −50 Pa, {high} at +50 Pa</source>
+        <translation>in Wahrheit {low} bei −50 Pa, {high} bei +50 Pa</translation>
+    </message>
+    <message>
+        <source>{flow}, sealed</source>
+        <translation>{flow}, zu</translation>
+    </message>
+    <message>
+        <source>Nothing has happened in this house, and nothing is to come.</source>
+        <translation>In diesem Haus ist nichts geschehen, und es steht nichts bevor.</translation>
+    </message>
+    <message>
+        <source>Times are those of the house. What you throw in the tab Faults for later stands here until it happens.</source>
+        <translation>Die Zeiten sind die des Hauses. Was Sie unter Fehler für später auslösen, steht hier, bis es geschieht.</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take back: {moment}</source>
+        <translation>Zurücknehmen: {moment}</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Zeitleiste</translation>
+    </message>
+    <message>
+        <source>fan + {time}</source>
+        <translation>Gebläse + {time}</translation>
+    </message>
+    <message>
+        <source>at {time}</source>
+        <translation>um {time}</translation>
+    </message>
+    <message>
+        <source>Result and truth</source>
+        <translation>Ergebnis und Wahrheit</translation>
+    </message>
+    <message>
+        <source>Bar: the interval given. Dot: the value given. Line: the truth.</source>
+        <translation>Balken: das angegebene Intervall. Punkt: der angegebene Wert. Strich: die Wahrheit.</translation>
+    </message>
+    <message>
+        <source> of {most}</source>
+        <translation> von {most}</translation>
+    </message>
+    <message>
+        <source>A simulated house with invented data. Half points for half of what was asked.</source>
+        <translation>Ein simuliertes Haus mit erfundenen Daten. Halbe Punkte für die Hälfte des Verlangten.</translation>
+    </message>
+    <message>
+        <source>Exercise {exercise} in {house}</source>
+        <translation>Übung {exercise} in {house}</translation>
+    </message>
+    <message>
+        <source>Job {job}</source>
+        <translation>Auftrag {job}</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation>{count} Minuten</translation>
+    </message>
+    <message>
+        <source>Noticed</source>
+        <translation>Bemerkt</translation>
+    </message>
+    <message>
+        <source>Missed</source>
+        <translation>Übersehen</translation>
+    </message>
+    <message>
+        <source>Wrong steps</source>
+        <translation>Falsche Schritte</translation>
+    </message>
+    <message>
+        <source>There is no result to hold against the truth.</source>
+        <translation>Es gibt kein Ergebnis, das sich mit der Wahrheit vergleichen ließe.</translation>
+    </message>
+    <message>
+        <source>Given {value} m³/h at 50 Pa ({interval} m³/h), in truth {true} m³/h, {off} %. {direction}.</source>
+        <translation>Angegeben {value} m³/h bei 50 Pa ({interval} m³/h), in Wahrheit {true} m³/h, {off} %. {direction}.</translation>
+    </message>
+    <message>
+        <source>Depressurize and pressurize</source>
+        <translation>Unterdruck und Überdruck</translation>
+    </message>
+    <message>
+        <source>Pressurize and depressurize</source>
+        <translation>Überdruck und Unterdruck</translation>
+    </message>
+    <message>
+        <source>pressurize and depressurize</source>
+        <translation>Überdruck und Unterdruck</translation>
+    </message>
+    <message>
+        <source>There is no result.</source>
+        <translation>Es gibt kein Ergebnis.</translation>
+    </message>
+    <message>
+        <source>There is no test.</source>
+        <translation>Es gibt keine Messung.</translation>
+    </message>
+    <message>
+        <source>{said} m³/h at 50 Pa, in truth {true} m³/h: {off} %, {within} % are allowed.</source>
+        <translation>{said} m³/h bei 50 Pa, in Wahrheit {true} m³/h: {off} %, erlaubt sind {within} %.</translation>
+    </message>
+    <message>
+        <source>{low} to {high} m³/h, in truth {true} m³/h.</source>
+        <translation>{low} bis {high} m³/h, in Wahrheit {true} m³/h.</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure was read before and after the points.</source>
+        <translation>Die natürliche Druckdifferenz wurde vor und nach den Punkten gemessen.</translation>
+    </message>
+    <message>
+        <source>No zero-flow pressure was read {when}.</source>
+        <translation>Es wurde keine natürliche Druckdifferenz gemessen: {when}.</translation>
+    </message>
+    <message>
+        <source>before the points ({direction})</source>
+        <translation>vor den Punkten ({direction})</translation>
+    </message>
+    <message>
+        <source>after the points ({direction})</source>
+        <translation>nach den Punkten ({direction})</translation>
+    </message>
+    <message>
+        <source>before the points ({direction}), {more}</source>
+        <translation>vor den Punkten ({direction}), {more}</translation>
+    </message>
+    <message>
+        <source>after the points ({direction}), {more}</source>
+        <translation>nach den Punkten ({direction}), {more}</translation>
+    </message>
+    <message>
+        <source>The flow range entered was {entered}, fitted is {fitted}.</source>
+        <translation>Eingetragen war Messbereich {entered}, eingesetzt ist {fitted}.</translation>
+    </message>
+    <message>
+        <source>{count} points lie outside what the flow range {name} can measure.</source>
+        <translation>{count} Punkte liegen außerhalb dessen, was Messbereich {name} messen kann.</translation>
+    </message>
+    <message>
+        <source>The flow range {name} was entered and is fitted; every point lies within it.</source>
+        <translation>Messbereich {name} war eingetragen und ist eingesetzt; jeder Punkt liegt darin.</translation>
+    </message>
+    <message>
+        <source>Tested: {directions}.</source>
+        <translation>Gemessen: {directions}.</translation>
+    </message>
+    <message>
+        <source>No test in too much wind was given as good.</source>
+        <translation>Keine Messung bei zu viel Wind wurde als gut ausgegeben.</translation>
+    </message>
+    <message>
+        <source>Tested in {wind} m/s, and said so: “{text}”</source>
+        <translation>Bei {wind} m/s gemessen, und es gesagt: „{text}“</translation>
+    </message>
+    <message>
+        <source>A test in {wind} m/s of wind was given as good, without a word about it.</source>
+        <translation>Eine Messung bei {wind} m/s Wind wurde als gut ausgegeben, ohne ein Wort darüber.</translation>
+    </message>
+    <message>
+        <source>Nothing was written about it: {event}</source>
+        <translation>Darüber wurde nichts geschrieben: {event}</translation>
+    </message>
+    <message>
+        <source>Nothing of the kind was written down.</source>
+        <translation>Nichts dergleichen wurde aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>No number was written beside “{word}”; right is {value}, give or take {within}.</source>
+        <translation>Neben „{word}“ stand keine Zahl; richtig ist {value}, auf {within} genau.</translation>
+    </message>
+    <message>
+        <source>{best} was written, right is {value}, give or take {within}.</source>
+        <translation>Geschrieben wurde {best}, richtig ist {value}, auf {within} genau.</translation>
+    </message>
+    <message>
+        <source>The questions were answered all at once by the test, not each by itself before it.</source>
+        <translation>Die Fragen wurden in der Messung alle auf einmal beantwortet, nicht jede für sich vorher.</translation>
+    </message>
+    <message>
+        <source>Not answered before the fan turned: {names}.</source>
+        <translation>Nicht beantwortet, bevor das Gebläse lief: {names}.</translation>
+    </message>
+    <message>
+        <source>Answered otherwise than it is: {names}.</source>
+        <translation>Anders beantwortet, als es ist: {names}.</translation>
+    </message>
+    <message>
+        <source>Every question was answered before the fan turned, as it is.</source>
+        <translation>Jede Frage wurde beantwortet, bevor das Gebläse lief, so wie es ist.</translation>
+    </message>
+    <message>
+        <source>{count} minutes, allowed are {allowed}.</source>
+        <translation>{count} Minuten, erlaubt sind {allowed}.</translation>
+    </message>
+    <message>
+        <source>The result is made of points from before and after the house changed: it is true of neither.</source>
+        <translation>Das Ergebnis besteht aus Punkten von vor und nach der Änderung am Haus: Es stimmt für keines von beiden.</translation>
+    </message>
+    <message>
+        <source>A seal came off: {leak}.</source>
+        <translation>Eine Abklebung löste sich: {leak}.</translation>
+    </message>
+    <message>
+        <source>A window stood ajar, {wall}.</source>
+        <translation>Ein Fenster stand einen Spalt offen, {wall}.</translation>
+    </message>
+    <message>
+        <source>A door stood open, {wall}.</source>
+        <translation>Eine Tür stand offen, {wall}.</translation>
+    </message>
+    <message>
+        <source>The flue was open.</source>
+        <translation>Der Abgasweg war offen.</translation>
+    </message>
+    <message>
+        <source>The kitchen hood ran.</source>
+        <translation>Die Dunstabzugshaube lief.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose had slipped off.</source>
+        <translation>Der Außenschlauch war abgerutscht.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose was kinked.</source>
+        <translation>Der Außenschlauch war geknickt.</translation>
+    </message>
+    <message>
+        <source>There was water in the outdoor hose.</source>
+        <translation>Im Außenschlauch war Wasser.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose moved in the wind.</source>
+        <translation>Der Außenschlauch bewegte sich im Wind.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose lay in the jet.</source>
+        <translation>Der Außenschlauch lag im Strahl.</translation>
+    </message>
+    <message>
+        <source>The hoses were swapped.</source>
+        <translation>Die Schläuche waren vertauscht.</translation>
+    </message>
+    <message>
+        <source>The flow range {name} was fitted, unsaid.</source>
+        <translation>Messbereich {name} war eingesetzt, ohne dass es gesagt wurde.</translation>
+    </message>
+    <message>
+        <source>Something lay before the fan.</source>
+        <translation>Vor dem Gebläse lag etwas.</translation>
+    </message>
+    <message>
+        <source>The fan drive had switched itself off.</source>
+        <translation>Der Gebläseantrieb hatte sich abgeschaltet.</translation>
+    </message>
+    <message>
+        <source>The gauge repeated its last reading.</source>
+        <translation>Das Messgerät wiederholte seinen letzten Wert.</translation>
+    </message>
+    <message>
+        <source>Three readings in ten got lost.</source>
+        <translation>Drei von zehn Messwerten gingen verloren.</translation>
+    </message>
+    <message>
+        <source>The {zone} stood open.</source>
+        <translation>Offen stand: {zone}.</translation>
+    </message>
+    <message>
+        <source>The leak {leak} became {times} times as large.</source>
+        <translation>Die Leckage {leak} wurde {times}-mal so groß.</translation>
     </message>
 </context>
 </TS>

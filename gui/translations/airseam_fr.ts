@@ -492,8 +492,104 @@
         <translation>Aucune pression n’est maintenue&#xa0;: commencez par en maintenir une (H).</translation>
     </message>
     <message>
+        <source>Class</source>
+        <translation>Classe</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Maison</translation>
+    </message>
+    <message>
+        <source>Exercises (*.toml)</source>
+        <translation>Exercices (*.toml)</translation>
+    </message>
+    <message>
+        <source>Exercises and jobs (*.toml *.airseam)</source>
+        <translation>Exercices et dossiers (*.toml *.airseam)</translation>
+    </message>
+    <message>
+        <source>Airseam class</source>
+        <translation>Airseam classe</translation>
+    </message>
+    <message>
+        <source>Cover the truth (T)</source>
+        <translation>Masquer la vérité (T)</translation>
+    </message>
+    <message>
+        <source>Freeze the picture (F)</source>
+        <translation>Figer l’image (F)</translation>
+    </message>
+    <message>
+        <source>Host and port for the students: {address}</source>
+        <translation>Hôte et port pour les élèves&#xa0;: {address}</translation>
+    </message>
+    <message>
+        <source>The class ended by a mistake of the program ({error}).</source>
+        <translation>La classe s’est terminée par une faute du programme ({error}).</translation>
+    </message>
+    <message>
+        <source>{title}: {minutes} minutes, {points} points.</source>
+        <translation>{title}&#xa0;: {minutes} minutes, {points} points.</translation>
+    </message>
+    <message>
+        <source>The truth of the houses cannot be kept: {reason}.</source>
+        <translation>La vérité des maisons ne peut être conservée&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The job of a student</source>
+        <translation>Le dossier d’un élève</translation>
+    </message>
+    <message>
         <source>Jobs (*.airseam)</source>
         <translation>Dossiers (*.airseam)</translation>
+    </message>
+    <message>
+        <source>The jobs could not be marked: {error}.</source>
+        <translation>Les dossiers n’ont pu être notés&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>1 job in {folder} marked.</source>
+        <translation>1 dossier de {folder} noté.</translation>
+    </message>
+    <message>
+        <source>{count} jobs in {folder} marked.</source>
+        <translation>{count} dossiers de {folder} notés.</translation>
+    </message>
+    <message>
+        <source>The sheets could not be written: {error}.</source>
+        <translation>Les fiches n’ont pu être écrites&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>The program beside drives the fan; the students watch.</source>
+        <translation>Le programme à côté commande le ventilateur&#x202f;; les élèves regardent.</translation>
+    </message>
+    <message>
+        <source>The program beside joins as Beamer.</source>
+        <translation>Le programme à côté participe comme Beamer.</translation>
+    </message>
+    <message>
+        <source>Load an exercise, or a job as one</source>
+        <translation>Charger un exercice, ou un dossier comme exercice</translation>
+    </message>
+    <message>
+        <source>Save the exercise</source>
+        <translation>Enregistrer l’exercice</translation>
+    </message>
+    <message>
+        <source>Write the sheets into a folder</source>
+        <translation>Écrire les fiches dans un répertoire</translation>
+    </message>
+    <message>
+        <source>Write the rig files into a folder</source>
+        <translation>Écrire les fichiers d’appareillage dans un répertoire</translation>
+    </message>
+    <message>
+        <source>The house</source>
+        <translation>La maison</translation>
+    </message>
+    <message>
+        <source>The class</source>
+        <translation>La classe</translation>
     </message>
     <message>
         <source>New job: where is it kept?</source>
@@ -1072,8 +1168,84 @@
         <translation>Débit</translation>
     </message>
     <message>
+        <source>Seal</source>
+        <translation>Boucher</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Moitié</translation>
+    </message>
+    <message>
+        <source>As built</source>
+        <translation>D’origine</translation>
+    </message>
+    <message>
+        <source>×2</source>
+        <translation>×2</translation>
+    </message>
+    <message>
+        <source>×4</source>
+        <translation>×4</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Vent</translation>
+    </message>
+    <message>
+        <source>Where the wind comes from</source>
+        <translation>D’où vient le vent</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <translation>Souffler</translation>
+    </message>
+    <message>
+        <source> in</source>
+        <translation> int.</translation>
+    </message>
+    <message>
+        <source>Indoors</source>
+        <translation>Intérieur</translation>
+    </message>
+    <message>
+        <source> out</source>
+        <translation> ext.</translation>
+    </message>
+    <message>
+        <source>Outdoors</source>
+        <translation>Extérieur</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Changer</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Time passes {pace} times as fast</source>
+        <translation>Le temps passe {pace} fois plus vite</translation>
+    </message>
+    <message>
+        <source>Time stands still</source>
+        <translation>Le temps s’arrête</translation>
+    </message>
+    <message>
         <source>Leaks</source>
         <translation>Fuites</translation>
+    </message>
+    <message>
+        <source>Leaks of the house</source>
+        <translation>Fuites de la maison</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Météo</translation>
+    </message>
+    <message>
+        <source>Time in the houses</source>
+        <translation>Temps dans les maisons</translation>
     </message>
     <message>
         <source>What is left</source>
@@ -4632,8 +4804,108 @@
         <translation>point</translation>
     </message>
     <message>
+        <source>student</source>
+        <translation>élève</translation>
+    </message>
+    <message>
+        <source>program</source>
+        <translation>programme</translation>
+    </message>
+    <message>
         <source>points</source>
         <translation>points</translation>
+    </message>
+    <message>
+        <source>result, {unit}</source>
+        <translation>résultat, {unit}</translation>
+    </message>
+    <message>
+        <source>true, {unit}</source>
+        <translation>vrai, {unit}</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>manqué</translation>
+    </message>
+    <message>
+        <source>covered</source>
+        <translation>masqué</translation>
+    </message>
+    <message>
+        <source>{address}, this network</source>
+        <translation>{address}, ce réseau</translation>
+    </message>
+    <message>
+        <source>{address}, this machine alone</source>
+        <translation>{address}, cette machine seule</translation>
+    </message>
+    <message>
+        <source>Where the class can be reached</source>
+        <translation>Où joindre la classe</translation>
+    </message>
+    <message>
+        <source>port </source>
+        <translation>port </translation>
+    </message>
+    <message>
+        <source>houses </source>
+        <translation>maisons </translation>
+    </message>
+    <message>
+        <source>Houses</source>
+        <translation>Maisons</translation>
+    </message>
+    <message>
+        <source>A house for each</source>
+        <translation>Une maison chacun</translation>
+    </message>
+    <message>
+        <source>One house for all</source>
+        <translation>Une pour tous</translation>
+    </message>
+    <message>
+        <source>Open the class</source>
+        <translation>Ouvrir la classe</translation>
+    </message>
+    <message>
+        <source>Connect the program beside</source>
+        <translation>Connecter le programme voisin</translation>
+    </message>
+    <message>
+        <source>The normal window of this machine joins as a student: for the beamer</source>
+        <translation>La fenêtre normale de cette machine participe comme élève&#xa0;: pour le projecteur</translation>
+    </message>
+    <message>
+        <source>Rig files…</source>
+        <translation>Fichiers…</translation>
+    </message>
+    <message>
+        <source>A rig file for each house: who loads it needs no host and port</source>
+        <translation>Un fichier d’appareillage par maison&#xa0;: qui le charge n’a besoin ni d’hôte ni de port</translation>
+    </message>
+    <message>
+        <source>Houses of the class</source>
+        <translation>Maisons de la classe</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Mark jobs…</source>
+        <translation>Noter…</translation>
+    </message>
+    <message>
+        <source>Write the sheets…</source>
+        <translation>Écrire les fiches…</translation>
+    </message>
+    <message>
+        <source>Close the class</source>
+        <translation>Fermer la classe</translation>
+    </message>
+    <message>
+        <source>{points} of {most}</source>
+        <translation>{points} sur {most}</translation>
     </message>
     <message>
         <source>test</source>
@@ -6148,8 +6420,160 @@
         <translation>trouvée</translation>
     </message>
     <message>
+        <source>Choose an exercise and open the class.</source>
+        <translation>Choisissez un exercice et ouvrez la classe.</translation>
+    </message>
+    <message>
+        <source>{file} is in the editor.</source>
+        <translation>{file} est dans l’éditeur.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read: {error}.</source>
+        <translation>{file} ne peut être lu&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>{file} gives no exercise: {error}.</source>
+        <translation>{file} ne donne pas d’exercice&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>A house as tight as that of {file}, without names, is in the editor.</source>
+        <translation>Une maison aussi étanche que celle de {file}, sans noms, est dans l’éditeur.</translation>
+    </message>
+    <message>
+        <source>{file} is there already: choose another name.</source>
+        <translation>{file} existe déjà&#xa0;: choisissez un autre nom.</translation>
+    </message>
+    <message>
+        <source>The exercise is saved as {file}.</source>
+        <translation>L’exercice est enregistré sous {file}.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be written: {reason}.</source>
+        <translation>{file} ne peut être écrit&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>there are too many drafts</source>
+        <translation>il y a trop de brouillons</translation>
+    </message>
+    <message>
+        <source>What you had typed is kept as {file}.</source>
+        <translation>Ce que vous aviez saisi est conservé sous {file}.</translation>
+    </message>
+    <message>
+        <source>What you had typed cannot be kept: {reason}.</source>
+        <translation>Ce que vous aviez saisi ne peut être conservé&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>The class cannot open: {error}.</source>
+        <translation>La classe ne peut ouvrir&#xa0;: {error}.</translation>
+    </message>
+    <message>
+        <source>Students join at {address} in the place Rig.</source>
+        <translation>Les élèves rejoignent {address} sous Appareillage.</translation>
+    </message>
+    <message>
+        <source>The class is closed.</source>
+        <translation>La classe est fermée.</translation>
+    </message>
+    <message>
+        <source>The cable of the gauge is back.</source>
+        <translation>Le câble du manomètre est rebranché.</translation>
+    </message>
+    <message>
+        <source>The cable of the gauge is pulled.</source>
+        <translation>Le câble du manomètre est débranché.</translation>
+    </message>
+    <message>
+        <source>Time stands still in the houses.</source>
+        <translation>Le temps est arrêté dans les maisons.</translation>
+    </message>
+    <message>
+        <source>Time in the houses: {pace} times.</source>
+        <translation>Temps dans les maisons&#xa0;: {pace} fois.</translation>
+    </message>
+    <message>
+        <source>{times} times as large</source>
+        <translation>{times} fois plus grande</translation>
+    </message>
+    <message>
         <source>sealed</source>
         <translation>colmatée</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>d’origine</translation>
+    </message>
+    <message>
+        <source>Wind: {speed}</source>
+        <translation>Vent&#xa0;: {speed}</translation>
+    </message>
+    <message>
+        <source>The wind turns to {speed}.</source>
+        <translation>Le vent passe à {speed}.</translation>
+    </message>
+    <message>
+        <source>Indoors {indoor}, outdoors {outdoor}</source>
+        <translation>Intérieur {indoor}, extérieur {outdoor}</translation>
+    </message>
+    <message>
+        <source>Indoors goes to {indoor}, outdoors to {outdoor}.</source>
+        <translation>L’intérieur passe à {indoor}, l’extérieur à {outdoor}.</translation>
+    </message>
+    <message>
+        <source>in {minutes} min</source>
+        <translation>dans {minutes} min</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>à venir</translation>
+    </message>
+    <message>
+        <source>thrown</source>
+        <translation>lancée</translation>
+    </message>
+    <message>
+        <source>{fault}: put right.</source>
+        <translation>{fault}&#xa0;: réparé.</translation>
+    </message>
+    <message>
+        <source>It has happened already.</source>
+        <translation>C’est déjà arrivé.</translation>
+    </message>
+    <message>
+        <source>{moment}: taken back.</source>
+        <translation>{moment}&#xa0;: annulé.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Fait.</translation>
+    </message>
+    <message>
+        <source>{count} sheets and the table are in {folder}.</source>
+        <translation>{count} fiches et le tableau sont dans {folder}.</translation>
+    </message>
+    <message>
+        <source>The rig files cannot be written: {reason}.</source>
+        <translation>Les fichiers d’appareillage ne peuvent être écrits&#xa0;: {reason}.</translation>
+    </message>
+    <message>
+        <source>{count} rig files are in {folder}.</source>
+        <translation>{count} fichiers d’appareillage sont dans {folder}.</translation>
+    </message>
+    <message>
+        <source>cable pulled</source>
+        <translation>câble débranché</translation>
+    </message>
+    <message>
+        <source>connected</source>
+        <translation>connecté</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>parti</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>libre</translation>
     </message>
     <message>
         <source>verified</source>
@@ -9542,6 +9966,494 @@
     <message>
         <source>Zones {zones}</source>
         <translation>Zones {zones}</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Exercice</translation>
+    </message>
+    <message>
+        <source>An exercise of your own</source>
+        <translation>Un exercice à vous</translation>
+    </message>
+    <message>
+        <source>The exercise as text</source>
+        <translation>L’exercice en texte</translation>
+    </message>
+    <message>
+        <source>Load a file…</source>
+        <translation>Charger…</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Enregistrer sous…</translation>
+    </message>
+    <message>
+        <source>A seal comes off</source>
+        <translation>Une obturation se défait</translation>
+    </message>
+    <message>
+        <source>A window stands ajar</source>
+        <translation>Une fenêtre entrouverte</translation>
+    </message>
+    <message>
+        <source>A door stands open</source>
+        <translation>Une porte ouverte</translation>
+    </message>
+    <message>
+        <source>The flue is open</source>
+        <translation>Le conduit est ouvert</translation>
+    </message>
+    <message>
+        <source>The kitchen hood runs</source>
+        <translation>La hotte tourne</translation>
+    </message>
+    <message>
+        <source>Outdoor hose slips off</source>
+        <translation>Tube extérieur défait</translation>
+    </message>
+    <message>
+        <source>Outdoor hose kinked</source>
+        <translation>Tube extérieur plié</translation>
+    </message>
+    <message>
+        <source>Outdoor hose wet</source>
+        <translation>Tube extérieur mouillé</translation>
+    </message>
+    <message>
+        <source>Outdoor hose in the wind</source>
+        <translation>Tube extérieur au vent</translation>
+    </message>
+    <message>
+        <source>Outdoor hose in the jet</source>
+        <translation>Tube extérieur dans le jet</translation>
+    </message>
+    <message>
+        <source>Hoses swapped</source>
+        <translation>Tubes inversés</translation>
+    </message>
+    <message>
+        <source>Flow range {name} fitted</source>
+        <translation>Plage {name} montée</translation>
+    </message>
+    <message>
+        <source>Something before the fan</source>
+        <translation>Quelque chose devant le ventilateur</translation>
+    </message>
+    <message>
+        <source>The fan drive trips</source>
+        <translation>La commande du ventilateur se coupe</translation>
+    </message>
+    <message>
+        <source>The gauge freezes</source>
+        <translation>Le manomètre se fige</translation>
+    </message>
+    <message>
+        <source>Readings get lost</source>
+        <translation>Des lectures se perdent</translation>
+    </message>
+    <message>
+        <source>A gust</source>
+        <translation>Une rafale</translation>
+    </message>
+    <message>
+        <source>Door of the {zone} open</source>
+        <translation>Porte ouverte&#xa0;: {zone}</translation>
+    </message>
+    <message>
+        <source> min from now</source>
+        <translation> min d’ici</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>When it happens</source>
+        <translation>Quand cela arrive</translation>
+    </message>
+    <message>
+        <source>in every house</source>
+        <translation>dans toutes les maisons</translation>
+    </message>
+    <message>
+        <source>Pull the gauge&apos;s cable</source>
+        <translation>Débrancher le manomètre</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Rebrancher</translation>
+    </message>
+    <message>
+        <source>It happens</source>
+        <translation>Cela arrive</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Pannes</translation>
+    </message>
+    <message>
+        <source>Throw</source>
+        <translation>Lancer</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Réparer</translation>
+    </message>
+    <message>
+        <source>Throw: {fault}</source>
+        <translation>Lancer&#xa0;: {fault}</translation>
+    </message>
+    <message>
+        <source>Put right: {fault}</source>
+        <translation>Réparer&#xa0;: {fault}</translation>
+    </message>
+    <message>
+        <source>from the north</source>
+        <translation>du nord</translation>
+    </message>
+    <message>
+        <source>from the north-east</source>
+        <translation>du nord-est</translation>
+    </message>
+    <message>
+        <source>from the east</source>
+        <translation>de l’est</translation>
+    </message>
+    <message>
+        <source>from the south-east</source>
+        <translation>du sud-est</translation>
+    </message>
+    <message>
+        <source>from the south</source>
+        <translation>du sud</translation>
+    </message>
+    <message>
+        <source>from the south-west</source>
+        <translation>du sud-ouest</translation>
+    </message>
+    <message>
+        <source>from the west</source>
+        <translation>de l’ouest</translation>
+    </message>
+    <message>
+        <source>from the north-west</source>
+        <translation>du nord-ouest</translation>
+    </message>
+    <message>
+        <source>no wind</source>
+        <translation>pas de vent</translation>
+    </message>
+    <message>
+        <source>The truth is covered. T uncovers it.</source>
+        <translation>La vérité est masquée. T la découvre.</translation>
+    </message>
+    <message>
+        <source>No class is open. Choose an exercise at the right and open the class.</source>
+        <translation>Aucune classe n’est ouverte. Choisissez un exercice à droite et ouvrez la classe.</translation>
+    </message>
+    <message>
+        <source>The house as a section</source>
+        <translation>La maison en coupe</translation>
+    </message>
+    <message>
+        <source>fan {flow} into the house</source>
+        <translation>ventilateur {flow} vers la maison</translation>
+    </message>
+    <message>
+        <source>fan {flow} out of the house</source>
+        <translation>ventilateur {flow} hors de la maison</translation>
+    </message>
+    <message>
+        <source>{fan}, range {name}</source>
+        <translation>{fan}, plage {name}</translation>
+    </message>
+    <message>
+        <source>fan at rest</source>
+        <translation>ventilateur à l’arrêt</translation>
+    </message>
+    <message>
+        <source>{temperature} outdoors</source>
+        <translation>dehors {temperature}</translation>
+    </message>
+    <message>
+        <source>{house}, time stands still</source>
+        <translation>{house}, le temps est arrêté</translation>
+    </message>
+    <message>
+        <source>in truth {low} at −50 Pa, {high} at +50 Pa</source>
+        <translation>en vérité {low} à −50 Pa, {high} à +50 Pa</translation>
+    </message>
+    <message>
+        <source>{flow}, sealed</source>
+        <translation>{flow}, bouchée</translation>
+    </message>
+    <message>
+        <source>Nothing has happened in this house, and nothing is to come.</source>
+        <translation>Rien n’est arrivé dans cette maison, et rien n’est prévu.</translation>
+    </message>
+    <message>
+        <source>Times are those of the house. What you throw in the tab Faults for later stands here until it happens.</source>
+        <translation>Les temps sont ceux de la maison. Ce que vous lancez sous Pannes pour plus tard figure ici jusque-là.</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Take back: {moment}</source>
+        <translation>Annuler&#xa0;: {moment}</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Chronologie</translation>
+    </message>
+    <message>
+        <source>fan + {time}</source>
+        <translation>ventil. + {time}</translation>
+    </message>
+    <message>
+        <source>at {time}</source>
+        <translation>à {time}</translation>
+    </message>
+    <message>
+        <source>Result and truth</source>
+        <translation>Résultat et vérité</translation>
+    </message>
+    <message>
+        <source>Bar: the interval given. Dot: the value given. Line: the truth.</source>
+        <translation>Barre&#xa0;: l’intervalle donné. Point&#xa0;: la valeur donnée. Trait&#xa0;: la vérité.</translation>
+    </message>
+    <message>
+        <source> of {most}</source>
+        <translation> sur {most}</translation>
+    </message>
+    <message>
+        <source>A simulated house with invented data. Half points for half of what was asked.</source>
+        <translation>Une maison simulée, données inventées. La moitié des points pour la moitié de ce qui était demandé.</translation>
+    </message>
+    <message>
+        <source>Exercise {exercise} in {house}</source>
+        <translation>Exercice {exercise} dans {house}</translation>
+    </message>
+    <message>
+        <source>Job {job}</source>
+        <translation>Dossier {job}</translation>
+    </message>
+    <message>
+        <source>{count} minutes</source>
+        <translation>{count} minutes</translation>
+    </message>
+    <message>
+        <source>Noticed</source>
+        <translation>Remarqué</translation>
+    </message>
+    <message>
+        <source>Missed</source>
+        <translation>Manqué</translation>
+    </message>
+    <message>
+        <source>Wrong steps</source>
+        <translation>Fausses étapes</translation>
+    </message>
+    <message>
+        <source>There is no result to hold against the truth.</source>
+        <translation>Il n’y a pas de résultat à comparer à la vérité.</translation>
+    </message>
+    <message>
+        <source>Given {value} m³/h at 50 Pa ({interval} m³/h), in truth {true} m³/h, {off} %. {direction}.</source>
+        <translation>Donné {value} m³/h à 50 Pa ({interval} m³/h), en vérité {true} m³/h, {off} %. {direction}.</translation>
+    </message>
+    <message>
+        <source>Depressurize and pressurize</source>
+        <translation>Dépression et surpression</translation>
+    </message>
+    <message>
+        <source>Pressurize and depressurize</source>
+        <translation>Surpression et dépression</translation>
+    </message>
+    <message>
+        <source>pressurize and depressurize</source>
+        <translation>surpression et dépression</translation>
+    </message>
+    <message>
+        <source>There is no result.</source>
+        <translation>Il n’y a pas de résultat.</translation>
+    </message>
+    <message>
+        <source>There is no test.</source>
+        <translation>Il n’y a pas d’essai.</translation>
+    </message>
+    <message>
+        <source>{said} m³/h at 50 Pa, in truth {true} m³/h: {off} %, {within} % are allowed.</source>
+        <translation>{said} m³/h à 50 Pa, en vérité {true} m³/h&#xa0;: {off} %, {within} % sont permis.</translation>
+    </message>
+    <message>
+        <source>{low} to {high} m³/h, in truth {true} m³/h.</source>
+        <translation>de {low} à {high} m³/h, en vérité {true} m³/h.</translation>
+    </message>
+    <message>
+        <source>Zero-flow pressure was read before and after the points.</source>
+        <translation>La pression à débit nul a été lue avant et après les points.</translation>
+    </message>
+    <message>
+        <source>No zero-flow pressure was read {when}.</source>
+        <translation>La pression à débit nul n’a pas été lue {when}.</translation>
+    </message>
+    <message>
+        <source>before the points ({direction})</source>
+        <translation>avant les points ({direction})</translation>
+    </message>
+    <message>
+        <source>after the points ({direction})</source>
+        <translation>après les points ({direction})</translation>
+    </message>
+    <message>
+        <source>before the points ({direction}), {more}</source>
+        <translation>avant les points ({direction}), {more}</translation>
+    </message>
+    <message>
+        <source>after the points ({direction}), {more}</source>
+        <translation>après les points ({direction}), {more}</translation>
+    </message>
+    <message>
+        <source>The flow range entered was {entered}, fitted is {fitted}.</source>
+        <translation>La plage saisie était {entered}, celle montée est {fitted}.</translation>
+    </message>
+    <message>
+        <source>{count} points lie outside what the flow range {name} can measure.</source>
+        <translation>{count} points sont hors de ce que la plage {name} peut mesurer.</translation>
+    </message>
+    <message>
+        <source>The flow range {name} was entered and is fitted; every point lies within it.</source>
+        <translation>La plage {name} était saisie et montée&#x202f;; chaque point y est.</translation>
+    </message>
+    <message>
+        <source>Tested: {directions}.</source>
+        <translation>Mesuré&#xa0;: {directions}.</translation>
+    </message>
+    <message>
+        <source>No test in too much wind was given as good.</source>
+        <translation>Aucun essai par trop de vent n’a été donné pour bon.</translation>
+    </message>
+    <message>
+        <source>Tested in {wind} m/s, and said so: “{text}”</source>
+        <translation>Mesuré par {wind} m/s, et l’a dit&#xa0;: «&#xa0;{text}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>A test in {wind} m/s of wind was given as good, without a word about it.</source>
+        <translation>Un essai par {wind} m/s de vent a été donné pour bon, sans un mot à ce sujet.</translation>
+    </message>
+    <message>
+        <source>Nothing was written about it: {event}</source>
+        <translation>Rien n’a été écrit à ce sujet&#xa0;: {event}</translation>
+    </message>
+    <message>
+        <source>Nothing of the kind was written down.</source>
+        <translation>Rien de tel n’a été noté.</translation>
+    </message>
+    <message>
+        <source>No number was written beside “{word}”; right is {value}, give or take {within}.</source>
+        <translation>Aucun nombre n’était écrit près de «&#xa0;{word}&#xa0;»&#x202f;; juste est {value}, à {within} près.</translation>
+    </message>
+    <message>
+        <source>{best} was written, right is {value}, give or take {within}.</source>
+        <translation>{best} était écrit, juste est {value}, à {within} près.</translation>
+    </message>
+    <message>
+        <source>The questions were answered all at once by the test, not each by itself before it.</source>
+        <translation>Les questions ont été répondues d’un coup par l’essai, non chacune avant lui.</translation>
+    </message>
+    <message>
+        <source>Not answered before the fan turned: {names}.</source>
+        <translation>Sans réponse avant que le ventilateur tourne&#xa0;: {names}.</translation>
+    </message>
+    <message>
+        <source>Answered otherwise than it is: {names}.</source>
+        <translation>Répondu autrement que ce n’est&#xa0;: {names}.</translation>
+    </message>
+    <message>
+        <source>Every question was answered before the fan turned, as it is.</source>
+        <translation>Chaque question a eu sa réponse avant que le ventilateur tourne, telle quelle.</translation>
+    </message>
+    <message>
+        <source>{count} minutes, allowed are {allowed}.</source>
+        <translation>{count} minutes, {allowed} sont permises.</translation>
+    </message>
+    <message>
+        <source>The result is made of points from before and after the house changed: it is true of neither.</source>
+        <translation>Le résultat mêle des points d’avant et d’après le changement de la maison&#xa0;: il n’est vrai d’aucun.</translation>
+    </message>
+    <message>
+        <source>A seal came off: {leak}.</source>
+        <translation>Une obturation s’est défaite&#xa0;: {leak}.</translation>
+    </message>
+    <message>
+        <source>A window stood ajar, {wall}.</source>
+        <translation>Une fenêtre était entrouverte, {wall}.</translation>
+    </message>
+    <message>
+        <source>A door stood open, {wall}.</source>
+        <translation>Une porte était ouverte, {wall}.</translation>
+    </message>
+    <message>
+        <source>The flue was open.</source>
+        <translation>Le conduit était ouvert.</translation>
+    </message>
+    <message>
+        <source>The kitchen hood ran.</source>
+        <translation>La hotte tournait.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose had slipped off.</source>
+        <translation>Le tube extérieur s’était défait.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose was kinked.</source>
+        <translation>Le tube extérieur était plié.</translation>
+    </message>
+    <message>
+        <source>There was water in the outdoor hose.</source>
+        <translation>Il y avait de l’eau dans le tube extérieur.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose moved in the wind.</source>
+        <translation>Le tube extérieur bougeait au vent.</translation>
+    </message>
+    <message>
+        <source>The outdoor hose lay in the jet.</source>
+        <translation>Le tube extérieur était dans le jet.</translation>
+    </message>
+    <message>
+        <source>The hoses were swapped.</source>
+        <translation>Les tubes étaient inversés.</translation>
+    </message>
+    <message>
+        <source>The flow range {name} was fitted, unsaid.</source>
+        <translation>La plage {name} était montée, sans le dire.</translation>
+    </message>
+    <message>
+        <source>Something lay before the fan.</source>
+        <translation>Quelque chose gênait le ventilateur.</translation>
+    </message>
+    <message>
+        <source>The fan drive had switched itself off.</source>
+        <translation>La commande du ventilateur s’était coupée.</translation>
+    </message>
+    <message>
+        <source>The gauge repeated its last reading.</source>
+        <translation>Le manomètre répétait sa dernière lecture.</translation>
+    </message>
+    <message>
+        <source>Three readings in ten got lost.</source>
+        <translation>Trois lectures sur dix se perdaient.</translation>
+    </message>
+    <message>
+        <source>The {zone} stood open.</source>
+        <translation>Était ouvert&#xa0;: {zone}.</translation>
+    </message>
+    <message>
+        <source>The leak {leak} became {times} times as large.</source>
+        <translation>La fuite {leak} est devenue {times} fois plus grande.</translation>
     </message>
 </context>
 </TS>

@@ -190,7 +190,6 @@ REFUSALS = (
     mark("usual signer"),
     mark("next number"),
     mark("point"),
-    mark("points"),
     mark("test"),
     mark("name"),
     mark("reason"),

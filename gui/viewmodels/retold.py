@@ -17,6 +17,7 @@ from gui.viewmodels.notes import NOTES
 from gui.viewmodels.parts import PARTS
 from gui.viewmodels.refusals import REFUSALS
 from gui.viewmodels.sentences import SENTENCES
+from gui.viewmodels.sheets import SHEETS
 from gui.viewmodels.wires import WIRES
 from gui.words import Language, say, spoken
 
@@ -92,7 +93,7 @@ def _with_values(language: Language, message: str, found: re.Match[str]) -> str:
 @cache
 def _patterns(*, inside: bool) -> tuple[_Pattern, ...]:
     """Return what finds a sentence with values in it, those with the most fixed letters first."""
-    messages = (*SENTENCES, *NOTES, *WIRES, *REFUSALS, *(PARTS if inside else ()))
+    messages = (*SENTENCES, *NOTES, *WIRES, *REFUSALS, *SHEETS, *(PARTS if inside else ()))
     with_values = sorted((item for item in messages if "{" in item), key=lambda item: -len(_PLACE.sub("", item)))
     return tuple(_pattern(item) for item in with_values)
 

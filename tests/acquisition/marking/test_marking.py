@@ -208,6 +208,10 @@ def test_the_sheet_is_one_page_of_pdf_with_the_truth_on_it_and_the_table_has_a_l
         marking = replace(person.marks(), student="=Ännchen, the “second”")
     content = sheet_pdf(marking)
     assert content == sheet_pdf(marking)
+    told = " ".join(PdfReader(io.BytesIO(sheet_pdf(marking, str.upper, "de"))).pages[0].extract_text().split())
+    assert "RESULT AND TRUTH" in told
+    assert f"{marking.points:g} OF {marking.of:g}" in told
+    assert marking.student in told
     reader = PdfReader(io.BytesIO(content))
     assert len(reader.pages) == 1
     text = reader.pages[0].extract_text()

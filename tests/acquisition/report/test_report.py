@@ -90,14 +90,23 @@ def test_one_direction_is_a_certificate_and_a_technical_page() -> None:
 
 def test_the_certificate_is_the_first_page_and_speaks_plainly() -> None:
     pages = PdfReader(io.BytesIO(report_pdf(content(OUT, IN)))).pages
-    first = " ".join(pages[0].extract_text().split())
+    first, second = (" ".join(page.extract_text().split()) for page in pages)
     assert "By ISO 9972:2015: a fan drew air out of the building and then blew air into the building" in first
     assert "20 pressure differences from 12 to 60 Pa" in first
     assert "of air pass through the leaks of the building: all its air is exchanged 1.69 times an hour" in first
     assert "Results with 95 % intervals" not in first
-    assert "Results with 95 % intervals" in pages[1].extract_text()
-    assert "Checks of the method" in pages[1].extract_text()
-    assert "Page 2 of 2" in pages[1].extract_text()
+    assert "Results with 95 % intervals" in second
+    assert "Checks of the method" in second
+    assert "Page 2 of 2" in second
+
+
+def test_a_number_and_its_unit_stay_on_one_line_and_are_found_as_one() -> None:
+    pages = PdfReader(io.BytesIO(report_pdf(content(OUT, IN)))).pages
+    printed = "\n".join(page.extract_text() for page in pages)
+    parted = re.findall(r"\d(?: |\n)(?:Pa|%|°C|m|m²|m³)(?![\w/])", printed)
+    assert parted == []
+    assert len(re.findall(r"\d\u00a0(?:Pa|%|°C|m|m²|m³)(?!\w)", printed)) > 40
+    assert "floor area 120 m²" in text_of(report_pdf(content(OUT, IN)))
 
 
 @pytest.mark.parametrize(
