@@ -196,6 +196,7 @@ class TestProgress:
     def fan(self, fraction: float, now_ns: int) -> None:
         """Note what the fan is commanded, 0 to 1."""
         if self.current is not None:
+            self.current.data.drive(now_ns, fraction)
             self.recorder.fan(now_ns, fraction)
 
     def open_window(self, kind: WindowKind, now_ns: int, target_pa: float | None) -> None:

@@ -127,11 +127,23 @@ class Series:
 
 
 class RunData:
-    """The readings of one run by role, in the order in which they came."""
+    """The readings of one run by role, in the order in which they came, and what the fan was told."""
 
     def __init__(self) -> None:
         """Start empty."""
         self._series: dict[Role, Series] = {}
+        self._told = Series()
+
+    def drive(self, time_ns: int, fraction: float) -> None:
+        """Add the speed (0 to 1) that the fan is told from a moment on; one that repeats the last changes nothing."""
+        if not len(self._told) or self._told.columns[1][-1] != fraction:
+            self._told.append(time_ns, fraction, usable=True)
+
+    def speed(self, instants_ns: NDArray[np.int64], late_ns: int = 0) -> NDArray[np.float64]:
+        """Return what the fan was told `late_ns` before some instants (n,), 0 before the first time."""
+        times_ns, fractions, _ = self._told.columns
+        at = np.searchsorted(times_ns, instants_ns - late_ns, side="right")
+        return np.concatenate([[0.0], fractions])[at]
 
     def append(self, reading: Reading, role: Role) -> None:
         """Add a reading. One that is over range or no number is kept and never averaged."""
@@ -169,6 +181,7 @@ class RunData:
         """Add the readings of another record, their stamps `shift_ns` later."""
         for role in later.roles:
             self._series.setdefault(role, Series()).extend(later.series(role), shift_ns)
+        self._told.extend(later._told, shift_ns)
 
     def series(self, role: Role) -> Series:
         """Return the readings of a role that has some."""

@@ -195,7 +195,10 @@ def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecor
     # The newest judgement of each window holds.
     reasons = {strike.window_id: strike.reason if strike.struck else None for strike in strikes}
     windows = tuple(replace(item, struck_reason=reasons.get(item.id)) for item in _windows(db, run.id))
-    return LoadedRun(run, data, windows, tuple(_fan(db, run.id)), tuple(_changes(db, run.id)))
+    fan = tuple(_fan(db, run.id))
+    for told in fan:
+        data.drive(told.t_ns, told.fraction)
+    return LoadedRun(run, data, windows, fan, tuple(_changes(db, run.id)))
 
 
 def _windows(db: sqlite3.Connection, run_id: int) -> Iterator[WindowRecord]:

@@ -16,17 +16,19 @@ from acquisition.sealing.zeros import ReadZero, crossing_m3_h, read_zero, zero_w
 from acquisition.series import RunData, WindowRecord
 from analysis.air import moist_air_density
 from analysis.records import Air, Building, Direction
-from analysis.sealing.change import Change, change_at
+from analysis.sealing.change import Change, Record, change_at, change_in
+from analysis.sealing.learnt import Learnt, learnt_from
 from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled_trace, through_leaks
 from analysis.sealing.unrest import Unrest, unrest_of
 from analysis.sealing.watch import Step, steps_in
-from analysis.sealing.windanswer import WindAnswer, calmed_crosswise, wind_answer
 from analysis.sealing.zeroage import joined, put_right
-from drivers.clock import NS_PER_S
+from drivers.clock import NS_PER_S, seconds
 
 Floats = NDArray[np.float64]
 Span = tuple[float, float]
 
+FAN_LATE_NS = seconds(1.4)
+"""How late a fan follows what it is told, on the whole: it calms the wind a little less where that is not so."""
 PIECE_S = 10
 """Over which the temperature of the air in the fan is taken as one."""
 STEADY_S, STEADY_SHARE = 20, 0.1
@@ -60,6 +62,8 @@ class HeldLook:
     unrest: Unrest | None
     steps: tuple[Step, ...]
     sealed: tuple[SealedLook, ...]
+    keen: Unrest | None
+    """The unrest by which it is told whether something changed."""
 
 
 def held_look(
@@ -93,22 +97,25 @@ def held_look(
         if held is not None:
             times_ns, taps_pa = times_ns[held], taps_pa[held]
             flow = leak_flow(direction, air, data, times_ns, fitted, building, exponent)
-            trace = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling)
+            speed = fan_speed(data, times_ns, fitted)
+            trace = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, levelling, speed)
             if raw is not None:
                 breaks.append((raw.end_s, trace.start_s))
             raw = trace if raw is None else joined(raw, trace)
     if raw is None:
         return None
-    answer, unrest, steps = understood(raw, levelling, seal_spans(marks))
-    steps = without_breaks(steps, breaks)
-    trace = answer.calmed(raw)
+    found = understood(raw, levelling, seal_spans(marks))
+    steps = without_breaks(found.steps, breaks)
+    records = found.records(raw)
+    trace = records[0].trace if records else raw
     mean_m3_h = float(np.nanmean(trace.flow_m3_h))
     known = [read_zero(data, item, air, building) for item in read]
 
     def further(start_s: float, end_s: float) -> float:
         return crossing_m3_h(known, start_s, end_s, mean_m3_h, levelling, held_pa)
 
-    return HeldLook(levelling, trace, unrest, steps, sealed_looks(trace, unrest, marks, steps, further))
+    sealed = sealed_looks(records, trace.end_s, marks, steps, further)
+    return HeldLook(levelling, trace, found.unrest, steps, sealed, records[-1].unrest if records else None)
 
 
 def _held_in(times_ns: NDArray[np.int64], induced_pa: Floats, held_pa: float) -> slice | None:
@@ -143,25 +150,46 @@ def leak_flow(
     return flow
 
 
-def understood(
-    raw: Trace, levelling: Levelling, seals: Sequence[Span] = ()
-) -> tuple[WindAnswer, Unrest | None, tuple[Step, ...]]:
+def fan_speed(data: RunData, times_ns: NDArray[np.int64], fitted: Fitted) -> Floats | None:
+    """Return the speed of the fan at each stamp (n,) by what it was told; None where it follows no single curve."""
+    if len(fitted.ranges) > 1 or fitted.changes:
+        return None
+    speed = data.speed(times_ns, FAN_LATE_NS)
+    return speed if bool(np.any(speed > 0.0)) else None
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """What a held record teaches: `learnt` as in `learnt_from`, `unrest` of the plain one, and the steps in it."""
+
+    learnt: tuple[Learnt, ...]
+    unrest: Unrest | None
+    steps: tuple[Step, ...]
+
+    def records(self, raw: Trace) -> tuple[Record, ...]:
+        """Return the record with what was learnt taken off, the plain one first; empty where nothing is known."""
+        if self.learnt:
+            return tuple(item.record(raw) for item in self.learnt)
+        return () if self.unrest is None else (Record(raw, self.unrest),)
+
+
+def understood(raw: Trace, levelling: Levelling, seals: Sequence[Span] = ()) -> Understood:
     """Return how the flow answers to the wind, what unrest is left then, and the steps.
 
     Quiet is what lies between the steps, and outside of the spans in which somebody sealed.
     """
-    steps: tuple[Step, ...] = ()
-    answer, unrest = WindAnswer(), unrest_of([raw], mostly=True)
+    found = Understood((), unrest_of([raw], mostly=True), ())
     for _ in range(ROUNDS):
-        if unrest is None:
+        records = found.records(raw)
+        if not records:
             break
-        steps = steps_in(answer.calmed(raw), unrest)
+        steps = steps_in(records[-1].trace, records[-1].unrest)
         quiet = _between(raw, [*((step.at_s, step.at_s) for step in steps), *seals])
-        learnt = unrest_of(calmed_crosswise(quiet, levelling))
-        if learnt is None:
-            break
-        answer, unrest = wind_answer(quiet, levelling), learnt
-    return answer, unrest, steps
+        learnt = learnt_from(quiet, levelling)
+        if not learnt:
+            return Understood(found.learnt, found.unrest, steps)
+        found = Understood(learnt, learnt[0].unrest, steps)
+    return found
 
 
 def without_breaks(steps: Sequence[Step], breaks: Sequence[tuple[float, float]]) -> tuple[Step, ...]:
@@ -199,8 +227,8 @@ def seal_spans(marks: Sequence[SealingMark]) -> list[Span]:
 
 
 def sealed_looks(
-    trace: Trace,
-    unrest: Unrest | None,
+    records: Sequence[Record],
+    end_s: float,
     marks: Sequence[SealingMark],
     steps: Sequence[Step] = (),
     further: Callable[[float, float], float] = lambda start_s, end_s: 0.0,
@@ -223,20 +251,27 @@ def sealed_looks(
             # What the next seal does is not this one's.
             next_s = [other for other in later if other > at_s]
             next_s += [step.at_s - 1.0 for step in steps if step.at_s > at_s + OWN_STEP_S]
-            until_s = min(next_s, default=trace.end_s)
+            until_s = min(next_s, default=end_s)
             over_s = [item.done_s for item in looks]
             over_s += [step.at_s + BESIDE_S for step in steps if step.at_s + BESIDE_S < begun_s]
-            change = None
-            if unrest is not None:
-                change = change_at(
-                    trace,
-                    at_s,
-                    unrest,
-                    started_s=begun_s,
-                    now_s=min(until_s, trace.end_s),
-                    not_before_s=max(over_s, default=-math.inf),
-                    further_m3_h=further(begun_s, at_s),
-                )
+            look = _at_seal(begun_s, at_s, min(until_s, end_s), max(over_s, default=-math.inf), further(begun_s, at_s))
+            change = change_in(records, look) if records else None
             looks.append(SealedLook(mark, begun_s, at_s, change))
             started_s = None
     return tuple(looks)
+
+
+def _at_seal(
+    begun_s: float, done_s: float, now_s: float, not_before_s: float, further_m3_h: float
+) -> Callable[[Record], Change | None]:
+    """Return how any record is asked what a seal brought."""
+    return lambda record: change_at(
+        record.trace,
+        done_s,
+        record.unrest,
+        started_s=begun_s,
+        now_s=now_s,
+        not_before_s=not_before_s,
+        further_m3_h=further_m3_h,
+        doubts=record.doubts,
+    )

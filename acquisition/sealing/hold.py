@@ -16,7 +16,16 @@ from acquisition.job.leaks import SealingMark, SealingMarkKind
 from acquisition.plan import TestPlan
 from acquisition.progress import RunInProgress
 from acquisition.rig import RigSpec
-from acquisition.sealing.held import SealedLook, leak_flow, seal_spans, sealed_looks, understood, without_breaks
+from acquisition.sealing.held import (
+    SealedLook,
+    Understood,
+    fan_speed,
+    leak_flow,
+    seal_spans,
+    sealed_looks,
+    understood,
+    without_breaks,
+)
 from acquisition.sealing.zeros import (
     NEWEST_AIR_S,
     ReadZero,
@@ -35,13 +44,14 @@ from analysis.sealing.change import (
     LONGEST_AFTER_S,
     TOO_WINDY_SHARE,
     Change,
+    Record,
+    change_in,
     judged,
     smallest_m3_h,
 )
 from analysis.sealing.levelled import Levelling, Trace, levelled_trace
 from analysis.sealing.unrest import SHORTEST_S, Unrest, Windows
 from analysis.sealing.watch import Step, StepKind
-from analysis.sealing.windanswer import WindAnswer
 from analysis.sealing.zeroage import ZeroAge, joined, put_right
 from analysis.student import COVERAGE
 from drivers.clock import NS_PER_S
@@ -105,11 +115,21 @@ class HoldWatch:
     """Follows one stretch in which one pressure is held in one direction."""
 
     def __init__(
-        self, run: RunInProgress, target_pa: float, began_ns: int, plan: TestPlan, rig: RigSpec, exponent: float
+        self,
+        run: RunInProgress,
+        target_pa: float,
+        began_ns: int,
+        plan: TestPlan,
+        rig: RigSpec,
+        exponent: tuple[float, float],
     ) -> None:
-        """Begin at a stamp of the run's clock; the zero-flow pressure of the run has been read by then."""
+        """Begin at a stamp of the run's clock; the zero-flow pressure of the run has been read by then.
+
+        `exponent` comes with how far it may be off (95 %).
+        """
         self._run = run
         self._plan = plan
+        self._rig = rig
         self._fitted = rig.fitted_ranges
         self._next_ns = began_ns
         self._began_ns = began_ns
@@ -121,15 +141,15 @@ class HoldWatch:
             run.direction,
             self._zeros[-1].mean_pa,
             building.volume_m3,
-            exponent,
+            exponent[0],
             pressure_of(plan.air, building),
             USUAL_REFERENCE_PA if self.held_pa >= LOWEST_LEVELLED_PA else self.held_pa,
+            exponent[1],
         )
         taps = len(taps_read(run.data))
         self._raw = Trace(float(began_ns // NS_PER_S), np.zeros(0), np.zeros((0, taps)))
         self._settled: dict[SealingMark, SealedLook] = {}
-        self._answer = WindAnswer()
-        self._unrest: Unrest | None = None
+        self._understood = Understood((), None, ())
         self._steps: tuple[Step, ...] = ()
         self._learnt_s = -math.inf
         self._age = ZeroAge()
@@ -164,12 +184,13 @@ class HoldWatch:
     def look(self, marks: Sequence[SealingMark], since: SealingMark | None = None) -> HoldLook:
         """Return what is to be said now; `since` is the mark from which the change is counted, None: the beginning."""
         self._take()
-        if self._unrest is None or self._raw.end_s - self._learnt_s >= LEARNT_EVERY_S:
+        if self._understood.unrest is None or self._raw.end_s - self._learnt_s >= LEARNT_EVERY_S:
             self._learn(marks)
-        unrest, steps = self._unrest, self._steps
-        trace = self._answer.calmed(self._raw)
+        unrest, steps = self._understood.unrest, self._steps
+        records = self._understood.records(self._raw)
+        trace = records[0].trace if records else self._raw
         self._age = replace(self._age, seconds=max(trace.end_s - self._zeros[-1].end_s, 0.0))
-        sealed = self._sealed(trace, unrest, marks, steps)
+        sealed = self._sealed(records, marks, steps)
         since_s = self._since_s(since, sealed, marks)
         return HoldLook(
             levelling=self._levelling,
@@ -177,16 +198,24 @@ class HoldWatch:
             trace=trace,
             unrest=unrest,
             now_m3_h=None if unrest is None else newest(trace, unrest, self._unsure(unrest)),
-            since=None
-            if unrest is None
-            else change_since(trace, unrest, since_s, [look.done_s for look in sealed], self._unsure(unrest, since_s)),
+            since=self._since(records, since_s, [look.done_s for look in sealed]),
             since_s=since_s,
-            smallest_m3_h=None if unrest is None else smallest_m3_h(unrest),
+            smallest_m3_h=smallest_m3_h(records[-1].unrest) if records else None,
             steps=steps,
             sealed=sealed,
             levels=() if unrest is None else levels_of(trace, unrest, steps, sealed),
             final=tuple(self._settled.values()),
             zero=self._age,
+        )
+
+    def _since(self, records: Sequence[Record], since_s: float, done_s: Sequence[float]) -> Change | None:
+        """Return the change since a moment; over a long time the fan's part has no say, since drives drift."""
+        if not records:
+            return None
+        unsure = self._unsure(records[0].unrest, since_s)
+        usable = records if self._raw.end_s - since_s < FARTHEST_S else records[:1]
+        return change_in(
+            usable, lambda item: change_since(item.trace, item.unrest, since_s, done_s, unsure, item.doubts.share)
         )
 
     def _unsure(self, unrest: Unrest, since_s: float | None = None) -> float:
@@ -200,8 +229,8 @@ class HoldWatch:
     def _learn(self, marks: Sequence[SealingMark]) -> None:
         """Learn the wind and the steps from the record as it is now."""
         recent = self._raw.span(self._raw.end_s - JUDGED_S, self._raw.end_s)
-        self._answer, self._unrest, found = understood(recent, self._levelling, seal_spans(marks))
-        steps = without_breaks(found, self._breaks)
+        self._understood = understood(recent, self._levelling, seal_spans(marks))
+        steps = without_breaks(self._understood.steps, self._breaks)
         # Where the record that is judged begins in the middle of the trace, its first minute was judged before.
         known_s = recent.start_s + BEFORE_MARK_S if recent.start_s > self._raw.start_s else self._raw.start_s
         older = [step for step in self._steps if step.at_s < known_s]
@@ -209,7 +238,8 @@ class HoldWatch:
         self._learnt_s = self._raw.end_s
         air, building, end_ns = self._plan.air, self._plan.building, round(self._raw.end_s * NS_PER_S)
         stack_pa = stack_in(self._run.data, air, building, end_ns - round(NEWEST_AIR_S * NS_PER_S), end_ns)
-        self._age = age_of(self._zeros[-1], stack_pa, self._answer.calmed(self._raw), self._levelling)
+        records = self._understood.records(self._raw)
+        self._age = age_of(self._zeros[-1], stack_pa, records[0].trace if records else self._raw, self._levelling)
 
     def _take(self) -> None:
         """Bring the readings since the last look into the trace, the last seconds of it once more."""
@@ -222,7 +252,8 @@ class HoldWatch:
             self._run.direction, self._plan.air, data, times_ns, self._fitted, self._plan.building,
             self._levelling.exponent,
         )  # fmt: skip
-        newer = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, self._levelling)
+        speed = fan_speed(data, times_ns, self._run.fitted(self._rig))
+        newer = levelled_trace(np.asarray(times_ns / NS_PER_S, np.float64), taps_pa, flow, self._levelling, speed)
         # The first second of a piece is not whole, and its change of pressure knows nothing of what came before.
         keep_s = newer.start_s if from_ns == self._from_ns else newer.start_s + AGAIN_S / 2
         newer = newer.span(keep_s, math.floor(times_ns[-1] / NS_PER_S))
@@ -230,23 +261,24 @@ class HoldWatch:
         self._next_ns = int(times_ns[-1])
 
     def _sealed(
-        self, trace: Trace, unrest: Unrest | None, marks: Sequence[SealingMark], steps: Sequence[Step]
+        self, records: Sequence[Record], marks: Sequence[SealingMark], steps: Sequence[Step]
     ) -> tuple[SealedLook, ...]:
         """Return the seals of this stretch; what was learnt of one for good stays as it was told then."""
         here = [mark for mark in marks if mark.t_ns >= self._began_ns]
         self._settled = {mark: look for mark, look in self._settled.items() if mark in here}
 
         def further(start_s: float, end_s: float) -> float:
-            flow = 0.0 if unrest is None else unrest.mean_m3_h
+            flow = records[0].unrest.mean_m3_h if records else 0.0
             return crossing_m3_h(self._zeros, start_s, end_s, flow, self._levelling, self.held_pa)
 
-        looks = sealed_looks(trace, unrest, here, steps, further)
+        end_s = self._raw.end_s
+        looks = sealed_looks(records, end_s, here, steps, further)
         starts = [mark.t_ns / NS_PER_S for mark in here if mark.kind is SealingMarkKind.STARTS]
         for look in looks:
-            over = trace.end_s >= look.done_s + LONGEST_AFTER_S or any(
-                at_s > look.done_s and trace.end_s >= at_s for at_s in starts
+            over = end_s >= look.done_s + LONGEST_AFTER_S or any(
+                at_s > look.done_s and end_s >= at_s for at_s in starts
             )
-            if over and look.mark not in self._settled and unrest is not None:
+            if over and look.mark not in self._settled and records:
                 self._settled[look.mark] = look
         return tuple(self._settled.get(look.mark, look) for look in looks)
 
@@ -270,7 +302,12 @@ def newest(trace: Trace, unrest: Unrest, further_m3_h: float = 0.0) -> Estimate 
 
 
 def change_since(
-    trace: Trace, unrest: Unrest, since_s: float, done_s: Sequence[float] = (), further_m3_h: float = 0.0
+    trace: Trace,
+    unrest: Unrest,
+    since_s: float,
+    done_s: Sequence[float] = (),
+    further_m3_h: float = 0.0,
+    unsure_share: float = 0.0,
 ) -> Change | None:
     """Return the change from the minute before a moment to the last half minute, None where one of them is empty.
 
@@ -283,7 +320,8 @@ def change_since(
         return None
     gap = min(max(round(trace.end_s - AFTER_S - since_s), 0), FARTHEST_S)
     windows = Windows(len(before), len(after), gap)
-    return judged(float(before.mean()), float(after.mean()), windows, unrest, COVERAGE, further_m3_h)
+    means = float(before.mean()), float(after.mean())
+    return judged(*means, windows, unrest, COVERAGE, further_m3_h, unsure_share)
 
 
 def levels_of(trace: Trace, unrest: Unrest, steps: Sequence[Step], sealed: Sequence[SealedLook]) -> tuple[Level, ...]:

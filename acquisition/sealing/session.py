@@ -20,12 +20,14 @@ from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from acquisition.snapshot import Snapshot
 from analysis.errors import InvalidInput
 from analysis.sealing.change import AFTER_S, Sureness
-from analysis.sealing.levelled import USUAL_EXPONENT
+from analysis.sealing.levelled import USUAL_EXPONENT, USUAL_UNSURE
 from drivers.clock import Clock
 
 COUNTED_FROM = "counted from here"
 """Text of the note from which on the change is counted."""
 UNKNOWN_PART = "other"
+LEAST_UNSURE = 0.02
+"""No exponent of a house is known better than this (our choice): sealing changes it too."""
 
 
 class HoldSession:
@@ -36,7 +38,7 @@ class HoldSession:
         self._job = job
         self._engine = engine
         self._clock = clock
-        self._exponent = last_exponent(job)
+        self._exponent = last_exponents(job)
         self._since_utc = clock.utc()
         self._watch: HoldWatch | None = None
         self._stored: dict[SealingMark, Drop] = {}
@@ -225,10 +227,17 @@ def withdraw(register: LeakRegister, number: int, clock: Clock) -> None:
 
 def last_exponent(job: Job) -> float:
     """Return the flow exponent of the last test of a job that has a result, a usual one without."""
+    return last_exponents(job)[0]
+
+
+def last_exponents(job: Job) -> tuple[float, float]:
+    """Return the exponent of the last test of a job that has a result, and how far it may be off (95 %)."""
     for record in reversed(job.tests()):
         if record.result_json:
             runs = json.loads(record.result_json).get("runs", ())
-            values = [float(run["n"]["value"]) for run in runs if run.get("n")]
-            if values:
-                return min(max(sum(values) / len(values), 0.5), 1.0)
-    return USUAL_EXPONENT
+            found = [run["n"] for run in runs if run.get("n")]
+            if found:
+                value = sum(float(item["value"]) for item in found) / len(found)
+                half = max(float(item["high"]) - float(item["low"]) for item in found) / 2.0
+                return min(max(value, 0.5), 1.0), min(max(half, LEAST_UNSURE), USUAL_UNSURE)
+    return USUAL_EXPONENT, USUAL_UNSURE

@@ -98,10 +98,10 @@ def _row(
 
 
 def _least(look: HeldLook, display: Display) -> str:
-    if look.unrest is None:
+    if look.keen is None:
         return "The pressure was held for less than a quiet minute: no change can be told yet."
-    least = smallest_m3_h(look.unrest)
+    least = smallest_m3_h(look.keen)
     text = format_value(least, Quantity.FLOW, display, 1)
-    share = 100.0 * least / look.unrest.mean_m3_h
+    share = 100.0 * least / look.keen.mean_m3_h
     unit = unit_symbol(Quantity.FLOW, display)
     return f"The least change that is told in 30 s in this wind: {text} {unit}, {share:.1f} %."

@@ -24,10 +24,18 @@ Floats = NDArray[np.float64]
 
 USUAL_EXPONENT = 0.65
 """Mean of many houses (Sherman and Dickerhoff 1998, from memory); serves until a test has measured the house's own."""
+USUAL_UNSURE = 0.16
+"""How far the exponent of a house may lie from the usual one (95 %): twice its spread over houses (from memory)."""
 STORAGE_EXPONENT = 1.2
 """Between slow (1.0) and fast (1.4) compression, as for the points of a test."""
 NEAR_SHARE = 0.5
 """Readings further from the held pressure than this share of it are not levelled: the line was not measured there."""
+FAN_SLOPE, FAN_SLOPE_UNSURE = -0.3, 0.4
+"""Change of ln(flow) of a fan of kept speed for one of ln(pressure), and how far off that may be (our choice).
+
+For `p = s**2 p0 - k q**2` it is `-p/(2 (s**2 p0 - p))`: -0.25 where the fan could do three times the pressure, -1 where
+one and a half times.
+"""
 SLOPE_S = 9
 """Seconds over which the change of pressure is taken; about the time constant of the tightest houses."""
 _SECONDS_PER_HOUR = 3600.0
@@ -37,8 +45,8 @@ _SECONDS_PER_HOUR = 3600.0
 class Levelling:
     """What brings readings to the reference pressure.
 
-    `zero_pa` is the zero-flow pressure. `volume_m3` None leaves the storage in. Raises `InvalidInput` for what cannot
-    be.
+    `zero_pa` is the zero-flow pressure. `volume_m3` None leaves the storage in. `exponent_unsure` is how far the
+    exponent may be off (95 %). Raises `InvalidInput` for what cannot be.
     """
 
     direction: Direction
@@ -47,6 +55,7 @@ class Levelling:
     exponent: float = USUAL_EXPONENT
     barometric_pa: float = 101_325.0
     reference_pa: float = 50.0
+    exponent_unsure: float = USUAL_UNSURE
 
     def __post_init__(self) -> None:
         """Check every number."""
@@ -69,11 +78,15 @@ class Trace:
     """Flow at the reference pressure (m3/h), one mean each second from `start_s` on; NaN where there is none.
 
     `apart_pa` (count, taps) is how far each outdoor tap stood from the mean of all: what the wind did at the walls.
+    `held_pa` (count,) is the induced pressure, `fan_pa` (count,) what the fan felt besides it (`fan_apart_pa`), None
+    where that is not known.
     """
 
     start_s: float
     flow_m3_h: Floats
     apart_pa: Floats
+    held_pa: Floats | None = None
+    fan_pa: Floats | None = None
 
     @property
     def end_s(self) -> float:
@@ -84,7 +97,8 @@ class Trace:
         """Return the seconds that lie wholly in a span."""
         first = min(max(math.ceil(start_s - self.start_s - 1e-9), 0), len(self.flow_m3_h))
         last = max(math.floor(end_s - self.start_s + 1e-9), first)
-        return Trace(self.start_s + first, self.flow_m3_h[first:last], self.apart_pa[first:last])
+        held, fan = (None if item is None else item[first:last] for item in (self.held_pa, self.fan_pa))
+        return Trace(self.start_s + first, self.flow_m3_h[first:last], self.apart_pa[first:last], held, fan)
 
     def between(self, start_s: float, end_s: float) -> Floats:
         """Return the flows (count,) of a span, without the seconds that hold nothing."""
@@ -92,14 +106,18 @@ class Trace:
         return np.asarray(values[np.isfinite(values)])
 
 
-def levelled_trace(times_s: Floats, taps_pa: Floats, flow_m3_h: Floats, levelling: Levelling) -> Trace:
+def levelled_trace(
+    times_s: Floats, taps_pa: Floats, flow_m3_h: Floats, levelling: Levelling, speed: Floats | None = None
+) -> Trace:
     """Return the trace of readings taken at one moment each, times rising.
 
     `times_s` and `flow_m3_h` (`through_leaks`) are (count,), `taps_pa` is the envelope pressure at each outdoor tap
-    (count, taps). The change of pressure is taken over several seconds: over a short while it is noise and gusts.
+    (count, taps), `speed` (count,) that of the fan, 0 to 1, where it is known. The change of pressure is taken over
+    several seconds: over a short while it is noise and gusts.
     """
     if not len(times_s):
-        return Trace(0.0, np.zeros(0), np.zeros((0, taps_pa.shape[1])))
+        nothing = np.zeros(0)
+        return Trace(0.0, nothing, np.zeros((0, taps_pa.shape[1])), nothing, None if speed is None else nothing)
     start_s = math.floor(float(times_s[0]))
     second = np.floor(times_s).astype(np.int64) - start_s
     taps = np.stack([_means(second, column) for column in taps_pa.T], axis=1)
@@ -111,7 +129,22 @@ def levelled_trace(times_s: Floats, taps_pa: Floats, flow_m3_h: Floats, levellin
     stored = levelling.storage_m3_h_per_pa_s * _slope(pressure)
     leaking = flow - levelling.direction.sign * stored
     at_reference = leaking * np.where(near, ratio, np.nan) ** -levelling.exponent
-    return Trace(float(start_s), np.asarray(at_reference, np.float64), np.asarray(taps - pressure[:, None]))
+    fan = None if speed is None else fan_apart_pa(flow, held_pa, _means(second, speed), levelling.reference_pa)
+    apart, held = np.asarray(taps - pressure[:, None]), np.where(near, held_pa, np.nan)
+    return Trace(float(start_s), np.asarray(at_reference, np.float64), apart, np.asarray(held, np.float64), fan)
+
+
+def fan_apart_pa(flow_m3_h: Floats, held_pa: Floats, speed: Floats, reference_pa: float) -> Floats:
+    """Return how far the pressure that the fan works against stands from the induced pressure, but for a constant.
+
+    By the fan laws (textbook of fans) flow over speed is a function of pressure over the square of the speed, whatever
+    leaks: a seal moves along that curve, what the wind does at the fan or at the outdoor tap moves off it. So the fan
+    is one more tap. All are (count,); NaN where the fan stands or blows back.
+    """
+    runs = (speed > 0.0) & (flow_m3_h > 0.0) & (held_pa > 0.0)
+    flow, held, turns = (np.where(runs, item, np.nan) for item in (flow_m3_h, held_pa, speed))
+    off = np.log(flow / turns) - FAN_SLOPE * np.log(held / reference_pa / turns**2)
+    return np.asarray(off * reference_pa / FAN_SLOPE, np.float64)
 
 
 def _slope(pressure: Floats) -> Floats:

@@ -12,7 +12,7 @@ from enum import StrEnum
 
 import numpy as np
 
-from analysis.sealing.levelled import Levelling, Trace, differences
+from analysis.sealing.levelled import Floats, Levelling, Trace, differences
 from analysis.sealing.unrest import MEDIAN_OF_SQUARES
 
 GRAVITY_M_S2 = 9.81
@@ -104,10 +104,20 @@ def put_right(
 def joined(older: Trace, newer: Trace) -> Trace:
     """Return two traces as one, with nothing in the seconds between them; the newer one counts where both have some."""
     older = older.span(older.start_s, newer.start_s)
-    gap = round(newer.start_s - older.end_s) if len(older.flow_m3_h) else 0
-    taps = newer.apart_pa.shape[1]
+    if not len(older.flow_m3_h):
+        return newer
+    gap = round(newer.start_s - older.end_s)
+
+    def laid(first: Floats, last: Floats) -> Floats:
+        return np.concatenate([first, np.full((gap, *last.shape[1:]), np.nan), last])
+
+    def known(first: Floats | None, last: Floats | None) -> Floats | None:
+        return None if first is None or last is None else laid(first, last)
+
     return Trace(
-        older.start_s if len(older.flow_m3_h) else newer.start_s,
-        np.concatenate([older.flow_m3_h, np.full(gap, np.nan), newer.flow_m3_h]),
-        np.concatenate([older.apart_pa, np.full((gap, taps), np.nan), newer.apart_pa]),
+        older.start_s,
+        laid(older.flow_m3_h, newer.flow_m3_h),
+        laid(older.apart_pa, newer.apart_pa),
+        known(older.held_pa, newer.held_pa),
+        known(older.fan_pa, newer.fan_pa),
     )

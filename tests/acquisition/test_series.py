@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from acquisition.rig import Role
 from acquisition.series import RunData
+from drivers.clock import NS_PER_S
 from drivers.reading import Quality, Reading
 
 
@@ -70,3 +71,14 @@ def test_a_reading_that_came_late_is_in_the_slice_of_its_time() -> None:
     ordered.extend(later)
     assert data.slice(Role.ENVELOPE, 15, 35)[1].tolist() == [30.0, 20.0]
     assert ordered.slice(Role.ENVELOPE, 0, 40)[1].tolist() == [35.0]
+
+
+def test_what_the_fan_is_told_holds_until_it_is_told_otherwise() -> None:
+    data, later = RunData(), RunData()
+    for at_s, fraction in ((1, 0.4), (2, 0.4), (3, 0.5)):
+        data.drive(at_s * NS_PER_S, fraction)
+    later.drive(0, 0.0)
+    data.extend(later, 5 * NS_PER_S)
+    instants = np.array([0.5, 1.0, 2.5, 3.0, 4.9, 5.0]) * NS_PER_S
+    assert data.speed(instants.astype(np.int64)).tolist() == [0.0, 0.4, 0.4, 0.5, 0.5, 0.0]
+    assert data.speed(instants.astype(np.int64), NS_PER_S).tolist() == [0.0, 0.0, 0.4, 0.4, 0.5, 0.5]
