@@ -123,6 +123,10 @@ def demonstrate() -> int:
     return status or pictures
 
 
+SIDE_BY_SIDE = ("-n", str(min(max(os.cpu_count() or 2, 2), 4)), "--dist", "loadfile")
+"""How many tests run at once: those that look at real time want a core of their own."""
+
+
 def check() -> int:
     """Run every check, and every test but the long walks; what pytest says comes last."""
     set_up(tests=True, screen=False)
@@ -131,7 +135,7 @@ def check() -> int:
         "Format (ruff format)": [str(PYTHON), "-m", "ruff", "format", "--check", "."],
         "Types (mypy)": [str(PYTHON), "-m", "mypy"],
         "Import rules (lint-imports)": [str(SCRIPTS / "lint-imports")],
-        "Tests (pytest)": [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile", "-m", "not walk"],
+        "Tests (pytest)": [str(PYTHON), "-m", "pytest", "-q", *SIDE_BY_SIDE, "-m", "not walk"],
     }
     failed = []
     for title, command in steps.items():
@@ -146,7 +150,7 @@ def check() -> int:
 def walks() -> int:
     """Run the tests that walk through a whole job or class; they take minutes."""
     set_up(tests=True, screen=False)
-    command = [str(PYTHON), "-m", "pytest", "-q", "-n", "2", "--dist", "loadfile", "-m", "walk"]
+    command = [str(PYTHON), "-m", "pytest", "-q", *SIDE_BY_SIDE, "-m", "walk"]
     return subprocess.call(command, cwd=ROOT, env=headless())
 
 
