@@ -148,7 +148,7 @@ class TestProgress:
             self.runs[len(self.recorder.earlier) - 1] = recorded_run(moved_to(earlier, record), self.plan, self.spec)
         else:
             self.recorder.begin_run(direction, self.plan.air, now_ns, utc)
-            self.runs.append(RunInProgress(direction, utc))
+            self.runs.append(RunInProgress(direction, utc, self.recorder.data))
         self._recording = True
 
     def keep_fitted(self, spec: RigSpec, now_ns: int) -> None:
@@ -189,15 +189,17 @@ class TestProgress:
         run = self.current
         if run is None or not batch:
             return
-        for role, reading in batch:
-            run.data.append(reading, role)
         self.recorder.readings(batch)
+        if run.data is not self.recorder.data:  # one that goes on with an earlier run holds the readings of both
+            for role, reading in batch:
+                run.data.append(reading, role)
 
     def fan(self, fraction: float, now_ns: int) -> None:
         """Note what the fan is commanded, 0 to 1."""
-        if self.current is not None:
-            self.current.data.drive(now_ns, fraction)
+        run = self.current
+        if run is not None:
             self.recorder.fan(now_ns, fraction)
+            run.data.drive(now_ns, fraction)
 
     def open_window(self, kind: WindowKind, now_ns: int, target_pa: float | None) -> None:
         """Show that averaging has begun."""

@@ -134,10 +134,17 @@ class RunData:
         self._series: dict[Role, Series] = {}
         self._told = Series()
 
-    def drive(self, time_ns: int, fraction: float) -> None:
-        """Add the speed (0 to 1) that the fan is told from a moment on; one that repeats the last changes nothing."""
-        if not len(self._told) or self._told.columns[1][-1] != fraction:
-            self._told.append(time_ns, fraction, usable=True)
+    def drive(self, time_ns: int, fraction: float) -> bool:
+        """Add the speed (0 to 1) that the fan is told from a moment on; false where it repeats the last."""
+        if len(self._told) and self._told.columns[1][-1] == fraction:
+            return False
+        self._told.append(time_ns, fraction, usable=True)
+        return True
+
+    @property
+    def told(self) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+        """When the fan was told another speed, and which (n,)."""
+        return self._told.columns[:2]
 
     def speed(self, instants_ns: NDArray[np.int64], late_ns: int = 0) -> NDArray[np.float64]:
         """Return what the fan was told `late_ns` before some instants (n,), 0 before the first time."""

@@ -42,14 +42,19 @@ class _OpenRun:
         self.data = RunData()
         self.digest = RunDigest()
         self.windows: list[WindowRecord] = []
-        self.fan: list[FanRecord] = []
         self.changes: list[RangeChange] = []
         self.series: dict[tuple[Role, str], int] = {}
         self.ended = False
 
     def loaded(self) -> LoadedRun:
         """Return the run as it would come out of the file."""
-        return LoadedRun(self.record, self.data, tuple(self.windows), tuple(self.fan), tuple(self.changes))
+        return LoadedRun(self.record, self.data, tuple(self.windows), self.fan, tuple(self.changes))
+
+    @property
+    def fan(self) -> tuple[FanRecord, ...]:
+        """What the fan was told."""
+        times_ns, fractions = self.data.told
+        return tuple(map(FanRecord, times_ns.tolist(), fractions.tolist()))
 
 
 class Recorder:
@@ -95,6 +100,13 @@ class Recorder:
         return tuple(self._earlier)
 
     @property
+    def data(self) -> RunData:
+        """The readings of the run in hand, kept once for everybody."""
+        if self._open is None:
+            raise self._misuse("show readings")
+        return self._open.data
+
+    @property
     def rig(self) -> RigSpec:
         """The rig as it was at the beginning of the test."""
         return self._record.rig
@@ -118,10 +130,8 @@ class Recorder:
     def fan(self, now_ns: int, fraction: float) -> None:
         """Keep a fan command; one that repeats the last is not kept again."""
         run = self._open
-        if run is None or (run.fan and run.fan[-1].fraction == fraction):
-            return
-        run.fan.append(FanRecord(now_ns, float(fraction)))
-        self._ledger.add_fan(run.record.id, now_ns, float(fraction))
+        if run is not None and run.data.drive(now_ns, float(fraction)):
+            self._ledger.add_fan(run.record.id, now_ns, float(fraction))
 
     def window(self, window: WindowRecord) -> None:
         """Keep an averaging window that is complete."""

@@ -16,7 +16,7 @@ from acquisition.sealing.zeros import ReadZero, crossing_m3_h, read_zero, zero_w
 from acquisition.series import RunData, WindowRecord
 from analysis.air import moist_air_density
 from analysis.records import Air, Building, Direction
-from analysis.sealing.change import Change, Record, change_at, change_in
+from analysis.sealing.change import AFTER_S, BEFORE_S, Change, Record, change_at, change_in
 from analysis.sealing.learnt import Learnt, learnt_from
 from analysis.sealing.levelled import USUAL_EXPONENT, Levelling, Trace, levelled_trace, through_leaks
 from analysis.sealing.unrest import Unrest, unrest_of
@@ -38,6 +38,8 @@ OWN_STEP_S = 20.0
 """A step that is found as late as this after a seal is still its own (our choice)."""
 BESIDE_S = 15.0
 """Seconds before a change, and after it, that are not quiet."""
+UNJUDGED_S = BEFORE_S + AFTER_S + BESIDE_S
+"""So long after a step no other one is found."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,7 +178,8 @@ class Understood:
 def understood(raw: Trace, levelling: Levelling, seals: Sequence[Span] = ()) -> Understood:
     """Return how the flow answers to the wind, what unrest is left then, and the steps.
 
-    Quiet is what lies between the steps, and outside of the spans in which somebody sealed.
+    Quiet is what lies between the steps, and outside of the spans in which somebody sealed. What follows a step is not
+    known to be quiet before a next step would have been found: a door that was shut again would pass for wind.
     """
     found = Understood((), unrest_of([raw], mostly=True), ())
     for _ in range(ROUNDS):
@@ -184,7 +187,10 @@ def understood(raw: Trace, levelling: Levelling, seals: Sequence[Span] = ()) -> 
         if not records:
             break
         steps = steps_in(records[-1].trace, records[-1].unrest)
-        quiet = _between(raw, [*((step.at_s, step.at_s) for step in steps), *seals])
+        changes = [*((step.at_s, step.at_s) for step in steps), *seals]
+        if steps and raw.end_s - steps[-1].at_s < UNJUDGED_S:
+            changes.append((steps[-1].at_s, raw.end_s))
+        quiet = _between(raw, changes)
         learnt = learnt_from(quiet, levelling)
         if not learnt:
             return Understood(found.learnt, found.unrest, steps)

@@ -1336,8 +1336,12 @@
         <translation>Seit Beginn</translation>
     </message>
     <message>
-        <source>± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)</source>
-        <translation>± {half} (95 %) · wie ein scharfkantiges Loch von {text} {unit} bei {reference} Pa (Cd 0.611)</translation>
+        <source>± {half} (95 %) · a hole of {text} {unit} ({reference} Pa, Cd 0.611)</source>
+        <translation>± {half} (95 %) · ein Loch von {text} {unit} ({reference} Pa, Cd 0.611)</translation>
+    </message>
+    <message>
+        <source>Least change told in 30 s now: {text} {unit} ({share} %)</source>
+        <translation>In 30 s jetzt erkennbar ab: {text} {unit} ({share} %)</translation>
     </message>
     <message>
         <source>sure</source>
@@ -1350,10 +1354,6 @@
     <message>
         <source>too windy to tell</source>
         <translation>zu windig für ein Urteil</translation>
-    </message>
-    <message>
-        <source>Least change that can be told in 30 s now: {text} {unit} ({share} %)</source>
-        <translation>Kleinste jetzt in 30 s erkennbare Änderung: {text} {unit} ({share} %)</translation>
     </message>
     <message>
         <source>{waited} s to go</source>

@@ -1336,8 +1336,12 @@
         <translation>Depuis le début</translation>
     </message>
     <message>
-        <source>± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)</source>
-        <translation>± {half} (95 %) · comme un trou à arête vive de {text} {unit} à {reference} Pa (Cd 0.611)</translation>
+        <source>± {half} (95 %) · a hole of {text} {unit} ({reference} Pa, Cd 0.611)</source>
+        <translation>± {half} (95 %) · un trou de {text} {unit} ({reference} Pa, Cd 0.611)</translation>
+    </message>
+    <message>
+        <source>Least change told in 30 s now: {text} {unit} ({share} %)</source>
+        <translation>Décelable en 30 s à présent dès&#xa0;: {text} {unit} ({share} %)</translation>
     </message>
     <message>
         <source>sure</source>
@@ -1350,10 +1354,6 @@
     <message>
         <source>too windy to tell</source>
         <translation>trop de vent pour le dire</translation>
-    </message>
-    <message>
-        <source>Least change that can be told in 30 s now: {text} {unit} ({share} %)</source>
-        <translation>Plus petit changement décelable en 30 s à présent&#xa0;: {text} {unit} ({share} %)</translation>
     </message>
     <message>
         <source>{waited} s to go</source>

@@ -116,6 +116,8 @@ class HuntPicture:
     verdict: str
     verdict_tone: Tone
     least: str
+    zero: str
+    zero_tone: Tone
     seals: tuple[SealRow, ...]
     age: str
     stale: bool
@@ -159,6 +161,8 @@ def hunt_picture(moment: Moment, facts: HuntFacts) -> HuntPicture:
         verdict=verdict,
         verdict_tone=verdict_tone,
         least=_least(look, display) if holding else "",
+        zero=zero_words(look) if holding else "",
+        zero_tone=Tone.ATTENTION if look is not None and look.zero.doubts else Tone.QUIET,
         seals=_seals(look, facts.leaks, display) if look is not None else (),
         age=_age(facts.age_s),
         stale=stale and holding,
@@ -268,7 +272,7 @@ def _detail(since: Change | None, look: HoldLook | None, display: Display) -> st
     text = format_value(area, Quantity.LEAKAGE_AREA, display)
     unit = unit_symbol(Quantity.LEAKAGE_AREA, display)
     return say(
-        "± {half} (95 %) · like a sharp-edged hole of {text} {unit} at {reference} Pa (Cd 0.611)",
+        "± {half} (95 %) · a hole of {text} {unit} ({reference} Pa, Cd 0.611)",
         half=half,
         text=text,
         unit=unit,
@@ -295,12 +299,12 @@ def _least(look: HoldLook | None, display: Display) -> str:
     share = 100.0 * look.smallest_m3_h / look.unrest.mean_m3_h
     unit = unit_symbol(Quantity.FLOW, display)
     least = say(
-        "Least change that can be told in 30 s now: {text} {unit} ({share} %)",
+        "Least change told in 30 s now: {text} {unit} ({share} %)",
         text=text,
         unit=unit,
         share=f"{share:.1f}",
     )
-    return f"{least.replace('.', display.decimal_mark)} · {zero_words(look)}"
+    return least.replace(".", display.decimal_mark)
 
 
 def _seals(look: HoldLook, leaks: Mapping[int, Leak], display: Display) -> tuple[SealRow, ...]:

@@ -68,7 +68,7 @@ def next_step(moment: Moment) -> NextStep:
                 say("Save the report"),
                 Verb.SAVE_REPORT,
             )
-    elif moment.job.fresh and moment.shown is not None:
+    elif moment.job.fresh and moment.shown is not None and moment.place is not Place.HUNT:
         sentence = retold(snapshot.sentence) if snapshot is not None else say("The test has ended.")
         return NextStep(sentence, say("Open the report"), Verb.OPEN_REPORT)
     return _before(moment, moment.job)

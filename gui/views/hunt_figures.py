@@ -65,14 +65,18 @@ class FlowPanel(Panel):
         self.band = ElidedLabel("quiet")
         self.bar = WayBar(look)
         self.way = ElidedLabel("small")
+        self.zero = label(role="small")
         self.pressure = label(role="strong")
         self.age = label(role="small")
         self.head.addWidget(self.pressure)
         self.head.addWidget(self.age)
         self.body.setSpacing(GAP_4)
         self.body.addWidget(self.figure, 1)
-        for part in (self.rate, self.band, self.bar, self.way):
+        for part in (self.rate, self.band, self.bar):
             self.body.addWidget(part)
+        last = row(self.way, self.zero, gap=GAP_8)
+        last.setStretch(0, 1)
+        self.body.addLayout(last)
 
     def show_picture(self, picture: HuntPicture) -> None:
         """Show a moment."""
@@ -86,6 +90,10 @@ class FlowPanel(Panel):
         self.bar.setVisible(picture.way is not None)
         self.way.show_text(picture.way_text)
         self.way.setVisible(bool(picture.way_text))
+        set_text(
+            self.zero, _signed(picture.zero, picture.zero_tone) if picture.zero_tone is not Tone.QUIET else picture.zero
+        )
+        set_tone(self.zero, picture.zero_tone)
         set_text(self.pressure, _signed(picture.pressure, picture.pressure_tone))
         set_tone(self.pressure, picture.pressure_tone)
         set_text(self.age, picture.age if picture.holding else "")

@@ -121,7 +121,7 @@ class ZonePage(Panel):
         grid.addWidget(self.before, 0, 3, Qt.AlignmentFlag.AlignBottom)
         grid.addWidget(self.after, 1, 3, Qt.AlignmentFlag.AlignBottom)
         grid.addWidget(self.hole, 1, 0, Qt.AlignmentFlag.AlignBottom)
-        self.tables = TablesView(say("What the zone tells"))
+        self.tables = TablesView(say("What the zone tells"), stacked=False)
         self.tables.setMinimumHeight(240)
         inside = column(GAP_8)
         inside.addWidget(self.step)

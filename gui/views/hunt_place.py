@@ -127,7 +127,7 @@ class HuntPlace(QWidget):
         self.afar = AfarPanel(look)
         self.pages = QStackedWidget()
         self.leaks = LeakPage(look)
-        self.left = TablesView(say("What is left to the target"))
+        self.left = TablesView(say("What is left to the target"), stacked=False)
         left = Panel()
         left.title.hide()
         left.note.hide()

@@ -6,15 +6,19 @@ from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from acquisition.holding import held_plan
 from acquisition.job import SealingMark, SealingMarkKind
-from acquisition.sealing.held import HeldLook, held_look
+from acquisition.sealing.held import HeldLook, held_look, understood
 from acquisition.snapshot import Snapshot
 from acquisition.told import table_lines
 from acquisition.told.sealing import held_table
+from analysis.records import Direction
 from analysis.sealing.change import Sureness
+from analysis.sealing.levelled import Levelling, Trace
+from analysis.sealing.unrest import Windows
 from analysis.sealing.watch import StepKind
 from analysis.units import Display, System
 from drivers.clock import VirtualClock
@@ -69,3 +73,15 @@ def test_a_seal_is_told_half_a_minute_after_it(tmp_path: Path) -> None:
     assert step.kind is StepKind.SEAL
     assert step.change.difference_m3_h.value == pytest.approx(brought, rel=0.35)
     assert "looks like a seal" in "\n".join(table_lines(held_table(unmarked, Display(System.SI))))
+
+
+def test_a_door_that_was_shut_again_never_passes_for_wind() -> None:
+    noise = np.random.default_rng(3).standard_normal(600)
+    flow = 1000.0 + 2.0 * noise
+    flow[300:324] += 110.0
+    levelling = Levelling(Direction.DEPRESSURIZE, 0.0, 400.0)
+    looks = {now: understood(Trace(0.0, flow[:now], np.zeros((now, 1))), levelling) for now in range(310, 480, 10)}
+    for now, found in looks.items():
+        assert found.unrest is not None
+        assert found.unrest.sd_m3_h(Windows(60, 30)) < 2.0, f"{now - 324} s after the door was shut"
+    assert {step.kind for step in looks[470].steps} == {StepKind.PASSING}

@@ -103,7 +103,7 @@ def asked_for_the_zero_again(stage: Stage) -> None:
     program, place = stage.program, stage.program.window.hunt
     look = program.desk.hunting.look
     assert look is not None
-    assert "zero-flow pressure 3 min old" in place.since.least.full
+    assert place.flow.zero.text() == "zero-flow pressure 3 min old"
     assert asked(stage) is None
     for choice, answered in ((1, False), (0, True)):
         program.screen.hunt.zero_later_ns = 0
