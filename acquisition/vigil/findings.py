@@ -21,7 +21,7 @@ class Finding:
 
 def shifted(shift: Shift, move: Move) -> Finding:
     """Say what a shift under a held fan can have been."""
-    pascal, share = shift.pressure_pa - shift.pressure_before_pa, 100.0 * (shift.flow_m3_h / shift.flow_before_m3_h - 1)
+    pascal, share = shift.pressure_pa - shift.pressure_before_pa, 100.0 * shift.flow_share
     seen = f"With the fan held the pressure changed by {pascal:+.1f} Pa and the flow by {share:+.0f} %"
     match move:
         case Move.OPENED:

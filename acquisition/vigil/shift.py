@@ -59,6 +59,11 @@ class Shift:
         """By which share of itself the pressure changed."""
         return self.pressure_pa / max(self.pressure_before_pa, 1.0) - 1.0
 
+    @property
+    def flow_share(self) -> float:
+        """By which share of itself the flow changed; a flow element too weakly blown at gives none at all."""
+        return self.flow_m3_h / max(self.flow_before_m3_h, 1.0) - 1.0
+
 
 def shift_of(
     pressure_s: Floats, pressure_pa: Floats, flow_s: Floats, flow_m3_h: Floats, reach_s: float

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from acquisition.vigil.findings import shifted
 from acquisition.vigil.quiet import CLIP_SIGMAS, QuietMoves, Typical
 from acquisition.vigil.shift import Move, Shift, move_of, shift_of
 
@@ -34,6 +35,14 @@ def test_the_last_seconds_are_held_against_those_before() -> None:
     assert shift == Shift(50.0, 40.0, 1000.0, 1100.0)
     assert shift.moved == pytest.approx([-10.0, np.log(1.1)])
     assert shift.pressure_share == pytest.approx(-0.2)
+
+
+def test_a_flow_that_was_none_before_is_spoken_of_too() -> None:
+    """A flow element that is blown at too weakly gives a flow of exactly none."""
+    shift = Shift(12.0, 12.0, 0.0, 13.0)
+    move = move_of(shift, SIGMAS)
+    assert move is Move.FLOW_ALONE
+    assert "the flow by +1200 %" in shifted(shift, move).sentence
 
 
 def test_a_fan_held_for_too_short_a_time_says_nothing() -> None:
