@@ -43,6 +43,8 @@ STANDARD_PRESSURE_PA = 101_325.0
 CALM_PA = 1.0
 JOIN_ABOVE, LEAVE_BELOW = 0.95, 0.80
 """Speed of the fans that run from which one more joins, and that of one less below which one leaves."""
+NOTHING_PA, NOTHING_SPEED = 2.0, 0.28
+"""Fans that come to this speed from rest and move no pressure have too much house before them: one more joins."""
 AT_TOP_S, SHORT_OF = 2.0, 0.97
 """So long at full speed and short of the target, one more fan joins."""
 
@@ -231,8 +233,13 @@ class PressureController:
         if self._held is not None and self._dither is not None:
             self._dither.nudge()
 
-    def raise_gently(self, dt_s: float) -> None:
-        """One tick of the first approach: raise the speed slowly from rest."""
+    def raise_gently(self, dt_s: float, pressure_pa: float | None = None) -> None:
+        """One tick of the first approach: raise the speed slowly from rest; without pressure by then, a fan joins."""
+        nothing = pressure_pa is not None and pressure_pa < NOTHING_PA and self.command >= NOTHING_SPEED
+        if nothing and self.running < self._fans:
+            self.running += 1
+            self._turn(_quantised(self.command * (self.running - 1) / self.running), dt_s)
+            return
         self._move(max(self.command + GENTLE_SLEW_PER_S * dt_s, START_SPEED), dt_s, GENTLE_SLEW_PER_S)
 
     def stand(self, dt_s: float) -> None:
@@ -302,10 +309,10 @@ class PressureController:
 
     def _suit_fans(self, target_pa: float, standing_pa: float) -> None:
         """Let a fan join that the target needs, or leave that it does not need any more."""
-        needed = self.curve.speed(target_pa)
-        if needed > JOIN_ABOVE and self.running < self._fans:
+        if self.curve.speed(target_pa) > JOIN_ABOVE and self.running < self._fans:
             self._run(self.running + 1, max(standing_pa, 1.0))
-        elif self.running > 1 and needed * self.running / (self.running - 1) < LEAVE_BELOW:
+            return
+        while self.running > 1 and self.curve.speed(target_pa) * self.running / (self.running - 1) < LEAVE_BELOW:
             self._run(self.running - 1, max(standing_pa, 1.0))
 
     def _run(self, count: int, standing_pa: float) -> None:

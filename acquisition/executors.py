@@ -163,7 +163,8 @@ class FirstApproach(Timed):
             if controller.command >= BLIND_SPEED and induced < BLIND_PA and waited_s < APPROACH_LIMIT_S:
                 controller.stand(bench.dt_s)
             else:
-                controller.raise_gently(bench.dt_s)
+                controller.raise_gently(bench.dt_s, induced)
+                follow_fans(bench, now_ns)
             if induced > APPROACH_SHARE * self._target_pa or controller.saturated or waited_s > APPROACH_LIMIT_S:
                 self._held_since_ns = now_ns
             return None
@@ -412,17 +413,19 @@ def steer(bench: Bench, now_ns: int) -> None:
         bench.controller.stand(bench.dt_s)
     else:
         bench.controller.update(induced, flow, bench.dt_s)
-    if bench.controller.running != bench.running:
-        _fans_changed(bench, now_ns)
+    follow_fans(bench, now_ns)
 
 
-def _fans_changed(bench: Bench, now_ns: int) -> None:
-    """Say that a fan joined or left; what a speed moves is learned anew."""
-    joins = bench.controller.running > bench.running
-    number = bench.controller.running if joins else bench.running
-    what = "joins: the others are at their top" if joins else "leaves: the others do it alone"
-    bench.progress.mark("fans", f"Fan {number} {what}.", now_ns)
-    bench.running = bench.controller.running
+def follow_fans(bench: Bench, now_ns: int) -> None:
+    """Say which fans joined or left since the last tick; what a speed moves is learned anew."""
+    if bench.controller.running == bench.running:
+        return
+    while bench.running != bench.controller.running:
+        joins = bench.controller.running > bench.running
+        number = bench.running + 1 if joins else bench.running
+        what = "joins: the others move too little air" if joins else "leaves: the others do it alone"
+        bench.progress.mark("fans", f"Fan {number} {what}.", now_ns)
+        bench.running += 1 if joins else -1
     bench.vigil.fans_changed(now_ns)
 
 

@@ -6,7 +6,7 @@ import statistics
 
 from acquisition.bench import Bench
 from acquisition.execution import Done
-from acquisition.executors import Timed
+from acquisition.executors import Timed, follow_fans
 from acquisition.hosecheck import MOVED_PA, Doubt, FanStep, Response, judge_growth, judge_hoses, judge_taps
 from acquisition.live import LiveBuffer
 from acquisition.rig import TAPS, Role
@@ -94,7 +94,8 @@ class HoseCheck(Timed):
             # Going the wrong way is plain at once, and nobody wants more of it.
             self._hold_s = WRONG_HOLD_S if rise_pa < -MOVED_PA else HOLD_S
             return
-        controller.raise_gently(bench.dt_s)
+        controller.raise_gently(bench.dt_s, rise_pa)
+        follow_fans(bench, now_ns)
 
     def _raise_more(self, bench: Bench, now_ns: int, rise_pa: float, element_pa: float) -> None:
         """Raise further until one of the pressures has about doubled."""

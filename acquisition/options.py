@@ -198,7 +198,7 @@ def _test(test: argparse.ArgumentParser) -> None:
     test.add_argument("--language", metavar="TAG", help="language of the reports of this job: en, de or fr")
     test.add_argument("--seed", type=_whole, metavar="N", help="decides what a built-in house does (1)")
     test.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps of a built-in house (1)")
-    test.add_argument("--fans", type=int, choices=(1, 2), help="fans of a built-in house (1)")
+    test.add_argument("--fans", type=int, choices=range(1, 5), help="fans of a built-in house (1)")
     test.add_argument(
         "--hose-check",
         action=argparse.BooleanOptionalAction,
@@ -373,7 +373,7 @@ def _simulate(simulate: argparse.ArgumentParser, houses: tuple[str, ...]) -> Non
         "--time-factor", type=_above_zero, default=1.0, metavar="F", help="run F times faster than life"
     )
     simulate.add_argument("--taps", type=int, choices=(1, 2, 3, 4), help="outdoor taps (1)")
-    simulate.add_argument("--fans", type=int, choices=(1, 2), help="fans (1)")
+    simulate.add_argument("--fans", type=int, choices=range(1, 5), help="fans (1)")
     simulate.add_argument("--wind", type=_not_negative, metavar="M_S", help="wind speed instead of that of the house")
     simulate.add_argument(
         "--class",

@@ -24,8 +24,12 @@ class Role(StrEnum):
     ENVELOPE_4 = "envelope-pressure-4"
     FLOW_ELEMENT = "flow-element-pressure"
     FLOW_ELEMENT_2 = "flow-element-pressure-2"
+    FLOW_ELEMENT_3 = "flow-element-pressure-3"
+    FLOW_ELEMENT_4 = "flow-element-pressure-4"
     FLOW = "flow"
     FLOW_2 = "flow-2"
+    FLOW_3 = "flow-3"
+    FLOW_4 = "flow-4"
     ZONE_1 = "zone-pressure-1"
     """Indoor minus an unheated zone: a garage, an attic, a crawl space, a neighbour."""
     ZONE_2 = "zone-pressure-2"
@@ -42,9 +46,11 @@ class Role(StrEnum):
 TAPS = (Role.ENVELOPE, Role.ENVELOPE_2, Role.ENVELOPE_3, Role.ENVELOPE_4)
 """The same pressure indoors against outdoor pressure at several places; the mean of all is the envelope pressure."""
 ZONES = (Role.ZONE_1, Role.ZONE_2, Role.ZONE_3, Role.ZONE_4)
-FAN_FLOWS = ((Role.FLOW, Role.FLOW_ELEMENT), (Role.FLOW_2, Role.FLOW_ELEMENT_2))
+FLOWS = (Role.FLOW, Role.FLOW_2, Role.FLOW_3, Role.FLOW_4)
+FLOW_ELEMENTS = (Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2, Role.FLOW_ELEMENT_3, Role.FLOW_ELEMENT_4)
+FAN_FLOWS = tuple(zip(FLOWS, FLOW_ELEMENTS, strict=True))
 """What tells the flow of each fan: the flow itself where there is such a channel, else its flow element."""
-PRESSURES = (*TAPS, *ZONES, Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2)
+PRESSURES = (*TAPS, *ZONES, *FLOW_ELEMENTS)
 """What is corrected by the calibration of a gauge."""
 INDOORS = (Role.INDOOR, Role.INDOOR_2, Role.INDOOR_3)
 OUTDOORS = (Role.OUTDOOR, Role.OUTDOOR_2)

@@ -11,7 +11,7 @@ from acquisition.bench import Bench
 from acquisition.execution import Done, Executor
 from acquisition.executors import Timed, executor_for
 from acquisition.fanbyhand import AtOnce, HandAveraging, hand_executor_for
-from acquisition.rig import FAN_FLOWS, Role
+from acquisition.rig import FAN_FLOWS, FLOW_ELEMENTS, FLOWS, Role
 from acquisition.sentences import pressure
 from acquisition.snapshot import Activity, Severity
 from acquisition.steps import Approach, Average, CheckHoses, MeasureZero, Settle, Step, StopFan, WindowKind
@@ -21,15 +21,18 @@ FEWEST_ZEROS = 10
 """So many values of the zero-flow pressure are typed at least: ISO 9972 asks for ten (from memory)."""
 LEAST_PA = 5.0
 """What is less was the answer to another question, such as that for the zero-flow pressure."""
-FLOWS = tuple(role for pair in FAN_FLOWS for role in pair)
-ASKED_FOR = frozenset({Role.ENVELOPE, *FLOWS})
+ASKED_FOR = frozenset({Role.ENVELOPE, *FLOWS, *FLOW_ELEMENTS})
 """The roles whose readings a test waits for when they are typed; air data counts as it was typed last."""
 NAMES = {
     Role.ENVELOPE: "the envelope pressure",
     Role.FLOW: "the flow",
     Role.FLOW_ELEMENT: "the flow-element pressure",
     Role.FLOW_2: "the flow of fan 2",
+    Role.FLOW_3: "the flow of fan 3",
+    Role.FLOW_4: "the flow of fan 4",
     Role.FLOW_ELEMENT_2: "the flow-element pressure of fan 2",
+    Role.FLOW_ELEMENT_3: "the flow-element pressure of fan 3",
+    Role.FLOW_ELEMENT_4: "the flow-element pressure of fan 4",
 }
 
 

@@ -32,8 +32,8 @@ class ChannelModel:
 
 
 PRESSURE_END_PA = 500.0
-MOST_TAPS, MOST_ZONES, MOST_FANS = 4, 3, 2
-SECOND_ELEMENT = "p9"
+MOST_TAPS, MOST_ZONES, MOST_FANS = 4, 3, 4
+FURTHER_ELEMENTS = ("p9", "p10", "p11")
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,12 +56,12 @@ class GaugeModel:
     def channels(self, taps: int = 1, zones: int = 0, fans: int = 1) -> tuple[ChannelModel, ...]:
         """Return the channels: p1 envelope, p2 flow element, p3 to p5 further taps, p6 to p8 zones, then the air.
 
-        The flow element of a second fan stands before the air, as p9; a gauge of its own shows it.
+        The flow elements of further fans stand before the air, from p9 on; a gauge of its own shows them.
         """
         names = ["p1", "p2"]
         names += [f"p{number}" for number in range(3, 2 + taps)]
         names += [f"p{number}" for number in range(6, 6 + zones)]
-        names += [SECOND_ELEMENT] if fans > 1 else []
+        names += FURTHER_ELEMENTS[: fans - 1]
         return tuple(self._pressure(name) for name in names) + AIR_CHANNELS
 
     def _pressure(self, name: str) -> ChannelModel:

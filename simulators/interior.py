@@ -49,8 +49,8 @@ class Interior:
         """Indoor minus outdoor at gauge height."""
         self.flow_m3_s: FloatArray = np.zeros(len(houses))
         """Flow through the fan, at the density of the air that passes it; backwards is negative."""
-        self.second_flow_m3_s: FloatArray = np.zeros(len(houses))
-        """Flow through the second fan, if there is one."""
+        self.further_flows_m3_s: list[FloatArray] = []
+        """Flow through each further fan."""
         self.exhaust_m3_s = 0.0
         """What a kitchen hood or a bath fan of the house blows out, whatever the pressure."""
         self.fan_density: FloatArray = self.air.indoor_density
@@ -74,7 +74,8 @@ class Interior:
         self._unmixed_s += dt_s
         if self._unmixed_s < MIXING_S:
             return
-        blown = np.maximum(direction * self.fan_density * (self.flow_m3_s + self.second_flow_m3_s), 0.0)
+        all_m3_s = sum(self.further_flows_m3_s, self.flow_m3_s)
+        blown = np.maximum(direction * self.fan_density * all_m3_s, 0.0)
         inflow = self.leaks.inflow(self.pressure_pa, facade_pa) + blown
         if self._has_zones:
             air = self.air
@@ -84,11 +85,11 @@ class Interior:
         self._unmixed_s = 0.0
         self.breathe()
 
-    def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray, second: RunningFan | None = None) -> None:
+    def move(self, dt_s: float, fan: RunningFan, facade_pa: FloatArray, further: Sequence[RunningFan] = ()) -> None:
         """One step of the air: backward Euler, linearised: no time constant is too short for it.
 
-        One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits. A
-        second fan blows the same way as the first.
+        One pass does where little changes; when a door opens, or the step is long, it is repeated until it fits.
+        Further fans blow the same way as the first.
         """
         density = np.where(fan.direction > 0.0, self.air.outdoor_density, self.air.indoor_density)
         storage = self.storage_kg_pa / dt_s
@@ -96,7 +97,6 @@ class Interior:
         zones_start_pa = self.zones.pressure_pa
         moving = self._all
         passes = 0
-        flow_2 = slope_2 = np.zeros_like(density)
         while True:
             outflow, leak_slope = self.leaks.outflow(self.pressure_pa, facade_pa)
             if self.exhaust_m3_s:
@@ -104,10 +104,12 @@ class Interior:
             back_pa = fan.direction * (self.pressure_pa - fan.facade_pa)
             flow, fan_slope = fan_flow(fan.speed, back_pa, density, fan.loss)
             flow, fan_slope = flow * fan.open, fan_slope * fan.open
-            if second is not None:
-                flow_2, slope_2 = fan_flow(second.speed, back_pa, density, second.loss)
-                flow_2, slope_2 = flow_2 * second.open, slope_2 * second.open
-                outflow, leak_slope = outflow - fan.direction * density * flow_2, leak_slope - density * slope_2
+            beside = []
+            for item in further:
+                more, slope = fan_flow(item.speed, back_pa, density, item.loss)
+                beside.append((more * item.open, slope * item.open))
+                outflow = outflow - fan.direction * density * beside[-1][0]
+                leak_slope = leak_slope - density * beside[-1][1]
             missing = storage * (start_pa - self.pressure_pa) + fan.direction * density * flow - outflow
             stiffness = storage + leak_slope - density * fan_slope
             if self._has_zones:
@@ -127,5 +129,4 @@ class Interior:
         self.fan_density = density
         # The flow that belongs to the new pressure, in the same linearisation: what flows is what is stored.
         self.flow_m3_s = flow + fan_slope * fan.direction * change
-        if second is not None:
-            self.second_flow_m3_s = flow_2 + slope_2 * fan.direction * change
+        self.further_flows_m3_s = [more + slope * fan.direction * change for more, slope in beside]

@@ -17,7 +17,7 @@ from simulators.air import FloatArray
 from simulators.element import FlowElement
 from simulators.envelope import LeakPaths
 from simulators.fan import Motor
-from simulators.gauge import Gauge
+from simulators.gauge import MOST_FANS, Gauge
 from simulators.hoses import HoseColumns, Hoses
 from simulators.house import FACADES, House
 from simulators.interior import Interior, RunningFan
@@ -32,12 +32,12 @@ SETTLING_DT_S = 60.0
 class PlantInputs:
     """What people and drives do to the plant: commanded fan speed 0..1 and direction +1 or -1, both (B,).
 
-    `second_speed` (B,) is that of the second fan of a rig that has two; it blows the same way.
+    `further_speeds`, (B,) each, are those of the further fans of a rig, which blow the same way; None: as the first.
     """
 
     speed: FloatArray
     direction: FloatArray
-    second_speed: FloatArray | None = None
+    further_speeds: tuple[FloatArray, ...] | None = None
 
 
 Action = Callable[["Plant", float], None]
@@ -64,7 +64,7 @@ class Plant:
         rigging: Rigging = ONE_TAP,
     ) -> None:
         """Bring every house to rest with its fan closed. `wind_m_s` replaces the wind of the house files."""
-        of_weather, of_element, of_gauge, of_hoses, of_calibration, of_second = np.random.default_rng(seed).spawn(6)
+        of_weather, of_element, of_gauge, of_hoses, of_calibration, *of_further = _streams(seed)
         self.houses = tuple(houses)
         self.rigging = rigging
         self.time_s = 0.0
@@ -73,8 +73,10 @@ class Plant:
         self.motor = Motor(len(houses))
         calibration = 1.0 + rigging.element_sd * of_calibration.standard_normal(len(houses))
         self.element = FlowElement([house.fitted for house in houses], of_element, calibration)
-        self.second_motor = Motor(len(houses)) if rigging.fans > 1 else None
-        self.second_element = FlowElement([house.fitted for house in houses], of_second)
+        self.further_motors = tuple(Motor(len(houses)) for _ in range(rigging.fans - 1))
+        self.further_elements = tuple(
+            FlowElement([house.fitted for house in houses], stream) for stream in of_further[: rigging.fans - 1]
+        )
         self._fan_facade = np.array([FACADES.index(house.fan_facade) for house in houses])
         self._rows = np.arange(len(houses))
         self._come_to_rest()
@@ -84,7 +86,7 @@ class Plant:
         gain[:, :pressures] = rigging.gauge.gain_sd * of_calibration.standard_normal((len(houses), pressures))
         self._true = np.zeros((len(houses), len(channels)))
         self._columns = HoseColumns(houses, rigging)
-        self._show(np.zeros(len(houses)), None)
+        self._show(np.zeros(len(houses)), [])
         self.hoses = Hoses(self._true[:, :pressures], of_hoses)
         self._events: list[Event] = []
         model = rigging.gauge
@@ -97,15 +99,16 @@ class Plant:
             self._happen()
         self.weather.step(dt_s, self.interior.air.outdoor_density)
         self.motor.step(dt_s, inputs.speed)
-        if self.second_motor is not None:
-            self.second_motor.step(dt_s, inputs.speed if inputs.second_speed is None else inputs.second_speed)
+        for at, motor in enumerate(self.further_motors):
+            motor.step(dt_s, inputs.speed if inputs.further_speeds is None else inputs.further_speeds[at])
         self._move_air(dt_s, inputs.direction)
         self.interior.mix(dt_s, inputs.direction, self.weather.facade_pa)
         density = self.interior.fan_density
-        second_pa = None
-        if self.second_motor is not None:
-            second_pa = self.second_element.step(dt_s, self.interior.second_flow_m3_s, density)
-        self._show(self.element.step(dt_s, self.interior.flow_m3_s, density), second_pa)
+        further_pa = [
+            element.step(dt_s, flow_m3_s, density)
+            for element, flow_m3_s in zip(self.further_elements, self.interior.further_flows_m3_s, strict=True)
+        ]
+        self._show(self.element.step(dt_s, self.interior.flow_m3_s, density), further_pa)
         pressures = self._true[:, : self.gauge.pressures]
         if self.hoses.all_well:
             self.hoses.pass_on(pressures)
@@ -181,13 +184,13 @@ class Plant:
     def _move_air(self, dt_s: float, direction: FloatArray) -> None:
         fan_facade_pa = self.weather.facade_pa[self._rows, self._fan_facade]
         fan = RunningFan(direction, self.motor.speed, self.motor.open, self.element.loss, fan_facade_pa)
-        second = None
-        if self.second_motor is not None:
-            motor = self.second_motor
-            second = RunningFan(direction, motor.speed, motor.open, self.second_element.loss, fan_facade_pa)
-        self.interior.move(dt_s, fan, self.weather.facade_pa, second)
+        further = [
+            RunningFan(direction, motor.speed, motor.open, element.loss, fan_facade_pa)
+            for motor, element in zip(self.further_motors, self.further_elements, strict=True)
+        ]
+        self.interior.move(dt_s, fan, self.weather.facade_pa, further)
 
-    def _show(self, element_pa: FloatArray, second_pa: FloatArray | None) -> None:
+    def _show(self, element_pa: FloatArray, further_pa: Sequence[FloatArray]) -> None:
         """Lay the true values of the gauge's channels side by side."""
         taps, zones, air = self.rigging.taps, self.rigging.zones, self.interior.air
         envelope_pa = self.envelope_pa
@@ -198,11 +201,16 @@ class Plant:
         first = 1 + taps
         if zones:
             self._true[:, first : first + zones] = self.zone_pa[:, :zones]
-        if second_pa is not None:
-            self._true[:, first + zones] = second_pa
+        for at, pressure_pa in enumerate(further_pa):
+            self._true[:, first + zones + at] = pressure_pa
         first += zones + self.rigging.fans - 1
         self._true[:, first], self._true[:, first + 1] = air.indoor_c, air.outdoor_c
         self._true[:, first + 2], self._true[:, first + 3] = air.barometric_pa, 100.0 * air.indoor_rh
+
+
+def _streams(seed: int) -> list[np.random.Generator]:
+    """Return the sources of noise, each of its own; those of further fans come last."""
+    return np.random.default_rng(seed).spawn(4 + MOST_FANS)
 
 
 def _winds(houses: Sequence[House], wind_m_s: float | Sequence[float] | None) -> Sequence[float]:

@@ -14,7 +14,7 @@ from simulators.house import House
 from simulators.instruments.device import Device
 from simulators.instruments.line_gauge import LineGauge
 from simulators.instruments.modbus import ModbusFan, ModbusGauge
-from simulators.instruments.scpi_fan import SECOND_IDENTITY, ScpiFan
+from simulators.instruments.scpi_fan import ScpiFan
 from simulators.instruments.scpi_gauge import ScpiGauge, eight_channel_gauge, second_gauge
 from simulators.memory import MemoryPort, MemoryTransport
 from simulators.plant import Action, Event, Plant
@@ -65,7 +65,7 @@ class SimulatedRig:
         """Put the house on a clock.
 
         `wind_m_s` replaces the wind of the house file. `taps` (1 to 4) and `tap` ("facade" or "ground") say where the
-        outdoor hoses end, `fans` (1 or 2) how many there are; `rigging` says it all, and then stands for them. Zones
+        outdoor hoses end, `fans` (1 to 4) how many there are; `rigging` says it all, and then stands for them. Zones
         of the house have a hose when the gauge has inputs left for them. Unknown protocol or place, or more taps than
         the gauge has: `ValueError`.
         """
@@ -89,8 +89,9 @@ class SimulatedRig:
             self.devices["fan"] = self.fan
         if self.rigging.fans > 1:
             self.second_gauge = second_gauge(self.world)
-            self.second_fan = ScpiFan(self.world, SECOND_IDENTITY, second=True)
-            self.devices |= {"gauge-2": self.second_gauge, "fan-2": self.second_fan}
+            self.devices["gauge-2"] = self.second_gauge
+        self.further_fans = {f"fan-{seat + 1}": ScpiFan(self.world, seat) for seat in range(1, self.rigging.fans)}
+        self.devices |= self.further_fans
         self.ports = {SCHEME + name: MemoryPort(SCHEME + name, device, clock) for name, device in self.devices.items()}
 
     @property
@@ -127,8 +128,9 @@ class SimulatedRig:
         driven = self.hand is None and fan
         lines += ["shutter = true"] if driven else []
         lines += [f"fitted = {_quoted(self.house.fitted)}"]
-        two = self.rigging.fans > 1 and fan
-        lines += [] if not driven else ['fans = ["fan", "fan-2"]' if two else 'fan = "fan"']
+        further = self.further_fans if fan else {}
+        names = ", ".join(_quoted(name) for name in ("fan", *further))
+        lines += [] if not driven else [f"fans = [{names}]" if further else 'fan = "fan"']
         lines.append("")
         profile = MANY_CHANNELS if self.many else PROFILES[self.protocol]
         lines += _instrument("gauge", profile, ports["gauge"], self.gauge.serial)
@@ -143,10 +145,12 @@ class SimulatedRig:
         if driven:
             profile = FAN_PROFILES.get(self.protocol, "scpi-fan")
             lines += ["", *_instrument("fan", profile, ports["fan"], self.fan.serial)]
-        if two:
+        if further:
             lines += ["", *_instrument("gauge-2", PROFILES["scpi"], ports["gauge-2"], self.second_gauge.serial)]
-            lines += ["[instrument.channels]", 'p1 = "flow-element-pressure-2"', ""]
-            lines += _instrument("fan-2", "scpi-fan", ports["fan-2"], self.second_fan.serial)
+            lines.append("[instrument.channels]")
+            lines += [f'p{at} = "flow-element-pressure-{at + 1}"' for at in range(1, len(further) + 1)]
+        for name, device in further.items():
+            lines += ["", *_instrument(name, "scpi-fan", ports[name], device.serial)]
         for item in RANGES:
             lines += ["", "[[range]]", f"name = {_quoted(item.name)}"]
             lines.append(f"coefficient_m3_h_pa_n = {3600.0 * item.coefficient:.8g}")
@@ -174,8 +178,7 @@ class SimulatedRig:
     def fit(self, fan: int, name: str) -> None:
         """Fit another flow range on a fan, counted from 0, as somebody does who is told; unknown: `ValueError`."""
         with self.world.lock:
-            element = self.plant.second_element if fan else self.plant.element
-            element.fit([name])
+            (self.plant.element, *self.plant.further_elements)[fan].fit([name])
 
     def air(self) -> dict[str, float]:
         """Return what somebody would write down about air and weather, humidities 0..1."""

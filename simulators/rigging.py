@@ -24,7 +24,7 @@ class Rigging:
 
     `hose_rise_m` says how far each outdoor hose runs up a wall from the gauge to its tap, `hose_c` how warm the air in
     it is (None: as outdoors). `element_sd` is the standard deviation of the flow element's calibration, 0.01: one per
-    cent. A second fan, alike, stands beside the first. Raises `ValueError` for what no gauge has.
+    cent. Further fans, alike, stand beside the first. Raises `ValueError` for what no gauge has.
     """
 
     taps: int = 1

@@ -36,18 +36,25 @@ class World:
         """Start the grid at `now_ns`."""
         self.plant = plant
         self.lock = threading.RLock()
-        self.speed = 0.0
-        """Commanded fan speed 0..1."""
-        self.second_speed = 0.0
-        """Commanded speed of the second fan, where there is one."""
+        self.speeds = [0.0] * plant.rigging.fans
+        """Commanded speed 0..1 of each fan."""
         self.direction = -1
         """+1 blows into the house, -1 out of it."""
         self.pace = 1.0
         """How fast time passes in the house, against the clock: 0 stands still. `go_at` changes it."""
         self._followers: list[Follower] = []
         self._next_ns = now_ns + STEP_NS
-        self._told: tuple[float, float, int] = (0.0, 0.0, -1)
+        self._told = (tuple(self.speeds), self.direction)
         self._inputs = self._new_inputs()
+
+    @property
+    def speed(self) -> float:
+        """Commanded speed of the first fan."""
+        return self.speeds[0]
+
+    @speed.setter
+    def speed(self, speed: float) -> None:
+        self.speeds[0] = speed
 
     def attach(self, follower: Follower) -> None:
         """Tell an instrument about every step that the plant has taken."""
@@ -80,7 +87,7 @@ class World:
         if missed > 0:
             self._next_ns += missed * step_ns
         while self._next_ns <= now_ns:
-            told = (self.speed, self.second_speed, self.direction)
+            told = (tuple(self.speeds), self.direction)
             if told != self._told:
                 self._told, self._inputs = told, self._new_inputs()
             self.plant.step(STEP_S, self._inputs)
@@ -99,5 +106,5 @@ class World:
         return shown
 
     def _new_inputs(self) -> PlantInputs:
-        speeds = np.array([self.speed]), np.array([self.second_speed])
-        return PlantInputs(speeds[0], np.array([float(self.direction)]), speeds[1])
+        first, *further = (np.array([speed]) for speed in self.speeds)
+        return PlantInputs(first, np.array([float(self.direction)]), tuple(further))

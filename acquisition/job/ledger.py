@@ -22,7 +22,7 @@ from acquisition.job.records import (
 )
 from acquisition.job.writer import SqlValue, Writer
 from acquisition.plan import TestPlan
-from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
+from acquisition.rig import FLOW_ELEMENTS, FLOWS, INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.series import WindowRecord
 from acquisition.snapshot import Flag
 from acquisition.stages import Stages
@@ -31,8 +31,8 @@ from analysis.records import Air, Direction
 
 UNITS = {
     **dict.fromkeys((*TAPS, *ZONES), "Pa"),
-    **dict.fromkeys((Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2), "Pa"),
-    **dict.fromkeys((Role.FLOW, Role.FLOW_2), "m3/h"),
+    **dict.fromkeys(FLOW_ELEMENTS, "Pa"),
+    **dict.fromkeys(FLOWS, "m3/h"),
     **dict.fromkeys((*INDOORS, *OUTDOORS), "°C"),
     Role.BAROMETER: "Pa",
 }

@@ -52,6 +52,7 @@ HANDOVER_S = 15.0
 KEPT_S, KEPT_SHARE = 6.0, 0.9
 UNREST_S, STEERED_S = 4.0, 4.5
 STIRRED_TIMES, STIRRED_PA, LEAST_STIR_PA = 2.4, 0.15, 0.06
+MOVED_ON_PA, MOVED_ON_SHARE = 6.0, 0.2
 PLAIN_TIMES = 1.4
 """What is so far beyond the bound needs no second look."""
 STEERED_TIMES, STEERED_PA = 4.0, 0.3
@@ -341,6 +342,10 @@ class Vigil:
             return None
         self._noisy += 1
         plain = now > PLAIN_TIMES * most or self._noisy >= TWICE
+        moved_pa = abs(mean_between(times, values, -1.0, 0.0) - mean_between(times, values, -UNREST_S, 1.0 - UNREST_S))
+        if moved_pa > max(MOVED_ON_PA, MOVED_ON_SHARE * float(np.abs(values).max())):
+            # The house moved, or the hose came off: something else says that.
+            return None
         return findings.HOSE_NOISY if plain and not self._flow_restless(sight) else None
 
     def _flow_restless(self, sight: Sight) -> bool:

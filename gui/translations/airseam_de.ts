@@ -2364,10 +2364,6 @@
         <translation>der Punkt bei {goal}</translation>
     </message>
     <message>
-        <source>Fan {number} joins: the others are at their top.</source>
-        <translation>Gebläse {number} kommt dazu: Die anderen sind am Anschlag.</translation>
-    </message>
-    <message>
         <source>Fan {number} leaves: the others do it alone.</source>
         <translation>Gebläse {number} geht weg: Die anderen schaffen es allein.</translation>
     </message>
@@ -3022,6 +3018,26 @@
     <message>
         <source>air pressure {value} {unit}</source>
         <translation>Luftdruck {value} {unit}</translation>
+    </message>
+    <message>
+        <source>Fan {number} joins: the others move too little air.</source>
+        <translation>Gebläse {number} kommt dazu: Die anderen fördern zu wenig Luft.</translation>
+    </message>
+    <message>
+        <source>the flow of fan 3</source>
+        <translation>den Volumenstrom von Gebläse 3</translation>
+    </message>
+    <message>
+        <source>the flow of fan 4</source>
+        <translation>den Volumenstrom von Gebläse 4</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 3</source>
+        <translation>den Druck der Messblende von Gebläse 3</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 4</source>
+        <translation>den Druck der Messblende von Gebläse 4</translation>
     </message>
     <message>
         <source>air pressure by the altitude of {height} m</source>
@@ -3924,8 +3940,24 @@
         <translation>Druck der Messblende, Gebläse 2</translation>
     </message>
     <message>
+        <source>Flow element pressure, fan 3</source>
+        <translation>Druck der Messblende, Gebläse 3</translation>
+    </message>
+    <message>
+        <source>Flow element pressure, fan 4</source>
+        <translation>Druck der Messblende, Gebläse 4</translation>
+    </message>
+    <message>
         <source>Flow, fan 2</source>
         <translation>Volumenstrom, Gebläse 2</translation>
+    </message>
+    <message>
+        <source>Flow, fan 3</source>
+        <translation>Volumenstrom, Gebläse 3</translation>
+    </message>
+    <message>
+        <source>Flow, fan 4</source>
+        <translation>Volumenstrom, Gebläse 4</translation>
     </message>
     <message>
         <source>Indoors against zone 1</source>

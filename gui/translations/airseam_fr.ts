@@ -2364,10 +2364,6 @@
         <translation>le point à {goal}</translation>
     </message>
     <message>
-        <source>Fan {number} joins: the others are at their top.</source>
-        <translation>Le ventilateur {number} s’ajoute&#xa0;: les autres sont à fond.</translation>
-    </message>
-    <message>
         <source>Fan {number} leaves: the others do it alone.</source>
         <translation>Le ventilateur {number} se retire&#xa0;: les autres suffisent.</translation>
     </message>
@@ -3022,6 +3018,26 @@
     <message>
         <source>air pressure {value} {unit}</source>
         <translation>pression de l’air {value} {unit}</translation>
+    </message>
+    <message>
+        <source>Fan {number} joins: the others move too little air.</source>
+        <translation>Le ventilateur {number} s’ajoute&#xa0;: les autres déplacent trop peu d’air.</translation>
+    </message>
+    <message>
+        <source>the flow of fan 3</source>
+        <translation>le débit du ventilateur 3</translation>
+    </message>
+    <message>
+        <source>the flow of fan 4</source>
+        <translation>le débit du ventilateur 4</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 3</source>
+        <translation>la pression de l’élément de débit du ventilateur 3</translation>
+    </message>
+    <message>
+        <source>the flow-element pressure of fan 4</source>
+        <translation>la pression de l’élément de débit du ventilateur 4</translation>
     </message>
     <message>
         <source>air pressure by the altitude of {height} m</source>
@@ -3924,8 +3940,24 @@
         <translation>Pression de l’élément de débit, ventilateur 2</translation>
     </message>
     <message>
+        <source>Flow element pressure, fan 3</source>
+        <translation>Pression de l’élément de débit, ventilateur 3</translation>
+    </message>
+    <message>
+        <source>Flow element pressure, fan 4</source>
+        <translation>Pression de l’élément de débit, ventilateur 4</translation>
+    </message>
+    <message>
         <source>Flow, fan 2</source>
         <translation>Débit, ventilateur 2</translation>
+    </message>
+    <message>
+        <source>Flow, fan 3</source>
+        <translation>Débit, ventilateur 3</translation>
+    </message>
+    <message>
+        <source>Flow, fan 4</source>
+        <translation>Débit, ventilateur 4</translation>
     </message>
     <message>
         <source>Indoors against zone 1</source>

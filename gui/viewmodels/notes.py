@@ -10,7 +10,7 @@ NOTES = (
     mark("the zero-flow pressure"),
     mark("a point"),
     mark("the point at {goal}"),
-    mark("Fan {number} joins: the others are at their top."),
+    mark("Fan {number} joins: the others move too little air."),
     mark("Fan {number} leaves: the others do it alone."),
     mark("The pressure did not settle at {goal} Pa within {seconds} s."),
     mark("The pressure did not settle at {goal} Pa within {seconds} s. It stands at {now} Pa."),
@@ -39,7 +39,11 @@ NOTES = (
     mark("the flow"),
     mark("the flow-element pressure"),
     mark("the flow of fan 2"),
+    mark("the flow of fan 3"),
+    mark("the flow of fan 4"),
     mark("the flow-element pressure of fan 2"),
+    mark("the flow-element pressure of fan 3"),
+    mark("the flow-element pressure of fan 4"),
     mark(
         "With the fan off and covered read the gauge every few seconds and type each value: {count} of {wanted} "
         "typed, {seconds} s to go."

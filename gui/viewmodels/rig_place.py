@@ -9,7 +9,7 @@ from datetime import date
 
 from acquisition.openrig import RigSource
 from acquisition.register import due_of_rig, in_use
-from acquisition.rig import INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
+from acquisition.rig import FLOW_ELEMENTS, FLOWS, INDOORS, OUTDOORS, TAPS, ZONES, RigSpec, Role
 from acquisition.snapshot import Snapshot
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
 from drivers.byhand import HAND
@@ -29,8 +29,8 @@ from gui.words import say
 SPEEDS = (1.0, 2.0, 5.0, 10.0, 20.0)
 QUANTITIES = {
     **dict.fromkeys((*TAPS, *ZONES), (Quantity.PRESSURE, 2)),
-    **dict.fromkeys((Role.FLOW_ELEMENT, Role.FLOW_ELEMENT_2), (Quantity.PRESSURE, 2)),
-    **dict.fromkeys((Role.FLOW, Role.FLOW_2), (Quantity.FLOW, 0)),
+    **dict.fromkeys(FLOW_ELEMENTS, (Quantity.PRESSURE, 2)),
+    **dict.fromkeys(FLOWS, (Quantity.FLOW, 0)),
     **dict.fromkeys((*INDOORS, *OUTDOORS), (Quantity.TEMPERATURE, 1)),
     Role.BAROMETER: (Quantity.BAROMETRIC_PRESSURE, 1),
 }

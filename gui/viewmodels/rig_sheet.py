@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 
 from acquisition.register import Equipment, ranges_of
-from acquisition.rig import ZONES, FurtherFan, InstrumentSpec, RigSpec, Role
+from acquisition.rig import FLOWS, ZONES, FurtherFan, InstrumentSpec, RigSpec, Role
 from acquisition.rigfile import check_rig
 from analysis.errors import InvalidInput
 from analysis.numbertext import parse_number
@@ -29,8 +29,12 @@ ROLE_WORDS = {
     Role.ENVELOPE_4: mark("Envelope pressure, tap 4"),
     Role.FLOW_ELEMENT: mark("Flow element pressure"),
     Role.FLOW_ELEMENT_2: mark("Flow element pressure, fan 2"),
+    Role.FLOW_ELEMENT_3: mark("Flow element pressure, fan 3"),
+    Role.FLOW_ELEMENT_4: mark("Flow element pressure, fan 4"),
     Role.FLOW: mark("Flow"),
     Role.FLOW_2: mark("Flow, fan 2"),
+    Role.FLOW_3: mark("Flow, fan 3"),
+    Role.FLOW_4: mark("Flow, fan 4"),
     Role.ZONE_1: mark("Indoors against zone 1"),
     Role.ZONE_2: mark("Indoors against zone 2"),
     Role.ZONE_3: mark("Indoors against zone 3"),
@@ -325,7 +329,7 @@ class RigSheetModel:
                 taken.add(role)
             if choice.by_hand and role is Role.FLOW_ELEMENT:
                 # Nobody wants to type the flow as well.
-                taken |= {Role.FLOW, Role.FLOW_2}
+                taken |= {*FLOWS}
         return tuple(roles)
 
     def _free_name(self, stem: str, taken: list[str]) -> str:
@@ -359,7 +363,7 @@ def _roles_for(channel: ChannelSpec) -> tuple[Role, ...]:
     if channel.quantity == "temperature":
         return Role.INDOOR, Role.OUTDOOR
     if channel.quantity == "flow":
-        return Role.FLOW, Role.FLOW_2
+        return FLOWS
     if channel.quantity == "pressure":
         return (Role.BAROMETER,) if channel.high > BAROMETRIC_PA else (Role.ENVELOPE, Role.FLOW_ELEMENT)
     return ()

@@ -7,7 +7,8 @@ from simulators.instruments.scpi import ScpiError, ScpiInstrument, no_parameter,
 from simulators.world import World
 
 IDENTITY = "AIRSEAM DEMO,SCPI-FAN,SF-0003,1.0"
-SECOND_IDENTITY = "AIRSEAM DEMO,SCPI-FAN,SF-0008,1.0"
+FURTHER_IDENTITY = "AIRSEAM DEMO,SCPI-FAN,SF-{:04d},1.0"
+FURTHER_SERIALS = (8, 11, 15)
 DEFAULT_TIMEOUT_S = 2.0
 SHORTEST_TIMEOUT_S, LONGEST_TIMEOUT_S = 0.1, 60.0
 DIRECTIONS = {"OUT": -1, "IN": 1}
@@ -15,11 +16,12 @@ DIRECTIONS = {"OUT": -1, "IN": 1}
 
 
 class ScpiFan(ScpiInstrument):
-    """Drives the fan of the world's plant, or the second one; their direction is one."""
+    """Drives the fan of the world's plant, or a further one; their direction is one."""
 
-    def __init__(self, world: World, identity: str = IDENTITY, *, second: bool = False) -> None:
-        """Stand still, blowing out."""
-        self._seat = "second_speed" if second else "speed"
+    def __init__(self, world: World, seat: int = 0) -> None:
+        """Stand still, blowing out; `seat` counts the fans from 0."""
+        self._seat = seat
+        identity = FURTHER_IDENTITY.format(FURTHER_SERIALS[seat - 1]) if seat else IDENTITY
         commands = {
             "FAN:SPEED": self._set_speed,
             "FAN:SPEED?": no_parameter(lambda: f"{self._speed:.4f}"),
@@ -40,14 +42,14 @@ class ScpiFan(ScpiInstrument):
     def follow(self, now_ns: int) -> None:
         """Stop when nothing was heard for too long."""
         if self._heard_ns is None or now_ns - self._heard_ns >= seconds(self._timeout_s):
-            setattr(self._world, self._seat, 0.0)
+            self._world.speeds[self._seat] = 0.0
 
     @property
     def _speed(self) -> float:
-        return float(getattr(self._world, self._seat))
+        return self._world.speeds[self._seat]
 
     def _set_speed(self, parameter: str) -> None:
-        setattr(self._world, self._seat, number_in(parameter, 0.0, 1.0))
+        self._world.speeds[self._seat] = number_in(parameter, 0.0, 1.0)
 
     def _set_direction(self, parameter: str) -> None:
         if not parameter:

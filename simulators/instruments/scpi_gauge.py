@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from simulators.gauge import PRESSURE_END_PA, SECOND_ELEMENT
+from simulators.gauge import FURTHER_ELEMENTS, PRESSURE_END_PA
 from simulators.instruments.scpi import ScpiInstrument, no_parameter
 from simulators.world import World
 
@@ -49,8 +49,9 @@ def _written(value: float, pressure: bool) -> str:
 
 
 def second_gauge(world: World) -> ScpiGauge:
-    """Return the gauge at the flow element of the second fan: on its first input, nothing on the others."""
-    return ScpiGauge(world, IDENTITY_SECOND, (SECOND_ELEMENT, *(["-"] * 7)))
+    """Return the gauge at the flow elements of further fans: on its first inputs, nothing on the others."""
+    nothing = ["-"] * (len(FIELDS) - len(FURTHER_ELEMENTS))
+    return ScpiGauge(world, IDENTITY_SECOND, (*FURTHER_ELEMENTS, *nothing))
 
 
 def eight_channel_gauge(world: World) -> ScpiGauge:

@@ -19,7 +19,8 @@ TARGETS = (58.0, 50.0, 42.0, 34.0, 26.0, 18.0)
 
 
 def speeds(scene: Scene) -> tuple[float, float]:
-    return scene.house.world.speed, scene.house.world.second_speed
+    first, second = scene.house.world.speeds
+    return first, second
 
 
 def test_in_a_descending_test_both_run_first_and_the_second_leaves(clock: VirtualClock, tmp_path: Path) -> None:

@@ -14,10 +14,10 @@ from acquisition.engine import Engine
 from acquisition.fitted import Fitted, RangeChange
 from acquisition.job import Job
 from acquisition.openrig import open_rig
-from acquisition.rig import Role
+from acquisition.rig import FLOW_ELEMENTS, Role
 from acquisition.rigfile import read_rig, write_rig
 from acquisition.series import RunData, WindowRecord
-from acquisition.snapshot import Activity, EngineState
+from acquisition.snapshot import Activity, EngineState, Snapshot
 from acquisition.steps import WindowKind
 from acquisition.testfile import load_stored_test
 from analysis.errors import InvalidInput
@@ -59,17 +59,60 @@ def test_one_fan_does_not_reach_50_pa(clock: VirtualClock, tmp_path: Path) -> No
         assert any(flag.id == "reach" for flag in shown.flags)
 
 
+VERY_LEAKY = replace(LEAKY, n50_per_h=31.0)
+"""Invented: at 50 Pa it leaks 16 120 m3/h, more than two fans move."""
+
+
+def test_three_fans_join_and_leave_one_by_one_and_their_flows_add_up(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path, wind_m_s=0.0, built=VERY_LEAKY, fans=3) as scene:
+        scene.begin(scene.plan(targets_pa=(50.0, 40.0, 20.0, 10.0)))
+        running: dict[float | None, int] = {}
+
+        def ended(shown: Snapshot) -> bool:
+            assert abs(float(scene.house.plant.pressure_pa[0])) < 75.0
+            if shown.activity is Activity.AVERAGE and shown.activity_s > 1.0:
+                running[shown.target_pa] = sum(speed > 0.0 for speed in scene.house.world.speeds)
+            return shown.state is EngineState.IDLE and not scene.engine.busy
+
+        shown = scene.until(ended)
+        assert running[-50.0] == 3 > running[-10.0]
+        assert sorted(running.values()) == [running[key] for key in sorted(running, key=lambda pa: -(pa or 0.0))]
+        assert {flag.sentence[:12] for flag in shown.flags if flag.id == "fans"} >= {"Fan 3 joins:", "Fan 3 leaves"}
+        assert shown.result is not None
+        true = scene.house.true_q_m3_h(50.0, "depressurize")
+        assert shown.result.mean.q50_m3_h.value == pytest.approx(true, rel=0.015)
+        run = scene.job.load(1).runs[0]
+        assert all(run.data.count(role) > 100 for role in FLOW_ELEMENTS[:3])
+        assert not run.data.count(Role.FLOW_ELEMENT_4)
+        assert scene.job.load(1).test() == shown.test
+
+
+def test_a_range_of_the_third_fan_is_its_own_and_its_loss_stops_all(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path, wind_m_s=0.0, built=VERY_LEAKY, fans=3) as scene:
+        scene.engine.fit_range("middle", 2)
+        scene.pass_time(0.5)
+        assert [item.name for item in scene.rig.spec.fitted_ranges.now] == ["wide", "wide", "middle"]
+        assert read_rig(write_rig(scene.rig.spec)) == scene.rig.spec
+        scene.begin(scene.plan(targets_pa=(35.0,)))
+        scene.until(lambda shown: shown.activity is Activity.AVERAGE)
+        assert min(scene.house.world.speeds) > 0.0
+        scene.house.ports["sim:fan-3"].unplug()
+        scene.until(lambda shown: shown.state is EngineState.PAUSED, 5.0)
+        scene.pass_time(2.5)
+        assert scene.house.world.speeds == [0.0, 0.0, 0.0]
+
+
 def test_a_fan_that_is_lost_stops_both(clock: VirtualClock, tmp_path: Path) -> None:
     with leaky_scene(clock, tmp_path, 2) as scene:
         scene.begin()
         scene.until(lambda shown: shown.activity is Activity.AVERAGE)
-        assert scene.house.world.speed == scene.house.world.second_speed > 0.0
+        assert scene.house.world.speeds[0] == scene.house.world.speeds[1] > 0.0
         scene.house.ports["sim:fan-2"].unplug()
         scene.until(lambda shown: shown.state is EngineState.PAUSED, 5.0)
         scene.pass_time(1.0)
         assert scene.house.world.speed == 0.0
         scene.pass_time(1.5)
-        assert scene.house.world.second_speed == 0.0  # it stopped by itself: it heard nothing
+        assert scene.house.world.speeds[1] == 0.0  # it stopped by itself: it heard nothing
 
 
 def test_closing_brings_both_to_rest(clock: VirtualClock, tmp_path: Path) -> None:
@@ -77,7 +120,7 @@ def test_closing_brings_both_to_rest(clock: VirtualClock, tmp_path: Path) -> Non
         scene.begin()
         scene.until(lambda shown: shown.activity is Activity.AVERAGE)
         scene.engine.close()
-        assert (scene.house.world.speed, scene.house.world.second_speed) == (0.0, 0.0)
+        assert scene.house.world.speeds == [0.0, 0.0]
         assert scene.rig.stopped_safely is True
 
 

@@ -71,7 +71,7 @@ UNSEEN = {
 
 
 WHOLE = {
-    "Fan 2 joins: the others are at their top.": ("joins: the others are at their top",),
+    "Fan 2 joins: the others move too little air.": ("joins: the others move too little air",),
     "Fan 2 leaves: the others do it alone.": ("leaves: the others do it alone",),
     "Held 50 Pa for 60 s: 900 m³/h, at the beginning 950 m³/h.": (", at the beginning \0 m³/h",),
     "The disk did not take the last 3 entries of a.airseam (full): the whole job with them is in b.airseam.": (
