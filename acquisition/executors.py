@@ -63,8 +63,8 @@ HELD_MEAN_S = 20
 """Seconds over which the leakage at a held pressure is averaged."""
 MOVING_AIR_SHARE = 0.05
 """Share of the flow before the stop above which the fan is not at rest, whatever its drive says,"""
-WIND_THROUGH = 1.3
-"""unless wind moved nearly as much through it while it rested before."""
+WIND_THROUGH = 2.0
+"""unless wind moved half as much through it while it rested before."""
 
 
 class Timed:
