@@ -137,7 +137,7 @@ class Intents(QObject):
                 self._screen.reading = Reading()
                 self.start_test()
             case Verb.ANSWER:
-                self._desk.answer(step.ask_id, step.label)
+                self._desk.answer(step.ask_id, step.choice)
             case Verb.PAUSE:
                 self._desk.pause()
             case Verb.GO_ON:

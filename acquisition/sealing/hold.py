@@ -17,6 +17,7 @@ from acquisition.plan import TestPlan
 from acquisition.progress import RunInProgress
 from acquisition.rig import RigSpec
 from acquisition.sealing.held import (
+    UNJUDGED_S,
     SealedLook,
     Understood,
     fan_speed,
@@ -333,6 +334,9 @@ def levels_of(trace: Trace, unrest: Unrest, steps: Sequence[Step], sealed: Seque
         for step in steps
         if step.kind is not StepKind.PASSING and not any(one - 20.0 <= step.at_s <= two + 20.0 for one, two in known)
     ]
+    if steps and trace.end_s - steps[-1].at_s < UNJUDGED_S:
+        # Whether it goes back, as a door does, is not known yet: the level now is drawn, not a mean of both.
+        edges.append((steps[-1].at_s, max(steps[-1].at_s, trace.end_s - AFTER_S)))
     edges.sort()
     levels = []
     begin_s = trace.start_s

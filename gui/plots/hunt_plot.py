@@ -115,14 +115,16 @@ class HuntPlot(PlotPanel):
             if self._said[at] != (flag.words, ink.rgba()):
                 self._said[at] = (flag.words, ink.rgba())
                 view.setText(flag.words, color=ink)
-            left = (flag.at_s - x_low) / (x_high - x_low) * width
+            room = view.boundingRect().width()
+            # A word that would reach over the edge ends there.
+            left = min((flag.at_s - x_low) / (x_high - x_low) * width, width - room)
             level = next((i for i, end in enumerate(ends) if left > end), len(ends))
-            right = left + view.boundingRect().width()
+            right = left + room
             if level < len(ends):
                 ends[level] = right
             else:
                 ends.append(right)
-            view.setPos(flag.at_s, y_high - (level % 4) * line)
+            view.setPos(x_low + left / width * (x_high - x_low), y_high - (level % 4) * line)
             view.show()
 
     def recolour(self) -> None:

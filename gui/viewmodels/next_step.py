@@ -37,12 +37,16 @@ class Verb(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class NextStep:
-    """The sentence, the word on the button and what the button does. `id` changes when a new decision is asked for."""
+    """The sentence, the word on the button and what the button does. `id` changes when a new decision is asked for.
+
+    `choice` is the answer as the test knows it, in whatever language the button says it.
+    """
 
     sentence: str
     label: str
     verb: Verb
     ask_id: str = ""
+    choice: str = ""
 
     @property
     def id(self) -> str:
@@ -81,7 +85,8 @@ def _during(snapshot: Snapshot, moment: Moment) -> NextStep:
             return NextStep(
                 say("The test asks something and waits for you."), say("Go to the test"), Verb.GO_TO_TEST, ask.id
             )
-        return NextStep(retold(_IN_SHORT.get(ask.id, ask.text)), retold(ask.choices[0]), Verb.ANSWER, ask.id)
+        first = ask.choices[0]
+        return NextStep(retold(_IN_SHORT.get(ask.id, ask.text)), retold(first), Verb.ANSWER, ask.id, first)
     if snapshot.state is EngineState.PAUSED:
         return NextStep(retold(snapshot.paused_reason), say("Go on"), Verb.GO_ON)
     if snapshot.held is not None:

@@ -23,6 +23,7 @@ from drivers.clock import Clock, VirtualClock, seconds
 from drivers.transport import Transport
 from gui.app import Program, application, build, open_first_job
 from gui.errands import InlineErrands
+from gui.languages import put_on
 from gui.settings import SettingsFile
 from gui.words import Language
 from simulators.houses import load_house
@@ -195,6 +196,8 @@ def stage(
     program.window.may_close = True
     program.window.close()
     program.leave()
+    # What comes after may look at words without a window of its own.
+    put_on(qapp, Language.ENGLISH)
 
 
 def no_ports(url: str) -> Transport:

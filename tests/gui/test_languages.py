@@ -8,7 +8,9 @@ from pathlib import Path
 import pytest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
 
+from acquisition.snapshot import EngineState
 from gui.viewmodels.moment import Place
+from gui.viewmodels.next_step import next_step
 from gui.viewmodels.over import Over
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
 from gui.words import Language, say
@@ -102,3 +104,19 @@ def says_when_another_language_comes(stage: Stage) -> None:
 
 ALSO_NAMES = {"gauge", "fan"}
 """Names of the simulated instruments, which nobody translates."""
+
+
+@pytest.mark.parametrize("language", [Language.GERMAN])
+def test_the_big_button_answers_what_the_test_asks_in_any_language(stage: Stage) -> None:
+    stage.connect()
+    stage.shorten()
+    stage.program.screen.go_to(Place.TEST)
+    stage.draw()
+    stage.press()
+    asked = stage.until(lambda now: now.state is EngineState.ASKING, 60.0).ask
+    assert asked is not None
+    assert next_step(stage.program.bridge.moment(stage.snapshot())).label != asked.choices[0]
+    stage.press()
+    again = stage.snapshot().ask
+    assert again is None or again.id != asked.id
+    stage.program.intents.stop_fan()
