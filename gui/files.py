@@ -7,6 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject
 
+from acquisition.languages import language_of
 from acquisition.office import file_name
 from acquisition.setup import preparation_sheet
 from acquisition.snapshot import Severity
@@ -96,7 +97,7 @@ class Files(QObject):
         """Ask where, then write what the client is asked to have ready."""
         job = self._desk.job
         if job is not None:
-            text = preparation_sheet(job.draft(), job.details.name)
+            text = preparation_sheet(job.draft(), job.details.name, language_of(job.details.language))
             self._ask_text(say("Preparation sheet"), f"{job.path.stem} preparation", text)
 
     def _ask_text(self, title: str, stem: str, text: str) -> None:

@@ -20,7 +20,7 @@ from gui.files import Files
 from gui.languages import decimal_mark
 from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
-from gui.viewmodels.errors import sentence
+from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.issuing import DRAFT, IssuePicture, changed_since, issue_picture, version_words
 from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
@@ -118,7 +118,7 @@ class OfficeIntents(QObject):
             try:
                 number = next_number(job, self.test_number(), office, self._desk.now())
             except InvalidInput as error:
-                number = f"(no number: {error})"
+                number = say("(no number: {error})", error=error_words(error))
         return issue_picture(
             issues,
             self._screen.version_shown,

@@ -20,7 +20,7 @@ from gui.viewmodels.errors import error_words
 from gui.viewmodels.keys import CAUTIONS, KEYS
 from gui.views.trouble_dialog import TroubleDialog
 from gui.window import Window
-from gui.words import mark, say
+from gui.words import mark, say, spoken
 
 ON_DEMAND = mark("What a bundle for support holds stands below. Look at it before you hand it on.")
 
@@ -49,7 +49,7 @@ class SupportIntents(QObject):
             say("Save the key sheet"),
             proposal,
             say("PDF (*.pdf)"),
-            lambda path: self._write(path, key_sheet_pdf(KEYS, CAUTIONS)),
+            lambda path: self._write(path, _key_sheet()),
         )
 
     def associate(self) -> None:
@@ -112,3 +112,8 @@ class SupportIntents(QObject):
             self._desk.tell(Severity.NOTE, say("Written: {path}.", path=write_new(path, data)))
         except OSError as error:
             self._desk.tell(Severity.ATTENTION, say("It could not be written: {reason}.", reason=error_words(error)))
+
+
+def _key_sheet() -> bytes:
+    groups = [(say(head), [(say(key), say(words)) for key, words in keys]) for head, keys in KEYS]
+    return key_sheet_pdf(say("Keys of Airseam"), groups, [say(words) for words in CAUTIONS], spoken().value)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.languages import ENGLISH, Language
 from acquisition.plan import TestPlan
 from acquisition.setup.openings import OpeningState, openings_for
 from acquisition.told.titles import method_title
@@ -17,13 +18,17 @@ BEFORE = (
 CLOSING = "Local codes and licensed practice decide what is asked of whom; this sheet does not replace them."
 
 
-def preparation_sheet(plan: TestPlan, name: str) -> str:
+def preparation_sheet(plan: TestPlan, name: str, language: Language = ENGLISH) -> str:
     """Return the sheet for the next stage of a job."""
-    stage = f", stage: {plan.stage}" if plan.stage else ""
-    lines = [f"Getting ready for the air-leakage test of {name}{stage}", method_title(plan.method), ""]
-    lines += ["Before the day", *(f"[ ] {item}" for item in BEFORE), "", "On the day"]
+    say, building = language.say, name
+    if plan.stage:
+        building = say("{building}, stage: {stage}", building=name, stage=plan.stage)
+    title = say("Getting ready for the air-leakage test of {building}", building=building)
+    lines = [title, method_title(plan.method), ""]
+    lines += [say("Before the day"), *(f"[ ] {say(item)}" for item in BEFORE), "", say("On the day")]
     for opening, state in openings_for(plan):
-        who = " (by the tester)" if state is OpeningState.SEALED else ""
-        lines.append(f"[ ] {opening.name}: {state}{who}")
-    lines += ["", "Ready on ______________   Signature ______________________", "", CLOSING]
+        line = say("{where}: {what}", where=say(opening.name), what=say(state.value))
+        lines.append(f"[ ] {line} {say('(by the tester)')}" if state is OpeningState.SEALED else f"[ ] {line}")
+    ready, signature = say("Ready on"), say("Signature")
+    lines += ["", f"{ready} ______________   {signature} ______________________", "", say(CLOSING)]
     return "\n".join(lines) + "\n"

@@ -636,6 +636,10 @@
         <translation>Ordner wählen</translation>
     </message>
     <message>
+        <source>(no number: {error})</source>
+        <translation>(keine Nummer: {error})</translation>
+    </message>
+    <message>
         <source>Issued: {version}. Save it as PDF to hand it over.</source>
         <translation>Ausgestellt: {version}. Sichern Sie ihn als PDF, um ihn zu übergeben.</translation>
     </message>
@@ -910,6 +914,10 @@
     <message>
         <source>ZIP (*.zip)</source>
         <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>Keys of Airseam</source>
+        <translation>Tasten von Airseam</translation>
     </message>
     <message>
         <source>Choose the port of the gauge first.</source>
@@ -1418,6 +1426,10 @@
     <message>
         <source>A draft. Made to find leaks: it is issued without a number.</source>
         <translation>Entwurf zur Lecksuche: Er wird ohne Nummer ausgestellt.</translation>
+    </message>
+    <message>
+        <source>A draft. It has no number yet.</source>
+        <translation>Entwurf. Er hat noch keine Nummer.</translation>
     </message>
     <message>
         <source>A draft. It would be issued as {number}.</source>
@@ -10021,15 +10033,15 @@
     </message>
     <message>
         <source>A seal comes off</source>
-        <translation>Eine Abklebung löst sich</translation>
+        <translation>Abklebung löst sich</translation>
     </message>
     <message>
         <source>A window stands ajar</source>
-        <translation>Ein Fenster steht einen Spalt offen</translation>
+        <translation>Fenster einen Spalt offen</translation>
     </message>
     <message>
         <source>A door stands open</source>
-        <translation>Eine Tür steht offen</translation>
+        <translation>Tür offen</translation>
     </message>
     <message>
         <source>The flue is open</source>

@@ -636,6 +636,10 @@
         <translation>Choisir un répertoire</translation>
     </message>
     <message>
+        <source>(no number: {error})</source>
+        <translation>(pas de numéro&#xa0;: {error})</translation>
+    </message>
+    <message>
         <source>Issued: {version}. Save it as PDF to hand it over.</source>
         <translation>Émis&#xa0;: {version}. Enregistrez-le en PDF pour le remettre.</translation>
     </message>
@@ -910,6 +914,10 @@
     <message>
         <source>ZIP (*.zip)</source>
         <translation>ZIP (*.zip)</translation>
+    </message>
+    <message>
+        <source>Keys of Airseam</source>
+        <translation>Touches d’Airseam</translation>
     </message>
     <message>
         <source>Choose the port of the gauge first.</source>
@@ -1418,6 +1426,10 @@
     <message>
         <source>A draft. Made to find leaks: it is issued without a number.</source>
         <translation>Projet pour chercher des fuites&#xa0;: émis sans numéro.</translation>
+    </message>
+    <message>
+        <source>A draft. It has no number yet.</source>
+        <translation>Projet. Il n’a pas encore de numéro.</translation>
     </message>
     <message>
         <source>A draft. It would be issued as {number}.</source>
@@ -10021,7 +10033,7 @@
     </message>
     <message>
         <source>A seal comes off</source>
-        <translation>Une obturation se défait</translation>
+        <translation>Obturation défaite</translation>
     </message>
     <message>
         <source>A window stands ajar</source>
@@ -10105,7 +10117,7 @@
     </message>
     <message>
         <source>in every house</source>
-        <translation>dans toutes les maisons</translation>
+        <translation>partout</translation>
     </message>
     <message>
         <source>Pull the gauge&apos;s cable</source>

@@ -88,6 +88,8 @@ def _draft_note(issues: Sequence[Issue], number: str, kind: TestKind, changed: S
     if not issues:
         if not kind.certified:
             return say("A draft. Made to find leaks: it is issued without a number.")
+        if not number:
+            return say("A draft. It has no number yet.")
         return say("A draft. It would be issued as {number}.", number=number)
     what = (
         say("Edited since the last issue: {changed}.", changed=", ".join(changed))

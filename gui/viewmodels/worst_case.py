@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from acquisition.told.table import Table
-from acquisition.told.worstcase import worst_case_tables
 from acquisition.worstcase import ALL_OFF, READ_S, WorstCase
 from analysis.units import Display, Quantity, format_value
 from gui.words import mark, say
@@ -32,7 +31,9 @@ class WorstCasePicture:
     tables: tuple[Table, ...]
 
 
-def worst_case_picture(found: WorstCase, live_pa: float | None, *, busy: bool, display: Display) -> WorstCasePicture:
+def worst_case_picture(
+    found: WorstCase, tables: tuple[Table, ...], live_pa: float | None, *, busy: bool, display: Display
+) -> WorstCasePicture:
     """Return the page; `live_pa` is the mean that would be read now, None without a gauge that reads."""
     live = "–" if live_pa is None else format_value(live_pa, Quantity.PRESSURE, display)
     seconds = f"{READ_S:.0f}"
@@ -57,5 +58,5 @@ def worst_case_picture(found: WorstCase, live_pa: float | None, *, busy: bool, d
         words=words,
         next_words=say(ALL_OFF) if found.off is None else say(rest[0]) if rest else "",
         can_read=live_pa is not None and not busy,
-        tables=worst_case_tables(found, display),
+        tables=tables,
     )

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QScrollArea, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox
 
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.published import PublishedPicture
 from gui.viewmodels.retold import retold
 from gui.views.parts import Choice, Panel, column, in_order, row
+from gui.views.scrolled import scrolled
 from gui.words import say
 
 HEIGHT = 190
@@ -34,10 +35,10 @@ class LimitsPanel(Panel):
             choice.setMinimumContentsLength(8)
             choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.activated.connect(lambda at, choice=choice, signal=signal: signal.emit(str(choice.itemData(at))))
-        self.area = QScrollArea()
-        self.area.setWidgetResizable(True)
-        self.area.setFrameShape(QFrame.Shape.NoFrame)
-        self.area.setAccessibleName(say("Limits to hold the result against"))
+        self._lines = column(GAP_4)
+        self._lines.addStretch(1)
+        self.area = scrolled(self._lines, say("Limits to hold the result against"))
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         beside = row(self.place, self.zone, gap=GAP_8)
         beside.setStretch(0, 1)
         beside.setStretch(1, 1)
@@ -52,9 +53,9 @@ class LimitsPanel(Panel):
         _fill(self.place, picture.places, picture.place)
         _fill(self.zone, picture.zones, picture.zone)
         self.zone.setVisible(bool(picture.zones))
-        page = QWidget()
-        page.setProperty("role", "scrolled")
-        lines = column(GAP_4)
+        for box in self.boxes.values():
+            self._lines.removeWidget(box)
+            box.deleteLater()
         self.boxes = {}
         for item in picture.items:
             box = QCheckBox(item.words)
@@ -62,15 +63,10 @@ class LimitsPanel(Panel):
             box.setAccessibleDescription(item.source)
             box.setChecked(item.ticked)
             box.toggled.connect(lambda on, limit_id=item.id: self.ticked.emit(limit_id, on))
-            lines.addWidget(box)
+            self._lines.insertWidget(len(self.boxes), box)
             self.boxes[item.id] = box
-        lines.addStretch(1)
-        page.setLayout(lines)
-        where = self.area.verticalScrollBar().value()
-        self.area.setWidget(page)
         in_order(self.place, self.zone, *self.boxes.values())
-        self.area.setFixedHeight(min(page.sizeHint().height(), HEIGHT))
-        self.area.verticalScrollBar().setValue(where)
+        self.area.setFixedHeight(min(self._lines.sizeHint().height(), HEIGHT))
 
 
 def _fill(view: Choice, options: tuple[tuple[str, str], ...], chosen: str) -> None:

@@ -10,9 +10,12 @@ from gui.theme import GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.ribbon import MOST_LINKS, Figure, RibbonPicture
 from gui.viewmodels.ribbon import Lamp as LampPicture
 from gui.views.parts import ElidedLabel, Lamp, StopButton, column, label, row, set_text
+from gui.words import say
 
 RIBBON_HEIGHT = 64
 LAMP_WIDTH = 108
+INDENT = 16
+"""What stands under a lamp begins where its words do."""
 WIDEST_FIGURES = ("−888.8", "88 888", "888")
 
 
@@ -132,8 +135,10 @@ class Ribbon(QFrame):
             view.setMinimumWidth(LAMP_WIDTH)
             grid.addWidget(view, at % 2, at // 2)
         grid.addWidget(self._record, 0, 2)
-        self._record_detail.setContentsMargins(16, 0, 0, 0)
-        self._record_detail.setMinimumWidth(LAMP_WIDTH)
+        self._record_detail.setContentsMargins(INDENT, 0, 0, 0)
+        self._record_detail.ensurePolished()
+        time = self._record_detail.fontMetrics().horizontalAdvance(say("saved {time}", time="00:00:00"))
+        self._record_detail.setMinimumWidth(max(LAMP_WIDTH, INDENT + time + 2))
         self._record.setMinimumWidth(LAMP_WIDTH)
         grid.addWidget(self._record_detail, 1, 2)
         for at in range(3):

@@ -9,6 +9,7 @@ import pytest
 
 from acquisition.holding import held_plan, holding
 from acquisition.job import Entry, PreparationKind
+from acquisition.languages import language_of
 from acquisition.setup import (
     board_of,
     gate_of,
@@ -113,6 +114,11 @@ def test_the_sheet_for_the_client_names_every_opening() -> None:
     assert all(f"[ ] {opening.name}: {state}" in text for opening, state in openings_for(PLAN))
     assert "24 hours" in text
     assert "licensed practice" in text
+    german = preparation_sheet(PLAN, "Mühlgasse 8", language_of("de"))
+    assert german.startswith("Vorbereitung der Luftdichtheitsmessung: Mühlgasse 8, Bauphase: membrane up\n")
+    assert ": geschlossen\n" in german
+    assert "(durch die Messperson)" in german
+    assert german.count("\n") == text.count("\n")
 
 
 def test_a_held_pressure_stays_within_the_answers() -> None:
