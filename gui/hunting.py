@@ -20,6 +20,7 @@ from drivers.clock import Clock, seconds
 from gui.errands import Errands
 from gui.tone import Tone
 from gui.viewmodels.errors import error_words, sentence
+from gui.viewmodels.leak_words import place_words
 from gui.words import say
 
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
@@ -71,7 +72,11 @@ class Hunting:
         mark = self.session.sealing if self.session is not None else None
         leak = None if mark is None or mark.leak is None or self._job is None else self._job.leaks.leaks.get(mark.leak)
         return (
-            "" if mark is None else say("Leak {leak}", leak=mark.leak) if leak is None else f"{mark.leak} {leak.place}"
+            ""
+            if mark is None
+            else say("Leak {leak}", leak=mark.leak)
+            if leak is None
+            else f"{mark.leak} {place_words(leak)}"
         )
 
     # --- what goes on by itself

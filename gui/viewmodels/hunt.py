@@ -17,6 +17,7 @@ from analysis.sealing.change import FEWEST_AFTER_S, Change, Sureness
 from analysis.units import Display, Quantity, format_estimate, format_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.hunt_zero import zero_words
+from gui.viewmodels.leak_words import place_words
 from gui.viewmodels.moment import Moment, RigState
 from gui.viewmodels.retold import retold
 from gui.words import mark, say
@@ -332,7 +333,7 @@ def brought(item: SealedLook, look: HoldLook, display: Display) -> tuple[str, To
 def leak_name(number: int | None, leaks: Mapping[int, Leak]) -> str:
     """Return what a leak is called."""
     leak = leaks.get(number) if number is not None else None
-    return say("Unnamed") if leak is None else f"{number} {leak.place}"
+    return say("Unnamed") if leak is None else f"{number} {place_words(leak)}"
 
 
 def signed(difference: Estimate, display: Display) -> str:

@@ -15,6 +15,8 @@ from acquisition.sealing.session import COUNTED_FROM
 from analysis.sealing.watch import Step, StepKind
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from drivers.clock import NS_PER_S
+from gui.viewmodels.leak_words import part_words
+from gui.viewmodels.retold import retold_part
 from gui.words import say
 
 Values = NDArray[np.float64]
@@ -110,7 +112,7 @@ def _flags(look: HoldLook, marks: Sequence[SealingMark], leaks: Mapping[int, Lea
 
 def _words(mark: SealingMark, leaks: Mapping[int, Leak]) -> str:
     leak = leaks.get(mark.leak) if mark.leak is not None else None
-    name = "" if leak is None else leak.room or leak.place.rpartition(": ")[2]
+    name = "" if leak is None else leak.room or part_words(leak)
     words = {
         SealingMarkKind.STARTS: "",
         SealingMarkKind.DONE: f"{mark.leak} {name}",
@@ -121,4 +123,4 @@ def _words(mark: SealingMark, leaks: Mapping[int, Leak]) -> str:
 
 
 def _told(step: Step) -> str:
-    return say("looks like a seal") if step.kind is StepKind.SEAL else step.kind.value
+    return say("looks like a seal") if step.kind is StepKind.SEAL else retold_part(step.kind.value)

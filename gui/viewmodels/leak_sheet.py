@@ -17,6 +17,8 @@ from analysis.sealing.parts import PARTS
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.errors import sentence
+from gui.viewmodels.leak_words import place_words
+from gui.viewmodels.retold import retold_part
 from gui.viewmodels.sheet import Kind
 from gui.words import mark, say
 
@@ -214,4 +216,4 @@ def _row(number: int, leak: Leak, drop: Drop | None, display: Display) -> LeakRo
         brought = f", {plus_minus(drop.difference_m3_h, Quantity.FLOW, display)}"
     elif drop is not None:
         brought = f", {said(drop.sureness)}"
-    return LeakRow(number, f"{number}  {leak.place}  ·  {leak.status}{brought}", tone)
+    return LeakRow(number, f"{number}  {place_words(leak)}  ·  {retold_part(leak.status)}{brought}", tone)

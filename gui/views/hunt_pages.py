@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from gui.theme import GAP_8, GAP_12, SIGNS, Tone
+from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import Kind
 from gui.viewmodels.zone_walk import FIELDS, HOLES, ZonePicture
 from gui.views.fields import FieldView
@@ -74,10 +75,10 @@ class LookPage(Panel):
     def show_picture(self, picture: LookPicture) -> None:
         """Show a moment."""
         tone = Tone.GOOD if picture.usable else Tone.ATTENTION
-        set_text(self.infra_red, f"{SIGNS[tone]} {picture.infra_red}")
+        set_text(self.infra_red, f"{SIGNS[tone]} {retold(picture.infra_red)}")
         set_tone(self.infra_red, tone)
-        set_text(self.fog, picture.fog)
-        set_text(self.cautions, picture.cautions)
+        set_text(self.fog, retold(picture.fog))
+        set_text(self.cautions, retold(picture.cautions))
         words = {
             None: "",
             True: " ".join((SIGNS[Tone.ATTENTION], say("isolated, still to be reinstated"))),
