@@ -86,7 +86,7 @@ class HuntPlot(PlotPanel):
     def ticks(self, axis: str, low: float, high: float, length_px: float) -> Sequence[Tick]:
         """Return minutes and round flows."""
         if axis == "bottom":
-            return time_ticks(low, high, length_px, zero="now")
+            return time_ticks(low, high, length_px, zero=say("now"))
         if self.picture is None:
             return ()
         return linear_ticks(low, high, length_px, 34, self._decimal_mark)

@@ -76,7 +76,7 @@ class TracePlot(PlotPanel):
         """Return minutes and round pressures."""
         if axis == "bottom":
             live = self.picture is None or self.picture.follows
-            return time_ticks(low, high, length_px, zero="now" if live else "0:00")
+            return time_ticks(low, high, length_px, zero=say("now") if live else "0:00")
         return linear_ticks(low, high, length_px, 34, self._decimal_mark)
 
     def recolour(self) -> None:
