@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from acquisition.control import STANDARD_PRESSURE_PA, PressureController
+from acquisition.control import STANDARD_PRESSURE_PA, Plant, PressureController
 from acquisition.fitted import RESTING_PA
 from acquisition.leakline import TYPICAL_EXPONENT, LeakLine
 from acquisition.live import LiveBuffer
@@ -20,6 +20,8 @@ from analysis.flow import element_flow_m3_h
 from analysis.records import Air, Direction
 
 SMOOTHING_S = 0.5
+DEFAULT_VOLUME_M3 = 400.0
+"""Only for the controller's first guess where no volume is known yet."""
 
 
 @dataclass(slots=True)
@@ -114,6 +116,13 @@ class Bench:
     def expected_pa(self, leak_flow_m3_h: float) -> float | None:
         """Return the pressure that the leakage line so far gives for a flow, None before the first point."""
         return self.line.pressure_pa(leak_flow_m3_h)
+
+
+def new_bench(rig: OpenRig, live: LiveBuffer, progress: TestProgress, slack_s: float) -> Bench:
+    """Return the state at the beginning of a test: all fans of the rig at rest, nothing known but the building."""
+    plant = Plant(progress.plan.building.volume_m3 or DEFAULT_VOLUME_M3)
+    controller = PressureController(plant, 1 + len(rig.spec.further))
+    return Bench(rig, live, progress, controller, slack_s=slack_s)
 
 
 def live_flow_m3_h(

@@ -13,32 +13,31 @@ from collections import deque
 from collections.abc import Callable
 
 from acquisition.atonce import fit
-from acquisition.bench import Bench
+from acquisition.bench import Bench, new_bench
 from acquisition.computer import Computer
-from acquisition.control import Plant, PressureController
 from acquisition.execution import Done, Executor, Retake
 from acquisition.executors import executor_for
 from acquisition.fanbyhand import warning
 from acquisition.fancommand import FanCommand
 from acquisition.guard import Guard
 from acquisition.hosestep import HoseCheck
+from acquisition.intake import Intake
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import Ending
 from acquisition.linkreturn import LinkReturn
 from acquisition.live import LiveBuffer
+from acquisition.noticing import notice
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
 from acquisition.procedures import again_from, procedure_of, rest_of
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
-from acquisition.repair import ANEW, LASTING, ask_lasting, ask_to_fit, looking_again, settle_lasting, take_again
+from acquisition.repair import ANEW, LASTING, ask_to_fit, looking_again, settle_lasting, take_again
 from acquisition.rig import Role
-from acquisition.sight import sight_of
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.standing import Standing
 from acquisition.stepqueue import StepQueue
 from acquisition.steps import Ask, CheckHoses, Step, StopFan, Wish
-from acquisition.taps import TapsAsOne
 from acquisition.typedgauge import ASKED_FOR, undriven_executor_for
 from acquisition.watchdog import Alarm, AlarmKind
 from analysis.errors import InvalidInput
@@ -49,8 +48,6 @@ from drivers.clock import Clock, Hosted, seconds
 PERIOD_S = 0.1
 MOST_LOOKS = 4
 """How often at most readings are taken in a period, from a gauge that is faster than the loop."""
-DEFAULT_VOLUME_M3 = 400.0
-"""Only for the controller's first guess where no volume is known yet."""
 LINK_ALARMS = (AlarmKind.SLEPT, AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
 LINE_ALARMS = (AlarmKind.COLLAPSE, AlarmKind.OVERFLOW)
 STEPS_PER_TICK = 20
@@ -81,7 +78,7 @@ class Engine:
         self._mail: deque[Callable[[int], None]] = deque()
         self._guard = Guard(rig, clock, battery)
         self._computer = Computer(self._guard, clock)
-        self._taps = TapsAsOne()
+        self._intake = Intake(rig, self.live)
         self._publisher = Publisher(rig, clock, self.live)
         self._state = EngineState.IDLE
         self._bench: Bench | None = None
@@ -269,31 +266,12 @@ class Engine:
             bench.progress.flag("battery-low", Severity.ATTENTION, found.battery)
 
     def _take(self) -> None:
-        batch = self._rig.take()
-        for role, reading in self._taps.mean(batch):
-            self.live.append(role, reading.monotonic_ns, reading.value)
-        for role, reading in batch:
-            if role is Role.ENVELOPE:
-                self.live.append_first_tap(reading.monotonic_ns, reading.value)
-        if self._bench is not None:
-            self._bench.progress.note(batch)
+        self._intake.take(None if self._bench is None else self._bench.progress)
 
     def _notice(self, bench: Bench, now_ns: int) -> None:
-        """Let the vigil look, and write down what it noticed."""
-        executor = self._executor
-        if executor is None or bench.progress.current is None or not bench.vigil.due(now_ns):
-            return
-        if self._rig.spec.by_hand & ASKED_FOR or self._rig.script is not None:
-            # A value now and then shows nothing of what happens in between; a record says itself what was noticed.
-            return
-        for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
-            bench.progress.flag(found.id, found.severity, found.sentence)
-            bench.spoilt = bench.spoilt or found.spoils
-            if found.id == LASTING and not self._auto_answer and len(bench.line) and not bench.progress.plan.hold:
-                self._stop_and_ask(ask_lasting(found.sentence), now_ns)
-                return
-        if bench.vigil.hose.suspected:
-            bench.controller.nudge()
+        asked = notice(bench, self._rig, self._executor, now_ns, asks=not self._auto_answer)
+        if asked is not None:
+            self._stop_and_ask(asked, now_ns)
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
         """Run the step that is due; steps that end at once are followed by the next in the same round."""
@@ -333,15 +311,8 @@ class Engine:
     # --- what was asked, done in the loop -------------------------------------------------------------------------
 
     def _do_begin(self, plan: TestPlan, recorder: Recorder, standing: Standing | None) -> None:
-        plant = Plant(plan.building.volume_m3 or DEFAULT_VOLUME_M3)
         progress = TestProgress(plan, recorder.rig, recorder, self._clock)
-        self._bench = Bench(
-            self._rig,
-            self.live,
-            progress,
-            PressureController(plant, 1 + len(self._rig.spec.further)),
-            slack_s=self._clock.slack_s,
-        )
+        self._bench = new_bench(self._rig, self.live, progress, self._clock.slack_s)
         spec, turns = self._rig.spec, self._rig.turns
         fits = self._rig.fitter is not None or not self._auto_answer
         if self._rig.script is not None:

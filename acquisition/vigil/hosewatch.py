@@ -88,7 +88,8 @@ class HoseWatch:
             return None
         windy = self._lively.known() and self._lively.median > WINDY_ENOUGH
         self._dull = self._dull + 1 if windy and now < DULL else 0
-        if self._dull >= DULL_LOOKS:
+        if self._dull >= DULL_LOOKS and not len(sight.swing_pa):
+            # While the fan swings, its answer says more.
             return findings.HOSE_DULL
         self._lively.learn(now)
         return None

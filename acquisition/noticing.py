@@ -1,0 +1,28 @@
+"""What the vigil noticed is written down: a flag, a point that is spoilt, a nudge of the fan, a question."""
+
+from __future__ import annotations
+
+from acquisition.bench import Bench
+from acquisition.execution import Executor
+from acquisition.openrig import OpenRig
+from acquisition.repair import LASTING, ask_lasting
+from acquisition.sight import sight_of
+from acquisition.steps import Ask
+from acquisition.typedgauge import ASKED_FOR
+
+
+def notice(bench: Bench, rig: OpenRig, executor: Executor | None, now_ns: int, *, asks: bool) -> Ask | None:
+    """Let the vigil look while a step runs; return what has to be asked at once, where somebody is there to `ask`."""
+    if executor is None or bench.progress.current is None or not bench.vigil.due(now_ns):
+        return None
+    if rig.spec.by_hand & ASKED_FOR or rig.script is not None:
+        # A value now and then shows nothing of what happens in between; a record says itself what was noticed.
+        return None
+    for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
+        bench.progress.flag(found.id, found.severity, found.sentence)
+        bench.spoilt = bench.spoilt or found.spoils
+        if found.id == LASTING and asks and len(bench.line) and not bench.progress.plan.hold:
+            return ask_lasting(found.sentence)
+    if bench.vigil.hose.suspected:
+        bench.controller.nudge()
+    return None
