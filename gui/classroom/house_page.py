@@ -79,7 +79,7 @@ class HousePage(QWidget):
         self.blow.clicked.connect(lambda: self.wind_asked.emit(self.wind.stored, float(self.way.currentData())))
         self.indoor = QuantityBox(Quantity.TEMPERATURE, -20.0, 60.0, 21.0, say(" in"), say("Indoors"))
         self.outdoor = QuantityBox(Quantity.TEMPERATURE, -50.0, 60.0, 5.0, say(" out"), say("Outdoors"))
-        self.heat = button(say("Change"), "slim")
+        self.heat = button(say("Set"), "slim")
         self.heat.clicked.connect(lambda: self.heat_asked.emit(self.indoor.stored, self.outdoor.stored))
         weather = QGridLayout()
         weather.setSpacing(GAP_8)

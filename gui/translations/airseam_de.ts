@@ -1224,8 +1224,12 @@
         <translation>Außen</translation>
     </message>
     <message>
+        <source>Set</source>
+        <translation>Einstellen</translation>
+    </message>
+    <message>
         <source>Change</source>
-        <translation>Ändern</translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>Pause</source>

@@ -1224,8 +1224,12 @@
         <translation>Extérieur</translation>
     </message>
     <message>
+        <source>Set</source>
+        <translation>Régler</translation>
+    </message>
+    <message>
         <source>Change</source>
-        <translation>Changer</translation>
+        <translation>Changement</translation>
     </message>
     <message>
         <source>Pause</source>

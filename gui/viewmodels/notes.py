@@ -180,6 +180,7 @@ NOTES = (
     mark("flaps and seals may have moved in one test only"),
     mark("Average of a point"),
     mark("what was built or sealed between is part of the change"),
+    mark("Change"),
     mark("part of the change may come from it"),
     mark(
         "Effective leakage area at 4 Pa, discharge coefficient 1. Averages over many buildings: a single component "

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from acquisition.languages import language_of
+from acquisition.told.texts import sentence
 from gui.viewmodels.notes import NOTES
 from gui.viewmodels.parts import PARTS
 from gui.viewmodels.refusals import REFUSALS
@@ -71,6 +72,12 @@ def _retold(language: Language, text: str, *, inside: bool) -> str:
     parts = _BETWEEN.split(text)
     if len(parts) > 1:
         return " ".join(_retold(language, part, inside=inside) for part in parts)
+    if text.endswith(".") and text[0].isupper():
+        # Words that were made a sentence on the way (`told.texts.sentence`).
+        words = text[0].lower() + text[1:-1]
+        said = _retold(language, words, inside=inside)
+        if said != words:
+            return sentence(said)
     return _pieced(language, text)
 
 

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 
 import acquisition
 from acquisition.told.limits import limit_source
+from acquisition.told.texts import sentence as as_sentence
 from analysis.errors import InvalidInput
 from analysis.exhaust import appliances
 from analysis.fields import parse_document
@@ -209,6 +210,13 @@ def test_sentences_of_several_pieces_are_known_as_a_whole(qapp: QApplication) ->
         assert written.issuperset(pieces), whole
         assert retold_part(whole) != whole
         assert not ENGLISH.search(retold_part(whole)), retold_part(whole)
+
+
+def test_words_that_a_table_made_a_sentence_are_known(qapp: QApplication) -> None:
+    put_on(qapp, Language.GERMAN)
+    words = "what was built or sealed between is part of the change"
+    assert retold(as_sentence(words)) == as_sentence(retold(words))
+    assert retold(as_sentence(words)) != as_sentence(words)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
