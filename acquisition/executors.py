@@ -434,6 +434,10 @@ def _unbelievable(bench: Bench, induced_pa: float, now_ns: int) -> bool:
     if induced_pa > abs(bench.target_pa or 0.0) > 0.0:
         # The fan is being let down; through one that turns too slowly air may come back.
         return False
+    controller = bench.controller
+    if controller.curve.known and controller.command < controller.curve.speed(LEAST_EXPECTED_PA):
+        # From rest between the points: wind may blow back through so slow a fan, and it can do no harm.
+        return False
     leak, _ = bench.leak_flow_now(now_ns)
     if len(bench.line) and (induced_pa < 0.0 or leak is None or leak <= 0.0):
         return True

@@ -190,7 +190,9 @@ def _between(
     if not plan.zeros_between:
         return 0
     if not between_pays(plan, outlook.unrest, targets):
-        yield Mark("zeros-between", "The air is calm: zero-flow records between the points would bring nothing.")
+        yield Mark(
+            "zeros-between", "Zero-flow records between the points would bring next to nothing today and are left out."
+        )
         return 0
     if shutter:
         return plan.zeros_between

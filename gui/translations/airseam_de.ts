@@ -8572,8 +8572,8 @@
         <translation>Nehmen Sie die Abdeckung für den Punkt noch einmal ab.</translation>
     </message>
     <message>
-        <source>The air is calm: zero-flow records between the points would bring nothing.</source>
-        <translation>Die Luft ist ruhig: Nullmessungen zwischen den Punkten brächten nichts.</translation>
+        <source>Zero-flow records between the points would bring next to nothing today and are left out.</source>
+        <translation>Nullmessungen zwischen den Messpunkten brächten heute so gut wie nichts und entfallen.</translation>
     </message>
     <message>
         <source>In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has to cover it and take the cover off again.</source>

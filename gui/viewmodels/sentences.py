@@ -56,7 +56,7 @@ SENTENCES = (
     mark("The fan is open"),
     mark("Cover the fan again for the closing zero-flow pressure."),
     mark("Take the cover off the fan for the point once more."),
-    mark("The air is calm: zero-flow records between the points would bring nothing."),
+    mark("Zero-flow records between the points would bring next to nothing today and are left out."),
     mark(
         "In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has "
         "to cover it and take the cover off again."
