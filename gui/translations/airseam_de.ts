@@ -8573,7 +8573,7 @@
     </message>
     <message>
         <source>Zero-flow records between the points would bring next to nothing today and are left out.</source>
-        <translation>Nullmessungen zwischen den Messpunkten brächten heute so gut wie nichts und entfallen.</translation>
+        <translation>Nullmessungen zwischen den Punkten brächten heute so gut wie nichts und entfallen.</translation>
     </message>
     <message>
         <source>In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has to cover it and take the cover off again.</source>

@@ -8573,7 +8573,7 @@
     </message>
     <message>
         <source>Zero-flow records between the points would bring next to nothing today and are left out.</source>
-        <translation>Des mesures à débit nul entre les points n’apporteraient presque rien aujourd’hui et sont omises.</translation>
+        <translation>Des relevés à débit nul entre les points n’apporteraient presque rien aujourd’hui et sont omises.</translation>
     </message>
     <message>
         <source>In this wind {count} zero-flow records between the points pay. The fan stops for each, and somebody has to cover it and take the cover off again.</source>
