@@ -61,7 +61,8 @@ def foresee(plan: TestPlan, targets_pa: Sequence[float], before: ZeroFlow) -> Ou
     air = unrest(before)
     chosen = _prospect(plan, plan.schedule, targets_pa, air)
     others = tuple(_prospect(plan.on_schedule(name), name, targets_pa, air) for name in SCHEDULES)
-    # Records between the points are offered, not recommended: on simulated houses they have not been shown to pay.
+    # Records between the points are offered, not recommended: they bring about what longer averages bring, and somebody
+    # may have to cover the fan for each.
     proven = tuple(item for item in others if not SCHEDULES[item.schedule].zeros_between)
     return Outlook(
         unrest=air,
