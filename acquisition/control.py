@@ -129,8 +129,7 @@ class PressureController:
         self._at_top_s = 0.0
         self.command = 0.0
         self.target_pa: float | None = None
-        self._held: float | None = None
-        self._dither: Dither | None = None
+        self._held: Dither | None = None
         self._integral = 0.0
         self._way_pa: deque[float] = deque(maxlen=SLOPE_TICKS + 1)
         self._model = StepModel(0.0)
@@ -164,17 +163,17 @@ class PressureController:
     @property
     def held_speed(self) -> float:
         """The speed about which the fan is held, the commanded one while it is not."""
-        return self.command if self._held is None else self._held
+        return self.command if self._held is None else self._held.speed
 
     @property
     def nudging(self) -> bool:
         """Whether the held fan swings strongly at present."""
-        return self._held is not None and self._dither is not None and self._dither.nudging
+        return self._held is not None and self._held.nudging
 
     @property
     def swing_pa(self) -> NDArray[np.float64]:
         """What a small swing of the held fan should have done to the pressure at the last ticks (n,); empty without."""
-        return np.empty(0) if self._held is None or self._dither is None else self._dither.swing_pa
+        return np.empty(0) if self._held is None else self._held.swing_pa
 
     @property
     def building_lag_s(self) -> float:
@@ -222,16 +221,14 @@ class PressureController:
         if self.target_pa is None:
             return
         self._lags.learn()
-        self._held = _quantised(self.curve.speed(self.target_pa) + self._integral)
-        per_pa = self.curve.exponent * self._held / self.target_pa
-        self._dither = Dither(
-            self._held, per_pa, self._fan_lag_s, self._lag_s, self._plant.wind_spread_pa, least=QUANTUM
-        )
+        speed = _quantised(self.curve.speed(self.target_pa) + self._integral)
+        per_pa = self.curve.exponent * speed / self.target_pa
+        self._held = Dither(speed, per_pa, self._fan_lag_s, self._lag_s, self._plant.wind_spread_pa, least=QUANTUM)
 
     def nudge(self) -> None:
         """Swing a held fan once strongly, so that the pressure shows whether it is felt."""
-        if self._held is not None and self._dither is not None:
-            self._dither.nudge()
+        if self._held is not None:
+            self._held.nudge()
 
     def raise_gently(self, dt_s: float, pressure_pa: float | None = None) -> None:
         """One tick of the first approach: raise the speed slowly from rest; without pressure by then, a fan joins."""
@@ -260,9 +257,8 @@ class PressureController:
             self._held = None
             return
         if self._held is not None:
-            self._move(self._held if self._dither is None else self._dither.wanted(), dt_s, SLEW_PER_S)
-            if self._dither is not None:
-                self._dither.took(self.command, dt_s)
+            self._move(self._held.wanted(), dt_s, SLEW_PER_S)
+            self._held.took(self.command, dt_s)
             return
         goal = self.curve.speed(self.target_pa)
         reached = self.curve.speed(pressure_pa)

@@ -32,7 +32,7 @@ class Dither:
     """The swing about one held speed."""
 
     def __init__(
-        self, held: float, speed_per_pa: float, fan_lag_s: float, building_lag_s: float, wind_pa: float, least: float
+        self, speed: float, speed_per_pa: float, fan_lag_s: float, building_lag_s: float, wind_pa: float, least: float
     ) -> None:
         """Begin at a held speed.
 
@@ -40,7 +40,9 @@ class Dither:
         the smallest step of the drive.
         """
         more = min(1.0 + building_lag_s / SLOW_S, MOST)
-        self._held, self._per_pa = held, speed_per_pa
+        self.speed = speed
+        """The speed about which it swings."""
+        self._per_pa = speed_per_pa
         self._small = max(SWING_PA * more * speed_per_pa, least) if wind_pa < WINDY_PA else 0.0
         self._large = max(NUDGE_PA, NUDGE_WINDS * wind_pa) * more * speed_per_pa
         self._model = StepModel(0.0, fan_lag_s)
@@ -62,11 +64,11 @@ class Dither:
             self.nudging, self._begun_s, since_s = False, self._time_s, 0.0
         upper = int((since_s + HALF_S / 2) / HALF_S) % 2 == 0
         share = self._large if self.nudging else self._small
-        return self._held + (share if upper else -share)
+        return self.speed + (share if upper else -share)
 
     def took(self, command: float, dt_s: float) -> None:
         """Take in what the fan was really told for a tick."""
-        self._model.step(command - self._held, dt_s, self._building_lag_s)
+        self._model.step(command - self.speed, dt_s, self._building_lag_s)
         self._time_s += dt_s
         self._swing_pa.append(self._model.value / self._per_pa)
 
