@@ -52,5 +52,6 @@ def limit_text(value: float, kind: Quantity, display: Display) -> str:
 
 
 def sentence(words: str) -> str:
-    """Return words as a sentence: a capital in front, a full stop behind, nothing else touched."""
-    return f"{words[:1].upper()}{words[1:].rstrip('.')}."
+    """Return words as a sentence: a capital in front, a full stop behind where no other mark is, the rest untouched."""
+    ended = words if words.endswith(("?", "!")) else f"{words.rstrip('.')}."
+    return f"{ended[:1].upper()}{ended[1:]}"

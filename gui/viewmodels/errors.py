@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from acquisition.told import texts
 from analysis.errors import InvalidInput
 from drivers.errors import ProfileError
 from gui.viewmodels.retold import retold, retold_part
@@ -30,5 +31,4 @@ def error_words(error: Exception) -> str:
 
 def sentence(error: Exception) -> str:
     """Return an error as a sentence: a capital in front, a full stop behind."""
-    text = error_words(error)
-    return f"{text[:1].upper()}{text[1:]}{'' if text.endswith(('.', '?', '!')) else '.'}"
+    return texts.sentence(error_words(error))

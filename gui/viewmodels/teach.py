@@ -6,6 +6,7 @@ import math
 import re
 from dataclasses import dataclass, replace
 
+from acquisition.told.texts import sentence
 from drivers.errors import ProfileError
 from drivers.siunits import UNITS
 from drivers.teaching.channels import Meaning
@@ -148,8 +149,7 @@ class TeachModel:
                 taught = self.taught()
                 verdict = retold(taught.sentence)
             except ProfileError as error:
-                allowed = retold(error.allowed)
-                verdict = f"{allowed[:1].upper()}{allowed[1:]}."
+                verdict = sentence(retold(error.allowed))
         elif self._sample:
             verdict = say(POINT)
         return TeachPicture(
