@@ -16,6 +16,7 @@ from acquisition.plan import TestPlan
 from acquisition.rig import FAN_FLOWS, INDOORS, OUTDOORS, TAPS, Role
 from acquisition.series import LONGEST_GAP_NS, RunData, WindowRecord, at_instants
 from acquisition.steps import WindowKind
+from acquisition.unswung import without_swing
 from analysis.air import moist_air_density, pressure_at_altitude
 from analysis.errors import InvalidInput
 from analysis.flow import element_flow_m3_h
@@ -55,12 +56,14 @@ def derive_point(
 
     Several outdoor taps are averaged with these weights, evenly without any. The flows of several fans add up.
 
+    What the fan's own swing adds to the spread of the readings does not count in it.
+
     Every element pressure becomes a flow at the density of the air in the fan before it is averaged. The flow that
     goes into the change of pressure of the building, V/(1.2 p) dP/dt, is taken off: the point holds what leaks.
     """
     times_ns, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
     air = air_in(air, data, window.start_ns, window.end_ns, latest=True)
-    flows_m3_h = _flows(direction, air, data, window, as_fitted(flow_range), building)
+    flow_times_ns, flows_m3_h = _flows(direction, air, data, window, as_fitted(flow_range), building)
     if not len(envelope_pa) or not len(flows_m3_h):
         raise _no_readings(window)
     stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, pressure_of(air, building))
@@ -70,8 +73,8 @@ def derive_point(
         seconds=window.seconds,
         target_pa=window.target_pa,
         count=len(envelope_pa),
-        envelope_sd_pa=_spread(envelope_pa),
-        flow_sd_m3_h=_spread(flows_m3_h),
+        envelope_sd_pa=_spread(without_swing(data, times_ns, envelope_pa)),
+        flow_sd_m3_h=_spread(without_swing(data, flow_times_ns, flows_m3_h)),
     )
 
 
@@ -253,10 +256,11 @@ def _flow_role(data: RunData, fan: int = 0) -> Role:
 
 def _flows(
     direction: Direction, air: Air, data: RunData, window: WindowRecord, fitted: Fitted, building: Building
-) -> NDArray[np.float64]:
-    """Return the flow of each reading at the density of the air in the fan, without those that are not known."""
-    _, total = fan_flows(direction, air, data, window.start_ns, window.end_ns, fitted, building)
-    return total[~np.isnan(total)]
+) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Return stamps and flows (n,) at the density of the air in the fan, without those that are not known."""
+    times_ns, total = fan_flows(direction, air, data, window.start_ns, window.end_ns, fitted, building)
+    known = ~np.isnan(total)
+    return times_ns[known], total[known]
 
 
 def fan_flows(

@@ -28,3 +28,5 @@ class Intake:
                 self._live.append_first_tap(reading.monotonic_ns, reading.value)
         if progress is not None:
             progress.note(batch)
+            for told_ns, fraction in self._rig.told():
+                progress.fan(fraction, told_ns)

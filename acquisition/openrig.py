@@ -88,6 +88,10 @@ class OpenRig:
         batch.sort(key=lambda pair: pair[1].monotonic_ns)
         return batch
 
+    def told(self) -> Sequence[tuple[int, float]]:
+        """Return when (ns) a fan of a record was told which speed (0 to 1) since the last call; here there is none."""
+        return ()
+
     def _corrected(self, reading: Reading) -> Reading:
         """Return a reading as the certificate of its gauge corrects it: everything behind sees the true pressure."""
         correction = self._corrections.get(reading.channel)

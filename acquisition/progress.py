@@ -24,6 +24,7 @@ from acquisition.rig import FAN_FLOWS, RigSpec, Role
 from acquisition.series import RunData, WindowRecord
 from acquisition.snapshot import Flag, PointState, PointView, Severity, WindowView
 from acquisition.steps import Ask, WindowKind
+from acquisition.unswung import without_swing
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Direction, Point, Run, Test, TestResult, ZeroFlow
@@ -92,12 +93,13 @@ class RunInProgress:
         The scatter of the pressure counts with the exponent of the line (a typical one will do for a display), as the
         standard error of an autocorrelated mean; that of the flow with its independent turbulence.
         """
-        _, envelope_pa = envelope_pressures(self.data, window.start_ns, window.end_ns)
+        times_ns, envelope_pa = envelope_pressures(self.data, window.start_ns, window.end_ns)
         zero_pa = self.run.zero_before.mean_pa if self.run is not None and self.run.zero_before is not None else 0.0
         induced_pa = abs(point.envelope_pa - zero_pa)
         if len(envelope_pa) < 10 or induced_pa < 1.0 or point.flow_m3_h <= 0 or point.flow_sd_m3_h is None:
             return None
-        pressure_share = TYPICAL_EXPONENT * standard_error_of_mean(envelope_pa) / induced_pa
+        steady_pa = without_swing(self.data, times_ns, envelope_pa)
+        pressure_share = TYPICAL_EXPONENT * standard_error_of_mean(steady_pa) / induced_pa
         flow_share = point.flow_sd_m3_h / point.flow_m3_h / math.sqrt(max(point.count or 1, 1))
         return 100.0 * math.hypot(pressure_share, flow_share)
 

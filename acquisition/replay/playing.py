@@ -1,13 +1,14 @@
 """A rig that gives the readings of a recorded test again, each at its time, and the steps that close its windows.
 
 The clock is put to the time of the record, so that stamps and windows are those of the record and the result comes
-out the same to the digit. Nothing is commanded: there is no fan.
+out the same to the digit. What the fan was told is noted again too; nothing is commanded: there is no fan.
 """
 
 from __future__ import annotations
 
 import json
 import math
+from collections import deque
 from collections.abc import Iterator
 
 from acquisition.job import Job, LoadedRun, LoadedTest, RecordState
@@ -42,6 +43,7 @@ class PlayedRig(OpenRig):
         self._playing = 0
         """How many runs have begun."""
         self._given = [0] * len(loaded.runs)
+        self._told = [deque(run.fan) for run in loaded.runs]
         self._seen: list[tuple[Role, Reading]] = []
         self.script = self._steps
 
@@ -57,6 +59,16 @@ class PlayedRig(OpenRig):
         self._given[at] = end
         self._seen += readings[first:end]
         return readings[first:end]
+
+    def told(self) -> list[tuple[int, float]]:
+        """Return what the fan was told in the run that plays, up to now."""
+        if not self._playing:
+            return []
+        waiting, now_ns, due = self._told[self._playing - 1], self._clock.now_ns(), []
+        while waiting and waiting[0].t_ns <= now_ns:
+            told = waiting.popleft()
+            due.append((told.t_ns, told.fraction))
+        return due
 
     def watch(self) -> list[tuple[Role, Reading]]:
         """Return what was given since the last call."""
