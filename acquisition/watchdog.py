@@ -6,8 +6,10 @@ An alarm stops the fan; only a person lets it start again, except after a lost l
 
 from __future__ import annotations
 
+from collections import deque
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import pairwise
 
 from drivers.clock import NS_PER_S
 
@@ -15,6 +17,8 @@ HIGH_PA, HIGH_S = 80.0, 1.0
 HIGHEST_PA = 100.0
 ABOVE_CAP_PA, FAR_ABOVE_CAP_PA = 10.0, 25.0
 """What a gust may add to a pressure that is capped; our choice."""
+AHEAD_S = 1.0
+"""Gauge, drive and coasting let a climb go on for so long. It takes two looks in a row: one may be a wrong reading."""
 SILENT_S = 1.0
 FROZEN_S = 1.5
 FROZEN_READINGS = 12
@@ -95,6 +99,7 @@ class Watchdog:
         self._highest_pa = HIGHEST_PA if cap_pa is None else min(HIGHEST_PA, cap_pa + FAR_ABOVE_CAP_PA)
         self._last_reading_ns: int | None = None
         self._lowest_pa = 0.0
+        self._course: deque[tuple[int, float]] = deque(maxlen=3)
         self._same_value: float | None = None
         self._same_count = 0
         self._same_since_ns = 0
@@ -119,6 +124,9 @@ class Watchdog:
         if seen.speed <= 0:
             self._forget(seen.now_ns)
             return None
+        if self._ahead_pa() > self._highest_pa:
+            sentence = f"The pressure climbed fast towards {self._highest_pa:.0f} Pa. The fan was stopped."
+            return Alarm(AlarmKind.TOO_HIGH, sentence)
         return self._gauge_alarm(seen) or self._house_alarm(seen)
 
     def _note(self, seen: Observation) -> None:
@@ -126,10 +134,21 @@ class Watchdog:
             self._last_reading_ns = seen.now_ns
         if seen.readings_pa:
             self._lowest_pa = min(abs(value) for value in seen.readings_pa)
+            self._course.append((seen.now_ns, abs(seen.readings_pa[-1])))
         for value in seen.readings_pa:
             if value != self._same_value:
                 self._same_value, self._same_count, self._same_since_ns = value, 0, seen.now_ns
             self._same_count += 1
+
+    def _ahead_pa(self) -> float:
+        """Return where the pressure will be in a moment if it goes on to climb as slowly as in the last two looks."""
+        if len(self._course) < 3:
+            return 0.0
+        rates = [
+            (after - before) / (after_ns - before_ns)
+            for (before_ns, before), (after_ns, after) in pairwise(self._course)
+        ]
+        return self._course[-1][1] + max(min(rates), 0.0) * AHEAD_S * NS_PER_S
 
     def _forget(self, now_ns: int) -> None:
         for since in (self._no_pressure, self._wrong_sign, self._collapse, self._overflow, self._fan_gone):

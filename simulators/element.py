@@ -59,6 +59,11 @@ def range_named(name: str) -> ElementRange:
     raise ValueError(f"flow range is {name!r}: one of these is needed: {', '.join(item.name for item in RANGES)}")
 
 
+def _opening(fitted: ElementRange) -> float:
+    """Return what the opening of a fan with its plate lets through at a pressure of 1 Pa across both, m3/s."""
+    return float((fitted.loss + CURVE_K) ** -0.5)
+
+
 class FlowElement:
     """The fitted range of each fan, and the pressure that its flow makes."""
 
@@ -68,16 +73,27 @@ class FlowElement:
         self._unrest: FloatArray = rng.standard_normal(len(fitted))
         self._noise = Noise(rng, len(fitted))
         self._clear = 1.0
+        self._fitted_ranges = [range_named(name) for name in fitted]
         self.fit(fitted)
 
-    def fit(self, fitted: Sequence[str]) -> None:
-        """Change the ranges."""
-        ranges = [range_named(name) for name in fitted]
-        self.fitted = tuple(item.name for item in ranges)
-        self._plate_loss = np.array([item.loss for item in ranges])
-        self._coefficient = np.array([item.coefficient for item in ranges]) * self._calibration
-        self._power = 1.0 / np.array([item.exponent for item in ranges])
+    def fit(self, fitted: Sequence[str], share: float = 1.0) -> None:
+        """Change the ranges, or be so far on the way to them: the opening of the plate grows or shrinks evenly."""
+        before, after = self._fitted_ranges, [range_named(name) for name in fitted]
+        if share >= 1.0:
+            self._fitted_ranges = before = after
+        opening, coefficient = (
+            (1.0 - share) * np.array([of(item) for item in before]) + share * np.array([of(item) for item in after])
+            for of in (_opening, lambda item: item.coefficient)
+        )
+        self._plate_loss = 1.0 / opening**2 - CURVE_K
+        self._coefficient = coefficient * self._calibration
+        self._power = 1.0 / np.array([item.exponent for item in after])
         self.obstruct(self._clear)
+
+    @property
+    def fitted(self) -> tuple[str, ...]:
+        """The range of each fan; one that is being changed counts until another is fitted."""
+        return tuple(item.name for item in self._fitted_ranges)
 
     def obstruct(self, clear: float) -> None:
         """Leave only a part of the intake clear (1: all): more loss, and a disturbed flow that reads too high."""

@@ -113,8 +113,8 @@ def fan_tripped(tripped: bool) -> Action:
 
 
 def range_changed(name: str) -> Action:
-    """Fit another flow range without telling anybody; an unknown one: `ValueError`."""
-    return lambda plant, fraction: plant.element.fit([range_named(name).name] * len(plant.houses))
+    """Fit another flow range without telling anybody, a plate drawn out or pushed in; an unknown one: `ValueError`."""
+    return lambda plant, fraction: plant.element.fit([range_named(name).name] * len(plant.houses), fraction)
 
 
 def wind_changes(speed_m_s: float, from_deg: float | None = None) -> Action:

@@ -8676,6 +8676,10 @@
         <translation>Der Druck blieb über {pressure} Pa. Das Gebläse wurde angehalten.</translation>
     </message>
     <message>
+        <source>The pressure climbed fast towards {pressure} Pa. The fan was stopped.</source>
+        <translation>Der Druck stieg schnell auf {pressure} Pa zu. Das Gebläse wurde angehalten.</translation>
+    </message>
+    <message>
         <source>The gauge went silent. The fan was stopped; look at cable and battery.</source>
         <translation>Das Messgerät verstummte. Das Gebläse wurde angehalten; sehen Sie nach Kabel und Batterie.</translation>
     </message>

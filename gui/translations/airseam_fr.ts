@@ -8676,6 +8676,10 @@
         <translation>La pression est restée au-dessus de {pressure} Pa. Le ventilateur a été arrêté.</translation>
     </message>
     <message>
+        <source>The pressure climbed fast towards {pressure} Pa. The fan was stopped.</source>
+        <translation>La pression montait vite vers {pressure} Pa. Le ventilateur a été arrêté.</translation>
+    </message>
+    <message>
         <source>The gauge went silent. The fan was stopped; look at cable and battery.</source>
         <translation>Le manomètre s’est tu. Le ventilateur a été arrêté&#x202f;; vérifiez câble et pile.</translation>
     </message>

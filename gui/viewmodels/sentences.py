@@ -91,6 +91,7 @@ SENTENCES = (
     mark("Cover the fan: after such a gap the zero-flow pressure is read once more."),
     mark("The pressure passed {pressure} Pa. The fan was stopped."),
     mark("The pressure stayed above {pressure} Pa. The fan was stopped."),
+    mark("The pressure climbed fast towards {pressure} Pa. The fan was stopped."),
     mark("The gauge went silent. The fan was stopped; look at cable and battery."),
     mark("The gauge repeats {value} Pa unchanged. The fan was stopped; look at gauge and hose."),
     mark("The fan drive does not answer. It stops by itself; look at its cable."),

@@ -65,6 +65,19 @@ def test_a_reading_above_80_pa_for_half_a_second_is_a_gust() -> None:
     assert watch(lambda t, seen: replace(gust, now_ns=seen.now_ns) if 3.0 <= t < 3.5 else seen) is None
 
 
+def test_a_climb_is_stopped_before_it_has_come_too_high() -> None:
+    """A plate drawn out of a running fan: 40 Pa a second, as simulated houses showed."""
+    climbing = watch(lambda t, seen: replace(seen, readings_pa=(seen.readings_pa[0] - 40.0 * max(t - 3.0, 0.0),)))
+    assert climbing is not None
+    at_s, alarm = climbing
+    assert alarm == Alarm(AlarmKind.TOO_HIGH, "The pressure climbed fast towards 100 Pa. The fan was stopped.")
+    assert 60.0 < 50.0 + 40.0 * (at_s - 3.0) < 70.0
+
+
+def test_one_wrong_reading_is_no_climb() -> None:
+    assert watch(lambda t, seen: replace(seen, readings_pa=(-90.0,)) if abs(t - 3.0) < 0.01 else seen) is None
+
+
 def test_at_rest_only_the_pressure_itself_matters() -> None:
     assert watch(after(1.0, speed=0.0, readings_pa=(), fan_linked=False)) is None
     barked = watch(after(1.0, speed=0.0, readings_pa=(120.0,)))

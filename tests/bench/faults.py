@@ -44,6 +44,8 @@ NOTICED_S, FOLLOWED_S = 10.0, 30.0
 HIGHEST_PA, HIGH_S = 100.0, 2.0
 """No house may pass the first, or stay above 80 Pa for longer than the second."""
 POINTS_SPAN_S = 120.0
+PLATE_S = 3.0
+"""So long a person takes to draw a plate out of a fan that runs, at least (common practice, no source)."""
 LIMIT_S = 1500.0
 
 Happen = Callable[[SimulatedRig, np.random.Generator], None]
@@ -60,7 +62,7 @@ def _hose(channel: int, state: Hose) -> Happen:
 def _other_range(rig: SimulatedRig, rng: np.random.Generator) -> None:
     names = [item.name for item in RANGES]
     at = names.index(rig.house.fitted)
-    rig.happen(faults.range_changed(names[at - 1] if at else names[1]))
+    rig.happen(faults.range_changed(names[at - 1] if at else names[1]), over_s=PLATE_S)
 
 
 def _leak_of_a_wall(rig: SimulatedRig, rng: np.random.Generator) -> None:
