@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMimeData, Qt, Signal
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QImage
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMimeData, Qt, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QImage, QImageWriter
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from gui.look import Look
@@ -188,6 +188,6 @@ def dropped_picture(data: QMimeData) -> tuple[str, bytes] | None:
         image = QImage(data.imageData())
         held = QBuffer()
         held.open(QIODevice.OpenModeFlag.WriteOnly)
-        if image.save(held, b"PNG"):
+        if QImageWriter(held, QByteArray(b"png")).write(image):
             return "pasted.png", bytes(held.data().data())
     return None

@@ -7,6 +7,7 @@ import io
 import pytest
 from PIL import Image
 from PySide6.QtCore import QMimeData, QUrl
+from PySide6.QtGui import QGuiApplication, QImage
 
 from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from analysis.records import Estimate
@@ -104,6 +105,16 @@ def test_photos_and_pins_belong_to_a_leak(stage: Stage) -> None:
     page.pinned.emit(1, 0.25, 0.5)
     stage.draw()
     assert [(pin.photo, pin.across, pin.down) for pin in leak(stage, 1).pins] == [(1, 0.25, 0.5)]
+    copied = QImage(40, 30, QImage.Format.Format_RGB32)
+    copied.fill(0x5A7896)
+    QGuiApplication.clipboard().setImage(copied)
+    page.paste.click()
+    stage.draw()
+    assert leak(stage, 1).photos == (1, 2)
+    QGuiApplication.clipboard().setText("no picture")
+    page.paste.click()
+    stage.draw()
+    assert any("What was copied is no picture" in item.sentence for item in program.window.notices.notices)
     page.photo_dropped.emit("broken.png", b"no picture")
     stage.draw()
     assert any("PNG or JPEG" in item.sentence for item in program.window.notices.notices)
