@@ -14,6 +14,7 @@ from acquisition.sealing.way import at_50_pa, target_flow_m3_h, way_of
 from acquisition.setup.board import ON
 from acquisition.told import Table
 from acquisition.told.way import way_tables
+from acquisition.zonetest import kept_zones
 from analysis.records import Direction
 from analysis.units import Display
 from drivers.clock import NS_PER_S
@@ -25,6 +26,7 @@ from gui.viewmodels.hunt_zero import zero_prompt
 from gui.viewmodels.leak_sheet import LeakPicture
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.prompt import Prompt, running_prompt
+from gui.viewmodels.zone_walk import ZonePicture
 from gui.views.hunt_pages import LookPicture, PhonePicture
 from gui.views.hunt_place import HuntPlacePicture
 from gui.window import Window
@@ -74,11 +76,15 @@ class HuntDrawing:
                 left=self._left(moment) if choices.tab is HuntTab.LEFT else (),
                 photo=self._photo,
                 look=self._how_to_look(moment, direction, target_pa) if choices.tab is HuntTab.LOOK else None,
-                zones=self._screen.zones.picture(moment.display) if choices.tab is HuntTab.ZONES else None,
+                zones=self._zones(moment.display) if choices.tab is HuntTab.ZONES else None,
                 phone=self._phone() if choices.tab is HuntTab.PHONE else None,
                 tone=hunting.tone.on,
             )
         )
+
+    def _zones(self, display: Display) -> ZonePicture:
+        job = self._desk.job
+        return self._screen.zones.picture(display, () if job is None else kept_zones(job.house.entries))
 
     def _zero_prompt(self, moment: Moment) -> Prompt | None:
         """Return the question for the zero-flow pressure; nobody is asked in the middle of a seal."""

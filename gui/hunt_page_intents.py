@@ -9,9 +9,12 @@ from acquisition.rig import ZONES, Role
 from acquisition.sealing.looking import ALARM
 from acquisition.setup.board import DONE, OFF, ON
 from acquisition.snapshot import Severity
+from acquisition.zonetest import zone_entry
+from analysis.errors import InvalidInput
 from drivers.clock import seconds
 from gui.desk import Desk
 from gui.screen import Screen
+from gui.viewmodels.errors import sentence
 from gui.window import Window
 from gui.words import say
 
@@ -37,6 +40,8 @@ class HuntPageIntents(QObject):
         place.zones.hole_chosen.connect(self.choose_hole)
         place.zones.before.clicked.connect(self.read_before)
         place.zones.after.clicked.connect(self.read_after)
+        place.zones.named.connect(self.name_zone)
+        place.zones.keep.clicked.connect(self.keep_zone)
         place.zones.again.clicked.connect(self.another_zone)
         place.phone.switch.clicked.connect(self.toggle_phone)
         place.controls.tone.clicked.connect(self.toggle_tone)
@@ -77,6 +82,26 @@ class HuntPageIntents(QObject):
     def read_after(self) -> None:
         """Read zone and flow with the hole."""
         self._read(None, "zone_after_pa", "flow_after")
+
+    def name_zone(self, name: str) -> None:
+        """Say what the zone is called."""
+        self._screen.zones.name = name
+        self._screen.touch()
+
+    def keep_zone(self) -> None:
+        """Keep what was read in the job: the report tells it."""
+        job, walk = self._desk.job, self._screen.zones
+        question = walk.question()
+        if job is None or question is None:
+            return
+        try:
+            entry = zone_entry(walk.name, question, self._desk.now(), job.details.tester)
+        except InvalidInput as error:
+            self._desk.tell(Severity.ATTENTION, sentence(error))
+            self._place.zones.name.input.setFocus()
+        else:
+            self._desk.note(entry.kind, entry.subject, entry.state, who=entry.who)
+        self._screen.touch()
 
     def another_zone(self) -> None:
         """Begin anew."""

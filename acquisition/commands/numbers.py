@@ -12,7 +12,7 @@ from acquisition.testfile import load_stored_test
 from acquisition.told import Side, comparison_tables, meaning_table, zone_tables
 from acquisition.told.components import component_list, component_sum
 from acquisition.told.limits import limit_list
-from acquisition.told.zones import ZoneQuestion
+from acquisition.zonetest import ZoneQuestion
 from analysis.meaning import Surroundings, meaning_of
 from drivers.clock import WallClock
 

@@ -29,6 +29,8 @@ class PreparationKind(StrEnum):
     CHECK = "check"
     EXHAUST = "exhaust"
     """A pressure that was read with exhaust fans on: `subject` says which, see `acquisition.worstcase`."""
+    ZONE = "zone"
+    """What was read at a garage or an attic: `subject` is its name, see `acquisition.zonetest`."""
     SITE = "site"
     """What changed on site before a test: `subject` is its number, `state` the words."""
 

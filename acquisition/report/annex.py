@@ -15,6 +15,7 @@ from acquisition.told.budget import budget_table
 from acquisition.told.sealing import leak_table
 from acquisition.told.table import Table
 from acquisition.told.worstcase import worst_case_tables
+from acquisition.told.zones import kept_zone_tables
 from analysis.units import Display
 
 
@@ -36,6 +37,7 @@ def annex_parts(content: ReportContent, display: Display) -> list[Json]:
     if content.file.worst_case is not None:
         tables = worst_case_tables(content.file.worst_case, display, content.language)
         parts += [section(table, (4, 2, 2)) for table in tables]
+    parts += [section(table, (4, 2, 2)) for table in kept_zone_tables(content.file.zones, display, content.language)]
     if content.file.equipment:
         parts.append(_equipment(content))
     photos = [photo for photo in content.file.photos if photo.leak is None]

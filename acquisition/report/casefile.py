@@ -20,6 +20,7 @@ from acquisition.sealing.leaks import Drop, Leak
 from acquisition.setup.openings import shipped_openings
 from acquisition.told.sealing import leak_place
 from acquisition.worstcase import WorstCase, worst_case
+from acquisition.zonetest import KeptZone, kept_zones
 from analysis.errors import InvalidInput
 
 
@@ -66,6 +67,7 @@ class CaseFile:
     edits: tuple[Edit, ...] = ()
     worst_case: WorstCase | None = None
     """What exhaust fans did to the pressure, where that was read."""
+    zones: tuple[KeptZone, ...] = ()
 
 
 def case_file(
@@ -91,6 +93,7 @@ def case_file(
         equipment=() if rig is None else tuple(_equipment(rig, register or Register(), day, language)),
         edits=job.edits,
         worst_case=found if (found := worst_case(job.house.entries)).worst is not None else None,
+        zones=kept_zones(job.house.entries),
     )
 
 

@@ -132,15 +132,15 @@ def _flow_is_clear(hole: AddedHole) -> Check:
 
 
 def _check_hole(before: ZoneReading, hole: AddedHole) -> None:
-    check_measured(hole.zone_pa, "zone_pa with the hole")
-    check_measured(hole.flow_change_m3_h, "flow_change_m3_h")
+    check_measured(hole.zone_pa, "zone pressure with the hole")
+    check_measured(hole.flow_change_m3_h, "change of the fan flow")
     was, now, house = before.zone_pa.value, hole.zone_pa.value, before.house_pa.value
     if now >= house:
         allowed = f"a pressure below that of the house, {house:g} Pa, is needed"
-        raise InvalidInput("zone_pa with the hole", now, allowed)
+        raise InvalidInput("zone pressure with the hole", now, allowed)
     if hole.side is HoleSide.OUTDOORS and now >= was:
         allowed = f"a hole to outdoors lowers the zone pressure, which was {was:g} Pa"
-        raise InvalidInput("zone_pa with the hole", now, allowed)
+        raise InvalidInput("zone pressure with the hole", now, allowed)
     if hole.side is HoleSide.HOUSE and now <= was:
         allowed = f"a hole to the house raises the zone pressure, which was {was:g} Pa"
-        raise InvalidInput("zone_pa with the hole", now, allowed)
+        raise InvalidInput("zone pressure with the hole", now, allowed)

@@ -5092,10 +5092,6 @@
         <translation>Volumenstrom nachher</translation>
     </message>
     <message>
-        <source>zone_pa with the hole</source>
-        <translation>Zonendruck mit dem Loch</translation>
-    </message>
-    <message>
         <source>zone_pa</source>
         <translation>Zonendruck</translation>
     </message>
@@ -5122,6 +5118,22 @@
     <message>
         <source>{field} of “{name}”</source>
         <translation>{field} von „{name}“</translation>
+    </message>
+    <message>
+        <source>zone pressure with the hole</source>
+        <translation>Zonendruck mit dem Loch</translation>
+    </message>
+    <message>
+        <source>say which one, such as garage or attic</source>
+        <translation>angeben, welche, etwa Garage oder Dachboden</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>change of the fan flow</source>
+        <translation>Änderung des Gebläse-Volumenstroms</translation>
     </message>
     <message>
         <source>Upper end</source>
@@ -7032,6 +7044,10 @@
         <translation>Gebläsestrom, mit dem Loch</translation>
     </message>
     <message>
+        <source>Kept in this job: {names}.</source>
+        <translation>In diesem Auftrag festgehalten: {names}.</translation>
+    </message>
+    <message>
         <source>1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and read house and zone against outdoors.</source>
         <translation>1  Halten Sie einen Druck. Legen Sie eine Messstelle in die Zone (Garage, Dachboden, Kriechkeller), alle Türen dorthin zu, und lesen Sie Haus und Zone gegen draußen ab.</translation>
     </message>
@@ -7166,6 +7182,14 @@
     <message>
         <source>Another zone</source>
         <translation>Andere Zone</translation>
+    </message>
+    <message>
+        <source>Name of the zone</source>
+        <translation>Name der Zone</translation>
+    </message>
+    <message>
+        <source>Keep in the job</source>
+        <translation>Im Auftrag festhalten</translation>
     </message>
     <message>
         <source>The hole that is added</source>

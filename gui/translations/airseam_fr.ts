@@ -5092,10 +5092,6 @@
         <translation>débit après</translation>
     </message>
     <message>
-        <source>zone_pa with the hole</source>
-        <translation>pression de zone avec le trou</translation>
-    </message>
-    <message>
         <source>zone_pa</source>
         <translation>pression de zone</translation>
     </message>
@@ -5122,6 +5118,22 @@
     <message>
         <source>{field} of “{name}”</source>
         <translation>{field} de «&#xa0;{name}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>zone pressure with the hole</source>
+        <translation>pression de zone avec le trou</translation>
+    </message>
+    <message>
+        <source>say which one, such as garage or attic</source>
+        <translation>dire laquelle, par exemple garage ou combles</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>zone</translation>
+    </message>
+    <message>
+        <source>change of the fan flow</source>
+        <translation>changement du débit du ventilateur</translation>
     </message>
     <message>
         <source>Upper end</source>
@@ -7032,6 +7044,10 @@
         <translation>Débit du ventilateur, avec le trou</translation>
     </message>
     <message>
+        <source>Kept in this job: {names}.</source>
+        <translation>Gardé dans ce dossier : {names}.</translation>
+    </message>
+    <message>
         <source>1  Hold a pressure. Put a tap into the zone (garage, attic, crawl space), all doors to it closed, and read house and zone against outdoors.</source>
         <translation>1  Maintenez une pression. Posez une prise dans la zone (garage, comble, vide sanitaire), toutes ses portes fermées, et lisez maison et zone contre l’extérieur.</translation>
     </message>
@@ -7166,6 +7182,14 @@
     <message>
         <source>Another zone</source>
         <translation>Autre zone</translation>
+    </message>
+    <message>
+        <source>Name of the zone</source>
+        <translation>Nom de la zone</translation>
+    </message>
+    <message>
+        <source>Keep in the job</source>
+        <translation>Garder dans le dossier</translation>
     </message>
     <message>
         <source>The hole that is added</source>

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from acquisition.told import Table
-from acquisition.told.zones import ZoneQuestion, zone_tables
+from acquisition.told.zones import zone_tables
+from acquisition.zonetest import KeptZone, ZoneQuestion
 from analysis.errors import InvalidInput
 from analysis.units import Display, Quantity, format_value, parse_value, unit_symbol
 from gui.viewmodels.errors import sentence
@@ -35,6 +37,9 @@ class ZonePicture:
     values: dict[str, tuple[str, str, str]]
     hole: str
     tables: tuple[Table, ...]
+    name: str = ""
+    kept: str = ""
+    """Which zones the job holds."""
 
 
 @dataclass(slots=True)
@@ -44,6 +49,8 @@ class ZoneWalk:
     values: dict[str, float] = field(default_factory=dict)
     wrong: dict[str, tuple[str, str]] = field(default_factory=dict)
     hole: str = "outdoors"
+    name: str = ""
+    """What the zone is called in the job."""
 
     def read(self, name: str, value: float | None) -> None:
         """Take a reading."""
@@ -67,9 +74,27 @@ class ZoneWalk:
         """Begin with another zone."""
         self.values.clear()
         self.wrong.clear()
+        self.name = ""
 
-    def picture(self, display: Display) -> ZonePicture:
-        """Return the page."""
+    def question(self) -> ZoneQuestion | None:
+        """Return what was read, None as long as house and zone were not."""
+        values = self.values
+        if "house_pa" not in values or "zone_pa" not in values:
+            return None
+        whole = all(name in values for name in (*BEFORE, *AFTER))
+        garage = whole and self.hole == "garage"
+        return ZoneQuestion(
+            house_pa=values["house_pa"],
+            zone_pa=values["zone_pa"],
+            hole=self.hole if whole and not garage else None,
+            zone_after_pa=values["zone_after_pa"] if whole else None,
+            flow_before_m3_h=values["flow_before"] if whole else None,
+            flow_after_m3_h=values["flow_after"] if whole else None,
+            garage=garage,
+        )
+
+    def picture(self, display: Display, kept: Iterable[KeptZone] = ()) -> ZonePicture:
+        """Return the page; `kept` are the zones that the job holds."""
         shown = {}
         for name, _, kind in FIELDS:
             text, error = self.wrong.get(name, ("", ""))
@@ -77,7 +102,9 @@ class ZoneWalk:
                 text = format_value(self.values[name], kind, display)
             shown[name] = (text, unit_symbol(kind, display), error)
         tables, trouble = self._tables(display)
-        return ZonePicture(trouble or self._step(), shown, self.hole, tables)
+        names = ", ".join(zone.name for zone in kept)
+        held = say("Kept in this job: {names}.", names=names) if names else ""
+        return ZonePicture(trouble or self._step(), shown, self.hole, tables, self.name, held)
 
     def _step(self) -> str:
         values = self.values
@@ -97,26 +124,8 @@ class ZoneWalk:
         return say("4  Close the hole. The result stands below.")
 
     def _tables(self, display: Display) -> tuple[tuple[Table, ...], str]:
-        values = self.values
-        if "house_pa" not in values or "zone_pa" not in values:
-            return (), ""
-        whole = all(name in values for name in (*BEFORE, *AFTER))
-        garage = whole and self.hole == "garage"
+        question = self.question()
         try:
-            return (
-                zone_tables(
-                    ZoneQuestion(
-                        house_pa=values["house_pa"],
-                        zone_pa=values["zone_pa"],
-                        hole=self.hole if whole and not garage else None,
-                        zone_after_pa=values["zone_after_pa"] if whole else None,
-                        flow_before_m3_h=values["flow_before"] if whole else None,
-                        flow_after_m3_h=values["flow_after"] if whole else None,
-                        garage=garage,
-                    ),
-                    display,
-                ),
-                "",
-            )
+            return () if question is None else zone_tables(question, display), ""
         except InvalidInput as error:
             return (), say("{sentence} Read again.", sentence=sentence(error))

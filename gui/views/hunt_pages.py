@@ -92,10 +92,11 @@ class LookPage(Panel):
 
 
 class ZonePage(Panel):
-    """Tap, read, add a hole, read. `committed` carries a field and its text."""
+    """Tap, read, add a hole, read, keep. `committed` carries a field and its text, `named` what the zone is called."""
 
     committed = Signal(str, str)
     hole_chosen = Signal(str)
+    named = Signal(str)
 
     def __init__(self) -> None:
         """Lay it out."""
@@ -107,6 +108,10 @@ class ZonePage(Panel):
         self.before = button(say("Read now"), "slim")
         self.after = button(say("Read with the hole"), "slim")
         self.again = button(say("Another zone"), "slim")
+        self.name = FieldView("zone", Kind.TEXT, mark("Name of the zone"))
+        self.name.committed.connect(lambda _, words: self.named.emit(words))
+        self.keep = button(say("Keep in the job"), "slim")
+        self.kept = wrapped("small")
         self.hole = Choice()
         self.hole.setAccessibleName(say("The hole that is added"))
         for value, words in HOLES:
@@ -128,9 +133,13 @@ class ZonePage(Panel):
         inside.addWidget(self.step)
         inside.addLayout(grid)
         inside.addWidget(self.tables, 1)
-        foot = row(self.again)
+        foot = row(self.name, gap=GAP_8)
+        for part in (self.keep, self.again):
+            foot.addWidget(part, 0, Qt.AlignmentFlag.AlignBottom)
         foot.addStretch(1)
         inside.addLayout(foot)
+        inside.addWidget(self.kept)
+        inside.addStretch(1)
         self.body.addWidget(scrolled(inside, say("Zones")), 1)
 
     def show_picture(self, picture: ZonePicture) -> None:
@@ -140,6 +149,11 @@ class ZonePage(Panel):
             text, unit, error = picture.values[name]
             view.show_value(text, unit, error, Tone.BAD if error else Tone.QUIET)
         self.hole.setCurrentIndex(max(self.hole.findData(picture.hole), 0))
+        self.name.show_value(picture.name, "", "", Tone.QUIET)
+        self.keep.setEnabled(bool(picture.tables))
+        set_text(self.kept, picture.kept)
+        self.kept.setVisible(bool(picture.kept))
+        self.tables.setVisible(bool(picture.tables))
         self.tables.show_tables(picture.tables)
 
 

@@ -124,6 +124,9 @@ class Ribbon(QFrame):
         self._record.show_lamp(picture.record)
         self._record.setVisible(picture.record is not None)
         self._record_detail.setVisible(picture.record is not None)
+        # Measured now: when the window is laid out the theme has not given the label its font yet.
+        time = self._record_detail.fontMetrics().horizontalAdvance(say("saved {time}", time="00:00:00"))
+        self._record_detail.setMinimumWidth(max(LAMP_WIDTH, INDENT + time + 2))
         self._record_detail.show_text(picture.record_detail)
 
     def _lamps(self) -> QGridLayout:
@@ -136,9 +139,6 @@ class Ribbon(QFrame):
             grid.addWidget(view, at % 2, at // 2)
         grid.addWidget(self._record, 0, 2)
         self._record_detail.setContentsMargins(INDENT, 0, 0, 0)
-        self._record_detail.ensurePolished()
-        time = self._record_detail.fontMetrics().horizontalAdvance(say("saved {time}", time="00:00:00"))
-        self._record_detail.setMinimumWidth(max(LAMP_WIDTH, INDENT + time + 2))
         self._record.setMinimumWidth(LAMP_WIDTH)
         grid.addWidget(self._record_detail, 1, 2)
         for at in range(3):

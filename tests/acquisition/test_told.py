@@ -20,7 +20,7 @@ from acquisition.told import (
 )
 from acquisition.told.components import component_list, component_sum
 from acquisition.told.limits import limit_list
-from acquisition.told.zones import ZoneQuestion
+from acquisition.zonetest import ZoneQuestion
 from analysis.errors import InvalidInput
 from analysis.exhaust import CAUTION
 from analysis.limits import shipped_limits

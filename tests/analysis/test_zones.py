@@ -294,19 +294,19 @@ OUTER, INNER = HoleSide.OUTDOORS, HoleSide.HOUSE
         (lambda: zone_ratio(ZoneReading(Measured(50.0), Measured(9.0, -1.0))), "zone_pa, standard uncertainty is -1.0"),
         (
             lambda: split_by_hole(READING, AddedHole(OUTER, Measured(22.0), Measured(100.0))),
-            "zone_pa with the hole is 22.0: a hole to outdoors lowers the zone pressure, which was 20 Pa",
+            "zone pressure with the hole is 22.0: a hole to outdoors lowers the zone pressure, which was 20 Pa",
         ),
         (
             lambda: split_by_hole(READING, AddedHole(INNER, Measured(18.0), Measured(100.0))),
-            "zone_pa with the hole is 18.0: a hole to the house raises the zone pressure, which was 20 Pa",
+            "zone pressure with the hole is 18.0: a hole to the house raises the zone pressure, which was 20 Pa",
         ),
         (
             lambda: split_by_hole(READING, AddedHole(INNER, Measured(51.0), Measured(100.0))),
-            "zone_pa with the hole is 51.0: a pressure below that of the house, 50 Pa, is needed",
+            "zone pressure with the hole is 51.0: a pressure below that of the house, 50 Pa, is needed",
         ),
         (
             lambda: split_by_hole(READING, AddedHole(OUTER, Measured(10.0), Measured(-5.0))),
-            "flow_change_m3_h is -5.0: a number greater than 0 is needed",
+            "change of the fan flow is -5.0: a number greater than 0 is needed",
         ),
         (
             lambda: garage_result(READING, DoorOpened(Measured(900.0), Measured(950.0), 20.0)),

@@ -14,6 +14,7 @@ import pytest
 from acquisition.phone.addresses import LOOPBACK, private_addresses
 from acquisition.sealing.looking import advice
 from acquisition.setup import board_of
+from acquisition.zonetest import kept_zones
 from analysis.records import Direction
 from gui.hunt_drawing import timer_words
 from gui.tone import RATE_HZ, pitch_hz, tone_wav
@@ -121,6 +122,36 @@ def test_the_tone_falls_with_the_flow() -> None:
     # Five percent are two and a half semitones of the equal temperament, 2**(1/12) each.
     assert heard_hz == pytest.approx(660.0 * 2.0 ** (-2.5 / 12.0), abs=RATE_HZ / len(samples))
     assert pitch_hz(1000.0, 1000.0) > pitch_hz(980.0, 1000.0) > pitch_hz(900.0, 1000.0)
+
+
+def test_a_zone_is_kept_in_the_job_under_its_name(stage: Stage) -> None:
+    program, page = stage.program, stage.program.window.hunt.zones
+    program.screen.hunt.tab = HuntTab.ZONES
+    program.screen.go_to(Place.HUNT)
+    stage.draw()
+    assert not page.keep.isEnabled()
+    for name, text in (("house_pa", "50"), ("zone_pa", "20"), ("flow_before", "1000"), ("zone_after_pa", "10")):
+        program.intents.hunt_pages.type_zone(name, text)
+    program.intents.hunt_pages.type_zone("flow_after", "1060")
+    stage.draw()
+    page.keep.click()
+    stage.draw()
+    assert any("Zone is empty" in item.sentence for item in program.window.notices.notices)
+    page.named.emit("garage")
+    page.keep.click()
+    stage.draw()
+    assert page.kept.text() == "Kept in this job: garage."
+    job = program.desk.job
+    assert job is not None
+    (kept,) = kept_zones(job.house.entries)
+    assert (kept.name, kept.question) == ("garage", program.screen.zones.question())
+    # Read again, the newer readings stand in the place of the older.
+    program.intents.hunt_pages.type_zone("zone_pa", "19")
+    page.keep.click()
+    page.again.click()
+    stage.draw()
+    assert [zone.question.zone_pa for zone in kept_zones(job.house.entries)] == [19.0]
+    assert program.screen.zones.question() is None
 
 
 def test_a_zone_is_walked_through_step_by_step() -> None:

@@ -64,7 +64,7 @@ UNSEEN = {
     "a number chooses among the tests of a job, and 7 is no job", "a cap needs it, nothing else has it",
     "it is known already with another title or zones", "7: place of 7", "7: within of 7", "7: zones of 7",
     "(relative humidity as a fraction)", "7, standard uncertainty", "zone_pa, standard uncertainty",
-    "house_pa less zone_pa", "job file, \0", "Zones {zones}",
+    "house_pa less zone_pa", "house 7 Pa, zone 7 Pa", "; with 7 7 Pa, fan 7 to 7 m3/h", "job file, \0", "Zones {zones}",
     # Names of documents and of places where something was read.
     "ASTM E1827 single-point", "ASTM E1827 two-point", "ANSI/RESNET/ICC 380 multi-point",
     "ANSI/RESNET/ICC 380 one-point", "basc.pnnl.gov, air leakage testing garage to house",

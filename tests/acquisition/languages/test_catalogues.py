@@ -23,11 +23,11 @@ UNITS = {f"{{value}} {unit}" for unit in ("%", "s", "min", "h", "Pa")}
 ALIKE = {
     "de": {
         "April", "August", "September", "November", ": ", "{name} {size}", "in {unit}", "{share}: {ways}.", "Wind",
-        "{what}: {words}", "{where}: {what}", "Plan: {name}", "Material: {materials}.", *UNITS,
+        "{what}: {words}", "{where}: {what}", "Plan: {name}", "Garage", "Material: {materials}.", *UNITS,
     },
     "fr": {
         "{day} {month} {year}", "{day}, {time} UTC", "Signature", "{name} {size}", "Client", "Canada", "France",
-        "client", "volume", "Volume", "Question", "Points, {direction}", "fibres", *UNITS,
+        "client", "volume", "Volume", "Question", "Points, {direction}", "fibres", "Garage", *UNITS,
     },
 }  # fmt: skip
 """Messages that are the same in both languages."""

@@ -25,6 +25,7 @@ from acquisition.report import content_of, report_pdf
 from acquisition.report.photos import MOST_PIXELS, shrunk
 from acquisition.sealing.leaks import Leak
 from acquisition.worstcase import ALL_OFF, USUAL, situation_entry
+from acquisition.zonetest import ZoneQuestion, zone_entry
 from analysis.errors import InvalidInput
 from analysis.records import Direction
 from drivers.clock import VirtualClock
@@ -133,6 +134,17 @@ def test_the_worst_case_of_exhaust_fans_comes_with_its_caution(job: Job, tag: st
     text = text_of(report_pdf(content_of(job, 1, language=language_of(tag))))
     for piece in words:
         assert piece in text, piece
+
+
+def test_zones_that_were_kept_are_told_in_the_language_of_the_report(job: Job) -> None:
+    read = ZoneQuestion(
+        50.0, 20.0, hole="outdoors", zone_after_pa=10.0, flow_before_m3_h=1000.0, flow_after_m3_h=1060.0
+    )
+    job.edit_house().note(zone_entry("Garage 2", read, START))
+    text = text_of(report_pdf(content_of(job, 1, language=language_of("de"))))
+    assert "Garage 2: Zonendruck" in text
+    assert "Die Zone liegt zwischen innen und außen." in text
+    assert "Garage 2: Aufteilung durch das zusätzliche Loch" in text
 
 
 def test_a_test_to_find_leaks_has_them_before_the_technical_pages_and_no_certificate(tmp_path: Path) -> None:
