@@ -23,9 +23,13 @@ SIGN_WIDTH = 16
 class TablesView(QScrollArea):
     """The page. It is laid out anew when the tables change."""
 
-    def __init__(self, name: str, *, titled: bool = True, stacked: bool = True) -> None:
-        """Make it empty; without `titled` a table's title is not repeated, without `stacked` rows stay on one line."""
+    def __init__(self, name: str, *, titled: bool = True, stacked: bool = True, whole: bool = False) -> None:
+        """Make it empty; without `titled` a table's title is not repeated, without `stacked` rows stay on one line.
+
+        One that is shown `whole` is as high as its tables, on a page that scrolls itself.
+        """
         super().__init__()
+        self._whole = whole
         self._titled = titled
         self._stacked = stacked
         self._shown: tuple[Table, ...] = ()
@@ -51,6 +55,8 @@ class TablesView(QScrollArea):
         lines.addStretch(1)
         page.setLayout(lines)
         self.setWidget(page)
+        if self._whole:
+            self.setFixedHeight(page.sizeHint().height())
         self.verticalScrollBar().setValue(where)
 
     def _table(self, table: Table) -> QGridLayout:
