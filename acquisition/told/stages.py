@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
@@ -14,6 +14,7 @@ from acquisition.job.results import analyse_record
 from acquisition.sealing.leaks import Drop, LeakStatus
 from acquisition.setup.record import said_of_setup
 from acquisition.told.comparison import Side, comparison_tables
+from acquisition.told.sealing import leak_table
 from acquisition.told.table import Row, Table, Tone
 from acquisition.told.texts import BLANK, interval, plus_minus
 from analysis.effective import mean_flow
@@ -24,6 +25,7 @@ from analysis.units import Display, Quantity, unit_symbol
 TONES = {"meets": Tone.GOOD, "does not meet": Tone.BAD, "cannot tell": Tone.OPEN}
 PRESSURES_PA = (10.0, 50.0)
 CLOSED = (LeakStatus.SEALED, LeakStatus.VERIFIED)
+OPEN_AGAIN = "in the list it is open again now"
 NO_TESTS = "No test of this job has a result yet."
 
 
@@ -92,18 +94,14 @@ def between_tables(job: Job, before: int, after: int, display: Display) -> tuple
     tables = comparison_tables(one, other, display, same_instruments=same)
     records = {record.id: record for record in job.tests()}
     begin, end = records[before].started, records[after].started
-    return (*tables, _pressures(one, other, display), _leaks(job.leaks, begin, end, one, other, display))
+    closed = _closed(job.leaks, begin, end, one, other, display)
+    return (*tables, _pressures(one, other, display), closed, _found(job.leaks, begin, end, display))
 
 
-def closed_between(register: LeakRegister, begin: datetime, end: datetime) -> tuple[int, ...]:
-    """Return the leaks whose seal was marked as done between two moments and that are still closed."""
-    done = {
-        mark.leak
-        for mark in register.marks
-        if mark.kind is SealingMarkKind.DONE and mark.leak is not None and begin <= mark.utc <= end
-    }
-    leaks = register.leaks
-    return tuple(number for number in leaks if number in done and leaks[number].status in CLOSED)
+def marked_between(register: LeakRegister, kind: SealingMarkKind, begin: datetime, end: datetime) -> tuple[int, ...]:
+    """Return the listed leaks that have a mark of a kind after one moment and not after another."""
+    marked = {mark.leak for mark in register.marks if mark.kind is kind and begin < mark.utc <= end}
+    return tuple(number for number in register.leaks if number in marked)
 
 
 def _read(record: TestRecord) -> StageTest:
@@ -159,32 +157,36 @@ def _flow(side: Side, pressure_pa: float) -> Estimate:
     return mean_flow(lines, pressure_pa).estimate
 
 
-def _leaks(
+def _closed(
     register: LeakRegister, begin: datetime, end: datetime, before: Side, after: Side, display: Display
 ) -> Table:
     """Return the leaks that were closed between, and what of the change they do not explain."""
     unit = unit_symbol(Quantity.FLOW, display)
     leaks, drops = register.leaks, register.drops
-    numbers = closed_between(register, begin, end)
+    numbers = marked_between(register, SealingMarkKind.DONE, begin, end)
     rows = []
     told: list[Drop] = []
     for number in numbers:
         drop = drops.get(number)
         brought = BLANK if drop is None else plus_minus(drop.difference_m3_h, Quantity.FLOW, display)
         between = BLANK if drop is None else interval(drop.difference_m3_h, Quantity.FLOW, display)
-        note = "" if drop is None else f"{drop.sureness}, at {drop.reference_pa:g} Pa"
-        rows.append(Row((f"{number} {leaks[number].place}", brought, between), note, Tone.GOOD))
+        known = () if drop is None else (f"{drop.sureness}, at {drop.reference_pa:g} Pa",)
+        still = leaks[number].status in CLOSED
+        note = "; ".join((*known, *(() if still else (OPEN_AGAIN,))))
+        rows.append(Row((f"{number} {leaks[number].place}", brought, between), note, Tone.GOOD if still else Tone.OPEN))
         if drop is not None:
             told.append(drop)
     if told:
         rows += _explained(told, before, after, display)
-    found = sum(
-        mark.kind is SealingMarkKind.NEW_LEAK and begin <= mark.utc <= end and mark.leak in leaks
-        for mark in register.marks
-    )
-    notes = (f"Leaks found between: {found}.",)
     heads = ("", f"Brought, {unit}", "95 % interval")
-    return Table("Leaks closed between", heads, tuple(rows), notes, "No seal was marked between these two tests.")
+    return Table("Leaks closed between", heads, tuple(rows), (), "No seal was marked between these two tests.")
+
+
+def _found(register: LeakRegister, begin: datetime, end: datetime, display: Display) -> Table:
+    """Return the leaks that were added to the list between."""
+    numbers = marked_between(register, SealingMarkKind.NEW_LEAK, begin, end)
+    table = leak_table({number: register.leaks[number] for number in numbers}, register.drops, display)
+    return replace(table, title="Leaks found between", empty="No leak was added to the list between these two tests.")
 
 
 def _explained(drops: Sequence[Drop], before: Side, after: Side, display: Display) -> list[Row]:

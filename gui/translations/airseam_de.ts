@@ -3324,8 +3324,16 @@
         <translation>Bei {pressure} Pa, {unit}</translation>
     </message>
     <message>
-        <source>Leaks found between: {count}.</source>
-        <translation>Dazwischen gefundene Leckagen: {count}.</translation>
+        <source>Leaks found between</source>
+        <translation>Dazwischen gefundene Leckagen</translation>
+    </message>
+    <message>
+        <source>No leak was added to the list between these two tests.</source>
+        <translation>Zwischen diesen beiden Messungen kam keine Leckage auf die Liste.</translation>
+    </message>
+    <message>
+        <source>in the list it is open again now</source>
+        <translation>in der Liste ist sie jetzt wieder offen</translation>
     </message>
     <message>
         <source>Leaks closed between</source>

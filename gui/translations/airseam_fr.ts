@@ -3324,8 +3324,16 @@
         <translation>À {pressure} Pa, {unit}</translation>
     </message>
     <message>
-        <source>Leaks found between: {count}.</source>
-        <translation>Fuites trouvées entre-temps&#xa0;: {count}.</translation>
+        <source>Leaks found between</source>
+        <translation>Fuites trouvées entre-temps</translation>
+    </message>
+    <message>
+        <source>No leak was added to the list between these two tests.</source>
+        <translation>Aucune fuite n’a été ajoutée à la liste entre ces deux essais.</translation>
+    </message>
+    <message>
+        <source>in the list it is open again now</source>
+        <translation>dans la liste elle est maintenant rouverte</translation>
     </message>
     <message>
         <source>Leaks closed between</source>

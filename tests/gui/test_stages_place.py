@@ -66,6 +66,26 @@ def test_what_lies_between_two_tests_is_told(staged: Path) -> None:
     assert leaks.rows[0].cells[0] == "1 landing: attic hatch or stair"
     (rest,) = [row for row in leaks.rows if row.cells[0].startswith("Change that they do not explain")]
     assert float(rest.cells[1].replace("−", "-").split(" ± ")[0]) < 0.0
+    assert tables["Leaks found between"].rows == ()
+
+
+def test_a_leak_belongs_between_the_tests_between_which_it_was_marked(staged: Path, tmp_path: Path) -> None:
+    path = tmp_path / "copy.airseam"
+    path.write_bytes(staged.read_bytes())
+    job = Job.open(path, VirtualClock(datetime(2026, 5, 5, 9, 0, tzinfo=UTC)))
+    first, second = (record.started for record in job.tests())
+    register = job.edit_leaks()
+    number = register.add(Leak("pipe", room="bathroom", trade="plumber"), second)
+    for utc, kind in ((second, SealingMarkKind.NEW_LEAK), (first, SealingMarkKind.DONE)):
+        register.mark(SealingMark(utc, 0, kind, number))
+    register.change(1, replace(job.leaks.leaks[1], status=LeakStatus.FOUND), second)
+    tables = {table.title: table for table in between_tables(job, 1, 2, Display(System.SI))}
+    job.close()
+    # Before the first test nothing counts; what was sealed then and is open now is said to be.
+    assert [row.cells[1] for row in tables["Leaks found between"].rows] == ["bathroom: pipe through the envelope"]
+    seals = [row for row in tables["Leaks closed between"].rows if row.cells[0][0].isdigit()]
+    assert [row.cells[0] for row in seals] == ["1 landing: attic hatch or stair"]
+    assert seals[0].note.endswith("in the list it is open again now")
 
 
 def test_a_stage_stands_with_the_interval_of_everything(staged: Path) -> None:
@@ -124,4 +144,4 @@ def test_the_place_shows_both_curves_and_the_note(stage: Stage, staged: Path) ->
     # Without anything marked between, no seal explains anything; the other way round is asked for on purpose.
     place.pair_chosen.emit(2, 1)
     stage.draw()
-    assert place.between._shown[-1].empty.startswith("No seal was marked")
+    assert place.between._shown[-2].empty.startswith("No seal was marked")
