@@ -12,7 +12,8 @@ from analysis.units import Display, Quantity, format_value, unit_symbol
 from gui.classroom.trainer import SeatLine
 from gui.theme import GAP_8, GAP_12
 from gui.viewmodels.retold import retold
-from gui.views.parts import Choice, button, column, label, row, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import button, column, label, row, wrapped
 from gui.words import mark, say
 
 HEADS = ("", mark("student"), mark("program"))

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QPlainTextEdit, QTextEdit, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_8, GAP_12, SMALL, Tone
-from gui.views.parts import Choice, button, column, monospaced, row, set_text, set_tone, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import button, column, monospaced, row, set_text, set_tone, wrapped
 from gui.words import say
 
 

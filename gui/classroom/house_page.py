@@ -12,7 +12,8 @@ from gui.classroom.house_picture import COMPASS, FROM, HousePicture
 from gui.classroom.quantity_box import QuantityBox
 from gui.classroom.trainer import PACES
 from gui.theme import GAP_4, GAP_8, GAP_12
-from gui.views.parts import Choice, ElidedLabel, button, column, label, row
+from gui.views.choices import Choice
+from gui.views.parts import ElidedLabel, button, column, label, row
 from gui.views.scrolled import scrolled
 from gui.words import mark, say
 

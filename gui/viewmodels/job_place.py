@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from acquisition.rig import RigSpec, Role
 from acquisition.stages import stage_names
+from acquisition.told import texts
 from analysis.errors import InvalidInput
 from analysis.methods import method_of
 from analysis.records import Building, TestResult
@@ -14,6 +15,7 @@ from gui.viewmodels.errors import sentence
 from gui.viewmodels.hints import hints, volume_worth
 from gui.viewmodels.history import History
 from gui.viewmodels.published import PublishedPicture, published_picture
+from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import FIELDS, Field, Kind, Sheet, field_of, hose_words, remembering
 from gui.words import say, within
 
@@ -166,7 +168,8 @@ class JobSheetModel:
             return tuple((words, words) for words in hose_words())
         if field.id != "preparation":
             return field.choices
-        return (("", say("Not said")), *method_of(self.sheet.plan.method).preparations.items())
+        states = method_of(self.sheet.plan.method).preparations
+        return (("", say("Not said")), *((state, _parted(words)[0]) for state, words in states.items()))
 
     def _note(self, field_id: str, measured: set[Role], result: TestResult | None, display: Display) -> str:
         if field_id == "volume":
@@ -177,6 +180,14 @@ class JobSheetModel:
             return say("Its report carries no certificate number; leaks come first.")
         if field_id == "stage" and any(item.stage == self.sheet.plan.stage for item in self.sheet.stages):
             return say("Kind, limits and state of the building are remembered for each stage.")
+        if field_id == "preparation":
+            return _parted(method_of(self.sheet.plan.method).preparations.get(self.sheet.plan.preparation, ""))[1]
         if field_id == "targets":
             return say("Highest first: it shows a loose seal at once.")
         return ""
+
+
+def _parted(words: str) -> tuple[str, str]:
+    """Return the name of a state of the building, and the sentence that says what it means."""
+    name, _, meaning = retold(words).partition(":")
+    return name.rstrip(), texts.sentence(meaning.strip()) if meaning else ""

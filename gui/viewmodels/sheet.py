@@ -73,6 +73,7 @@ class Kind(StrEnum):
     PROPOSED = "text with proposals"
     NUMBER = "number"
     CHOICE = "choice"
+    NAMES = "choice among names"
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QButtonGroup, QStackedWidget, QWidget
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.details import Choices, Detail, DetailPicture
 from gui.views.check_list import CheckList
-from gui.views.parts import Choice, Panel, button, column, row
+from gui.views.choices import Choice
+from gui.views.parts import Panel, button, column, row
 from gui.views.tables_view import TablesView
 from gui.words import say
 

@@ -27,8 +27,8 @@ class FieldCheckPanel(Panel):
         """Lay it out."""
         super().__init__(say("Two gauges on one hose"))
         self._how = wrapped("quiet")
-        self.channels = [FieldView(f"channel {at}", Kind.CHOICE, words) for at, words in enumerate(CHANNELS)]
-        self.items = [FieldView(f"gauge {at}", Kind.CHOICE, words) for at, words in enumerate(GAUGES)]
+        self.channels = [FieldView(f"channel {at}", Kind.NAMES, words) for at, words in enumerate(CHANNELS)]
+        self.items = [FieldView(f"gauge {at}", Kind.NAMES, words) for at, words in enumerate(GAUGES)]
         self._values = [label(role="strong") for _ in CHANNELS]
         self.take = button(say("Take a point"))
         self.keep = button(say("Keep this check"))

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 from gui.theme import SIGNS, Tone
 from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import Kind
-from gui.views.parts import Choice, Proposals, column, label, row, set_text, set_tone, wrapped
+from gui.views.choices import Fitted, Names, Proposals
+from gui.views.parts import column, label, row, set_text, set_tone, wrapped
 from gui.words import say
 
 LONG_HEIGHT = 84
@@ -100,11 +101,9 @@ class FieldView(QWidget):
         return bool(super().eventFilter(watched, event))
 
     def _made(self, kind: Kind, choices: Sequence[tuple[str, str]]) -> QWidget:
-        if kind is Kind.CHOICE:
-            self.choice = Choice()
+        if kind in (Kind.CHOICE, Kind.NAMES):
+            self.choice = Names() if kind is Kind.NAMES else Fitted()
             self.show_choices(choices)
-            self.choice.setMinimumContentsLength(8)
-            self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             self.choice.activated.connect(self._commit)
             return self.choice
         if kind is Kind.PROPOSED:
@@ -112,8 +111,6 @@ class FieldView(QWidget):
             self.line = self.choice.lineEdit()
             assert self.line is not None
             self.show_choices(choices)
-            self.choice.setMinimumContentsLength(8)
-            self.choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             self.choice.activated.connect(self._commit)
             self.line.editingFinished.connect(self._commit)
             return self.choice

@@ -13,8 +13,9 @@ from gui.theme import GAP_8, GAP_12, SIGNS, Tone
 from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import Kind
 from gui.viewmodels.zone_walk import FIELDS, HOLES, ZonePicture
+from gui.views.choices import Choice
 from gui.views.fields import FieldView
-from gui.views.parts import Choice, Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
 from gui.words import mark, say

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLineEdit
+from PySide6.QtWidgets import QLineEdit
 
 from gui.viewmodels.issuing import IssuePicture
-from gui.views.parts import Choice, Panel, button, label, row, set_text, wrapped
+from gui.views.choices import Names
+from gui.views.parts import Panel, button, label, row, set_text, wrapped
 from gui.words import say
 
 
@@ -20,9 +21,8 @@ class IssuePanel(Panel):
         """Make it empty."""
         super().__init__(say("Issue"))
         self._shown: IssuePicture | None = None
-        self.version = Choice()
+        self.version = Names()
         self.version.setAccessibleName(say("Version of the report"))
-        self.version.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.version.activated.connect(lambda at: self.version_chosen.emit(int(self.version.itemData(at))))
         self.words = wrapped("small")
         self.signer = QLineEdit()

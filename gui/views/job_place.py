@@ -21,7 +21,22 @@ from gui.views.rooms_page import RoomsPage
 from gui.views.scrolled import beside, scrolled
 from gui.words import say
 
-WIDE = {"name", "kind", "stage", "targets", "schedule", "site", "note", "reason"}
+WIDE = {
+    "name",
+    "kind",
+    "stage",
+    "method",
+    "directions",
+    "preparation",
+    "limit_quantity",
+    "targets",
+    "hose_check",
+    "schedule",
+    "shelter",
+    "site",
+    "note",
+    "reason",
+}
 """Fields that take a whole row of their panel."""
 COLUMNS = ((BUILDING, PEOPLE, KIT, SEASON), (TEST, PUBLISHED, AIR))
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox
+from PySide6.QtWidgets import QCheckBox
 
 from gui.theme import GAP_4, GAP_8
 from gui.viewmodels.published import PublishedPicture
 from gui.viewmodels.retold import retold
-from gui.views.parts import Choice, Panel, column, in_order, row
+from gui.views.choices import Choice, Fitted
+from gui.views.parts import Panel, column, in_order, row
 from gui.views.scrolled import scrolled
 from gui.words import say
 
@@ -27,13 +28,11 @@ class LimitsPanel(Panel):
         """Make it empty."""
         super().__init__(say("Limits of codes and programmes"))
         self._shown: PublishedPicture | None = None
-        self.place, self.zone = Choice(), Choice()
+        self.place, self.zone = Fitted(), Fitted()
         self.boxes: dict[str, QCheckBox] = {}
         self.place.setAccessibleName(say("Place of the limits"))
         self.zone.setAccessibleName(say("Climate zone"))
         for choice, signal in ((self.place, self.place_chosen), (self.zone, self.zone_chosen)):
-            choice.setMinimumContentsLength(8)
-            choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             choice.activated.connect(lambda at, choice=choice, signal=signal: signal.emit(str(choice.itemData(at))))
         self._lines = column(GAP_4)
         self._lines.addStretch(1)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QFont, QFontDatabase, QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QFont, QFontDatabase, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, TARGET_HEIGHT, Tone
@@ -126,32 +126,6 @@ class ElidedLabel(QLabel):
         if shown != self.text():
             self.setText(shown)
         self.setToolTip(self._tip or (self._full if shown != self._full else ""))
-
-
-class Choice(QComboBox):
-    """A list to choose from, with an arrow in the colour of the text."""
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw the arrow over what the style draws."""
-        super().paintEvent(event)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        pen = QPen(self.palette().color(QPalette.ColorRole.PlaceholderText), 2)
-        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-        painter.setPen(pen)
-        x, y = self.width() - 18.0, self.height() / 2 - 2
-        painter.drawPolyline([QPointF(x - 5, y), QPointF(x, y + 5), QPointF(x + 5, y)])
-        painter.end()
-
-
-class Proposals(Choice):
-    """A line to type in, with texts to take instead."""
-
-    def __init__(self) -> None:
-        """Make it empty."""
-        super().__init__()
-        self.setEditable(True)
-        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
 
 
 class Panel(QFrame):

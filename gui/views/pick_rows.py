@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from gui.theme import BODY, GAP_4, GAP_8
 from gui.viewmodels.teach import PickPicture
-from gui.views.parts import Choice, button, column, label, monospaced, row, set_text
+from gui.views.choices import Choice
+from gui.views.parts import button, column, label, monospaced, row, set_text
 from gui.words import say
 
 

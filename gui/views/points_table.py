@@ -20,7 +20,8 @@ from analysis.records import Direction
 from gui.look import Look, tabular
 from gui.theme import BODY, GAP_4, Tone
 from gui.viewmodels.points import TablePicture
-from gui.views.parts import Choice, ElidedLabel, Panel, button, row
+from gui.views.choices import Names
+from gui.views.parts import ElidedLabel, Panel, button, row
 from gui.words import mark, say, within
 
 ROW_HEIGHT = 24
@@ -135,7 +136,7 @@ class PointsTable(Panel):
             self._group.addButton(view, at)
             self.head.addWidget(view)
         self._group.idClicked.connect(self._way_clicked)
-        self.tests = Choice()
+        self.tests = Names()
         self.tests.setAccessibleName(say("Test on show"))
         self.tests.setProperty("role", "slim")
         self.tests.activated.connect(self._test_chosen)

@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QSizePolicy
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.prompt import Prompt
 from gui.viewmodels.retold import retold
-from gui.views.parts import Choice, button, column, label, set_text, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import button, column, label, set_text, wrapped
 from gui.words import say
 
 MOST_CHOICES = 4

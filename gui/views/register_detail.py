@@ -27,7 +27,7 @@ ITEM_FIELDS = (
     ("title", Kind.TEXT, mark("Name")),
     ("kind", Kind.CHOICE, mark("Kind")),
     ("serial", Kind.TEXT, mark("Serial number")),
-    ("profile", Kind.CHOICE, mark("Profile")),
+    ("profile", Kind.NAMES, mark("Profile")),
     ("calibrated", Kind.TEXT, mark("Calibrated on")),
     ("months", Kind.NUMBER, mark("Good for")),
     ("due", Kind.TEXT, mark("Due on, where the certificate says")),

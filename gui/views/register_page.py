@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 from acquisition.register.records import KINDS
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, Tone
 from gui.viewmodels.register import ItemCard, RegisterPicture
-from gui.views.parts import Choice, ElidedLabel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import ElidedLabel, button, column, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 

@@ -9,7 +9,8 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 
 from gui.theme import GAP_8, GAP_12
-from gui.views.parts import Choice, ElidedLabel, button, column, label, row, wrapped
+from gui.views.choices import Names
+from gui.views.parts import ElidedLabel, button, column, label, row, wrapped
 from gui.words import mark, say
 
 WORDS = mark(
@@ -34,7 +35,7 @@ class ReplayPage(QWidget):
         self.job = ElidedLabel("strong")
         self.choose = button(say("Choose a job…"))
         self.choose.clicked.connect(self.choose_asked)
-        self.test = Choice()
+        self.test = Names()
         self.test.setAccessibleName(say("Recorded test"))
         self.speed = QDoubleSpinBox()
         self.speed.setRange(SLOWEST, FASTEST)

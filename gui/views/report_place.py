@@ -6,7 +6,6 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QImage, QPixmap, QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QComboBox,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -19,8 +18,9 @@ from PySide6.QtWidgets import (
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.issuing import IssuePicture
 from gui.viewmodels.report_place import Missing, ReportPicture
+from gui.views.choices import Choice, Names
 from gui.views.issue_panel import IssuePanel
-from gui.views.parts import Choice, Panel, button, column, label, row, set_text, wrapped
+from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 
@@ -166,9 +166,8 @@ class ReportPlace(QWidget):
         self.preview = Preview()
         self._why = wrapped("quiet")
         self._why.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.tests = Choice()
+        self.tests = Names()
         self.tests.setAccessibleName(say("Test of the report"))
-        self.tests.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.tests.activated.connect(self._test_chosen)
         self.language = Choice()
         self.language.setAccessibleName(say("Language of the report"))
@@ -240,11 +239,9 @@ class ReportPlace(QWidget):
             self.tests.clear()
             for number, text in picture.tests:
                 self.tests.addItem(text, number)
-                self.tests.setItemData(self.tests.count() - 1, text, Qt.ItemDataRole.ToolTipRole)
         at = self.tests.findData(picture.chosen)
         if at != self.tests.currentIndex():
             self.tests.setCurrentIndex(at)
-        self.tests.setToolTip(self.tests.currentText())
 
     def _show_language(self, picture: ReportPicture) -> None:
         self.language.setVisible(bool(picture.languages))

@@ -13,8 +13,9 @@ from drivers.ports import PortInfo
 from gui.theme import GAP_8, GAP_12, Tone
 from gui.viewmodels.rig_sheet import RANGE_FIELDS, ROLE_WORDS, ProfileChoice, RigSheetModel, choice_of, number_text
 from gui.viewmodels.sheet import Kind
+from gui.views.choices import Choice, Fitted, Names
 from gui.views.fields import FieldView
-from gui.views.parts import Choice, button, column, label, row
+from gui.views.parts import button, column, label, row
 from gui.views.scrolled import scrolled
 from gui.words import mark, say
 
@@ -38,7 +39,7 @@ class InstrumentEditor(QFrame):
         if instrument.profile not in [item.id for item in profiles]:
             choices.append((instrument.profile, instrument.profile))
         self._name = FieldView("name", Kind.TEXT, say("Name"))
-        self._profile = FieldView("profile", Kind.CHOICE, say("Profile"), choices)
+        self._profile = FieldView("profile", Kind.NAMES, say("Profile"), choices)
         self._serial = FieldView("serial", Kind.TEXT, say("Serial number that must answer"))
         self.port = Choice()
         self.port.setEditable(True)
@@ -101,20 +102,17 @@ class InstrumentEditor(QFrame):
         grid.setVerticalSpacing(GAP_8)
         choice = choice_of(instrument.profile)
         for at, channel in enumerate(choice.channels if choice is not None else ()):
-            view = Choice()
+            view = Fitted()
             view.setAccessibleName(say("Role of channel {name}", name=channel.name))
             view.setProperty("channel", channel.name)
             view.addItem(say(NO_ROLE), None)
             for role, words in ROLE_WORDS.items():
                 view.addItem(say(words), role)
-            view.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            view.setMinimumContentsLength(10)
             view.activated.connect(self._role_chosen)
             self._roles.append(view)
-            line, side = divmod(at, 2)
-            grid.addWidget(label(channel.name, "quiet"), line, 2 * side)
-            grid.addWidget(view, line, 2 * side + 1)
-            grid.setColumnStretch(2 * side + 1, 1)
+            grid.addWidget(label(channel.name, "quiet"), at, 0)
+            grid.addWidget(view, at, 1)
+        grid.setColumnStretch(1, 1)
         return grid
 
     def _committed(self, field: str, text: str) -> None:
@@ -202,13 +200,12 @@ class RigEditor(QWidget):
         self._name = FieldView("name", Kind.TEXT, say("Name of the rig"))
         self._name.committed.connect(self._named)
         self._instrument_box, self._range_box = column(GAP_8), column(GAP_8)
-        self.fitted = FieldView("fitted", Kind.CHOICE, say("Flow range in use"))
+        self.fitted = FieldView("fitted", Kind.NAMES, say("Flow range in use"))
         self.fitted.committed.connect(self._fitted)
         self.shutter = QCheckBox(say("The fan closes by itself at rest; nobody covers it"))
         self.shutter.clicked.connect(self.shutter_chosen)
-        self.kind = Choice()
+        self.kind = Names()
         self.kind.setAccessibleName(say("Profile of the instrument to add"))
-        self.kind.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for profile in self._profiles:
             self.kind.addItem(say(profile.title), profile.id)
         self.add = button(say("Add"))
@@ -294,7 +291,7 @@ class RigEditor(QWidget):
             self._range_box.addWidget(range_editor)
 
         self.fitted_on = {
-            fan.drive: FieldView(fan.drive, Kind.CHOICE, say("Flow range in use on {drive}", drive=fan.drive))
+            fan.drive: FieldView(fan.drive, Kind.NAMES, say("Flow range in use on {drive}", drive=fan.drive))
             for fan in spec.further
         }
         for view in self.fitted_on.values():

@@ -8,8 +8,9 @@ from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QWidget
 from gui.theme import GAP_8, Tone
 from gui.viewmodels.scan import PARITIES, SPEEDS, WIRES, ScanPicture
 from gui.viewmodels.sheet import Kind
+from gui.views.choices import Choice
 from gui.views.fields import FieldView
-from gui.views.parts import Choice, button, column, label, row, set_text, wrapped
+from gui.views.parts import button, column, label, row, set_text, wrapped
 from gui.views.pick_rows import PickRows
 from gui.views.scrolled import scrolled
 from gui.words import say

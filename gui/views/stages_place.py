@@ -10,7 +10,8 @@ from gui.look import Look, tabular
 from gui.plots.stages_plot import StagesPlot
 from gui.theme import BODY, GAP_12, GAP_16, Tone
 from gui.viewmodels.stages_place import StageBar, StagesPicture
-from gui.views.parts import Choice, Panel, button, column, row, set_text, wrapped
+from gui.views.choices import Names
+from gui.views.parts import Panel, button, column, row, set_text, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
 from gui.words import say
@@ -87,11 +88,9 @@ class StagesPlace(QWidget):
         self.chart = StageChart(look)
         self.table = TablesView(say("All stages"), titled=False)
         self.foot = wrapped("small")
-        self.before, self.after = Choice(), Choice()
+        self.before, self.after = Names(), Names()
         for view, words in ((self.before, say("Earlier test")), (self.after, say("Later test"))):
             view.setAccessibleName(words)
-            view.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            view.setMinimumContentsLength(10)
             view.activated.connect(self._chosen)
         self.note = QLineEdit()
         self.note.setProperty("role", "slim")

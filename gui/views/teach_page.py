@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QTextEdit, QVBoxLayout,
 from gui.look import Look
 from gui.theme import BODY, GAP_8, SMALL
 from gui.viewmodels.teach import TeachPicture
-from gui.views.parts import Choice, button, column, label, monospaced, row, set_text, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import button, column, label, monospaced, row, set_text, wrapped
 from gui.views.pick_rows import PickRows
 from gui.views.scrolled import scrolled
 from gui.words import say

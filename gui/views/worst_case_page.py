@@ -7,7 +7,8 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from gui.theme import GAP_8, GAP_12, GAP_16
 from gui.viewmodels.worst_case import SUGGESTED, WorstCasePicture
-from gui.views.parts import Choice, Panel, button, column, label, row, set_text, wrapped
+from gui.views.choices import Choice
+from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
 from gui.views.tables_view import TablesView
 from gui.words import say
 

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gui.views.choices import Choice, Names
 from gui.views.parts import ElidedLabel
 from gui.views.rail import RailButton
 
@@ -27,7 +28,7 @@ NEAR = 14
 
 def cut_texts(window: QWidget) -> list[str]:
     """Return a sentence for every visible text that does not fit into its widget."""
-    return [*_cut_labels(window), *_cut_buttons(window)]
+    return [*_cut_labels(window), *_cut_buttons(window), *_cut_choices(window)]
 
 
 def overlaps(window: QWidget) -> list[str]:
@@ -93,6 +94,17 @@ def _cut_buttons(window: QWidget) -> Iterator[str]:
         needed, room = item.fontMetrics().horizontalAdvance(item.text()), _room(item)
         if needed > room:
             yield f"button {item.text()!r} needs {needed} in {room}"
+
+
+def _cut_choices(window: QWidget) -> Iterator[str]:
+    """Look at every text of every drop-down, chosen or not; names may be of any length, they end in an ellipsis."""
+    for item in window.findChildren(Choice):
+        if not item.isVisible() or item.isEditable() or isinstance(item, Names):
+            continue
+        for text in (item.itemText(at) for at in range(item.count())):
+            needed, room = item.fontMetrics().horizontalAdvance(text), item.room() + SLACK
+            if needed > room:
+                yield f"drop-down {item.accessibleName()!r} needs {needed} in {room} for {text!r}"
 
 
 def _room(item: QPushButton | RailButton) -> int:

@@ -23,6 +23,7 @@ from gui.theme import TEXT_CONTRAST, Mode, contrast
 from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
 from gui.viewmodels.rig_place import SourceCard
+from gui.views.choices import Choice
 from gui.views.rig_sources import RigSources
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
 from tests.gui.boxes import cut_texts, overlaps
@@ -84,6 +85,22 @@ def test_what_is_cut_or_covered_would_be_found(stage: Stage) -> None:
     settle(stage)
     words.setGeometry(panel.title.geometry())
     assert overlaps(stage.program.window) != []
+
+
+def test_a_drop_down_that_is_too_narrow_would_be_found_and_says_the_whole_of_its_text(stage: Stage) -> None:
+    stage.program.screen.go_to(Place.JOB)
+    settle(stage)
+    choice = stage.program.window.job.fields["limit_quantity"].choice
+    assert isinstance(choice, Choice)
+    assert (cut_texts(stage.program.window), choice.cut_text()) == ([], "")
+    choice.setFixedWidth(80)
+    settle(stage)
+    assert any("'Flow at 50 Pa per floor area'" in item for item in cut_texts(stage.program.window))
+    assert choice.cut_text() == "Air changes at 50 Pa"
+    choice.showPopup()
+    widest = max(choice.fontMetrics().horizontalAdvance(choice.itemText(at)) for at in range(choice.count()))
+    assert choice.view().width() > widest
+    choice.hidePopup()
 
 
 def test_nothing_is_cut_before_anything_is_connected(stage: Stage) -> None:
