@@ -90,7 +90,8 @@ def _during(snapshot: Snapshot, moment: Moment) -> NextStep:
     if snapshot.state is EngineState.PAUSED:
         return NextStep(retold(snapshot.paused_reason), say("Go on"), Verb.GO_ON)
     if snapshot.held is not None:
-        held = say("Holding {target} Pa", target=f"{snapshot.target_pa or 0.0:.0f}").replace("-", "−")
+        target = f"{snapshot.target_pa or 0.0:.3g}".replace(".", moment.display.decimal_mark)
+        held = say("Holding {target} Pa", target=target).replace("-", "−")
         if place is not Place.HUNT:
             return NextStep(
                 say("{held}: marks, leaks and figures are in Hunt.", held=held), say("End the hold"), Verb.END_HOLD

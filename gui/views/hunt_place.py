@@ -97,15 +97,15 @@ class HoldControls(QWidget):
         self._ways.idClicked.connect(lambda at: self.direction_chosen.emit(list(Direction)[at]))
         self.entry.returnPressed.connect(lambda: self.typed.emit(self.entry.text()))
 
-    def show_choice(self, target_pa: float, direction: Direction, *, holding: bool, afar: bool) -> None:
-        """Show what is chosen."""
+    def show_choice(self, target_pa: str, direction: Direction, *, holding: bool, afar: bool) -> None:
+        """Show what is chosen, the pressure as it may be typed."""
         self._presets.setExclusive(False)
         for at, pressure in enumerate(PRESETS_PA):
-            self._presets.button(at).setChecked(pressure == target_pa)
+            self._presets.button(at).setChecked(f"{pressure:g}" == target_pa)
         self._presets.setExclusive(True)
         self._ways.button(list(Direction).index(direction)).setChecked(True)
         if not self.entry.hasFocus():
-            self.entry.setText("" if target_pa in PRESETS_PA else f"{target_pa:g}")
+            self.entry.setText("" if self._presets.checkedId() >= 0 else target_pa)
         self.begin.setVisible(not holding)
         self.end.setVisible(holding)
         self.afar.setChecked(afar)
@@ -174,7 +174,8 @@ class HuntPlace(QWidget):
         self.prompt.show_prompt(picture.prompt)
         self._make_room()
         figures = picture.figures
-        self.controls.show_choice(picture.target_pa, picture.direction, holding=figures.holding, afar=picture.afar)
+        target_pa = f"{picture.target_pa:g}".replace(".", picture.decimal_mark)
+        self.controls.show_choice(target_pa, picture.direction, holding=figures.holding, afar=picture.afar)
         self.controls.tone.setChecked(picture.tone)
         self.views.setCurrentIndex(1 if picture.afar else 0)
         if picture.afar:

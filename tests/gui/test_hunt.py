@@ -141,12 +141,16 @@ def test_a_typed_pressure_is_held_in_either_direction_within_the_limits(stage: S
         program.intents.hunt.type_target(text)
         stage.draw()
         assert words in " ".join(item.sentence for item in program.window.notices.notices)
-    program.intents.hunt.type_target("32")
-    stage.until(lambda now: now.target_pa == -32.0 and now.held is not None)
+    program.screen.display = replace(program.screen.display, decimal_mark=",")
+    program.intents.hunt.type_target("32,5")
+    stage.until(lambda now: now.target_pa == -32.5 and now.held is not None)
+    stage.draw()
+    assert program.window.hunt.controls.entry.text() == "32,5"
+    assert next_step(program.bridge.moment(stage.snapshot())).sentence.startswith("Holding −32,5 Pa")
     program.intents.hunt.choose_direction(Direction.PRESSURIZE)
     stage.until(lambda now: now.state is EngineState.ASKING)
     stage.press()
-    stage.until(lambda now: now.target_pa == 32.0 and now.held is not None)
+    stage.until(lambda now: now.target_pa == 32.5 and now.held is not None)
 
 
 def test_old_data_never_looks_new() -> None:
