@@ -35,6 +35,7 @@ from gui.replaying import Replaying
 from gui.showing import Showing
 from gui.viewmodels.errors import error_words, sentence
 from gui.viewmodels.moment import JobMoment, RigMoment
+from gui.viewmodels.retold import retold
 from gui.viewmodels.sheet import Sheet, sheet_of
 from gui.words import say, spoken
 
@@ -113,6 +114,8 @@ class Desk:
             alarm=job.alarm(),
             fresh=self._fresh,
             forbidden=gate.sentence if gate.forbids else "",
+            pressurize_only=gate.pressurize_only,
+            cap_pa=gate.cap_pa,
             owed=board_of(draft, entries).owed,
         )
 
@@ -344,12 +347,16 @@ class Desk:
         engine, rig, job = self.engine, self.connection.rig, self.job
         if engine is None or rig is None or job is None or engine.busy:
             return False
+        gate = gate_of(job.house.entries, self._clock.utc())
+        if gate.forbids:
+            self.tell(Severity.ATTENTION, retold(gate.sentence))
+            return False
         plan = job.draft()
         self._keep_building(job, plan)
         if hold_pa is not None:
             plan = held_plan(plan, hold_pa)
         try:
-            plan = obeying(plan, gate_of(job.house.entries, self._clock.utc()))
+            plan = obeying(plan, gate)
             recorder = job.record(plan, rig.spec)
             engine.begin(plan, recorder)
         except InvalidInput as error:

@@ -122,6 +122,10 @@ class Intents(QObject):
                 self.go_to_field("volume")
             case Verb.GO_TO_TEST:
                 self.go_to(Place.TEST)
+            case Verb.GO_TO_SETUP:
+                self.go_to(Place.SETUP)
+            case Verb.SHOW_NO_TEST:
+                self.office.show_no_test()
             case Verb.OPEN_REPORT:
                 self.go_to(Place.REPORT)
             case Verb.SAVE_REPORT:

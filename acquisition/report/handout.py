@@ -158,7 +158,8 @@ def _leak(number: int, leak: Leak, drop: Drop | None, gallery: _Gallery, display
     if leak.size_guess_m3_h is not None:
         flow = format_with_unit(leak.size_guess_m3_h, Quantity.FLOW, display)
         lines = [say("Found by {how}, guessed at {flow} at 50 Pa", how=how, flow=flow)]
-    work = [leak.material, "" if leak.minutes is None else f"{language.number(f'{leak.minutes:g}')} min"]
+    minutes = language.number(f"{leak.minutes or 0.0:g}")
+    work = [leak.material, "" if leak.minutes is None else say("{minutes} min of work", minutes=minutes)]
     said = ", ".join(part for part in work if part)
     lines += [printable(words) for words in (said, leak.note) if words]
     brought = ""

@@ -50,6 +50,8 @@ class Board:
     restore: tuple[RestoreLine, ...]
     checked: Entry | None
     begun: bool
+    changed: bool = False
+    """Whether something was set up otherwise after the second person had looked."""
 
     @property
     def unsettled(self) -> tuple[Line, ...]:
@@ -68,13 +70,23 @@ class Board:
 def board_of(plan: TestPlan, entries: Iterable[Entry], photos: Iterable[Photo] = ()) -> Board:
     """Return the board. What was put back counts until something is sealed, switched off or asked about again."""
     newest: dict[tuple[PreparationKind, str], Entry] = {}
-    begun = False
+    names = {opening.id: opening.name for opening in shipped_openings()[0]}
+    seals: dict[str, bool] = {}
+    begun = changed = False
     for entry in entries:
-        if entry.kind is PreparationKind.SAFETY or (entry.kind is PreparationKind.SEAL and entry.state == ON):
+        if entry.kind is PreparationKind.SAFETY or _seals(entry):
             newest = {key: item for key, item in newest.items() if key[0] is not PreparationKind.RESTORE}
             begun = True
-        if entry.kind is PreparationKind.OPENING and entry.state in (OpeningState.SEALED, OpeningState.OFF):
+        if entry.kind is PreparationKind.OPENING and entry.state == OpeningState.OFF:
             begun = True
+        if entry.kind is PreparationKind.SEAL:
+            seals[entry.subject] = entry.state == ON
+        elif entry.kind is PreparationKind.OPENING and entry.subject in names:
+            _seal_opening(seals, names[entry.subject], OpeningState(entry.state))
+        if entry.kind is PreparationKind.OPENING or _seals(entry):
+            changed = True
+        elif entry.kind is PreparationKind.CHECK:
+            changed = False
         newest[entry.kind, entry.subject] = entry
     pictures = [photo.subject for photo in photos]
     return Board(
@@ -82,11 +94,26 @@ def board_of(plan: TestPlan, entries: Iterable[Entry], photos: Iterable[Photo] =
             Line(opening.id, opening.name, wanted, _found(newest, opening.id), pictures.count(opening.id))
             for opening, wanted in openings_for(plan)
         ),
-        seals=tuple((name, item.state == ON) for (kind, name), item in newest.items() if kind is PreparationKind.SEAL),
+        seals=tuple(seals.items()),
         restore=tuple(_restore(newest)),
         checked=newest.get((PreparationKind.CHECK, SET_UP)),
         begun=begun,
+        changed=changed,
     )
+
+
+def _seals(entry: Entry) -> bool:
+    """Tell whether something was sealed: an opening of the list, or a seal that was entered by hand."""
+    sealed = {PreparationKind.SEAL: ON, PreparationKind.OPENING: OpeningState.SEALED}
+    return sealed.get(entry.kind) == entry.state
+
+
+def _seal_opening(seals: dict[str, bool], name: str, state: OpeningState) -> None:
+    """Have an opening on the seal board from when it is sealed on; one that is noted otherwise was never sealed."""
+    if state is OpeningState.SEALED:
+        seals[name] = True
+    else:
+        seals.pop(name, None)
 
 
 def _found(newest: dict[tuple[PreparationKind, str], Entry], opening: str) -> OpeningState | None:

@@ -44,4 +44,6 @@ def said_of_setup(
         said.append(say("Sealed for the test: {openings}.", openings=", ".join(sealed)))
     if board.checked is not None:
         said.append(say("The set-up was looked over by a second person: {name}.", name=board.checked.who))
+        if board.changed:
+            said.append(say("Something was set up otherwise after that."))
     return tuple(said)

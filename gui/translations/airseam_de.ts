@@ -1888,6 +1888,10 @@
         <translation>Messaufbau ansehen</translation>
     </message>
     <message>
+        <source>Look at the answers</source>
+        <translation>Antworten ansehen</translation>
+    </message>
+    <message>
         <source>Go on with the test</source>
         <translation>Messung fortsetzen</translation>
     </message>
@@ -1914,6 +1918,10 @@
     <message>
         <source>Ready to {ways}. Without a volume the result is a flow and no air change rate.</source>
         <translation>Bereit für {ways}. Ohne Volumen ist das Ergebnis ein Volumenstrom und keine Luftwechselrate.</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}, at most {cap} Pa: close windows and outside doors, open inside doors, then start.</source>
+        <translation>Bereit für {ways}, höchstens {cap} Pa: Fenster und Außentüren schließen, Innentüren öffnen, dann beginnen.</translation>
     </message>
     <message>
         <source>Ready to {ways}: close windows and outside doors, open inside doors, then start.</source>
@@ -6192,6 +6200,10 @@
         <translation>Alles ist zurückgestellt.</translation>
     </message>
     <message>
+        <source>Looked over by {who}, {time}; something was changed since.</source>
+        <translation>Durchgesehen von {who}, {time}; seitdem wurde etwas geändert.</translation>
+    </message>
+    <message>
         <source>Looked over by {who}, {time}.</source>
         <translation>Angesehen von {who}, {time}.</translation>
     </message>
@@ -8980,6 +8992,10 @@
         <translation>Erfundene Daten</translation>
     </message>
     <message>
+        <source>With an attached garage.</source>
+        <translation>Mit angebauter Garage.</translation>
+    </message>
+    <message>
         <source>depressurize and pressurize</source>
         <translation>Unterdruck und Überdruck</translation>
     </message>
@@ -10538,6 +10554,102 @@
     <message>
         <source>The leak {leak} became {times} times as large.</source>
         <translation>Die Leckage {leak} wurde {times}-mal so groß.</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>Anschrift</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>geometry</source>
+        <translation>Geometrie</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>Leckage</translation>
+    </message>
+    <message>
+        <source>leaks</source>
+        <translation>Leckagen</translation>
+    </message>
+    <message>
+        <source>logo</source>
+        <translation>Logo</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>number of runs</source>
+        <translation>Zahl der Messreihen</translation>
+    </message>
+    <message>
+        <source>office</source>
+        <translation>Büro</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>Geräteverzeichnis</translation>
+    </message>
+    <message>
+        <source>revision</source>
+        <translation>Revision</translation>
+    </message>
+    <message>
+        <source>safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>schedule</source>
+        <translation>Zeitplan</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation>Abdichtung</translation>
+    </message>
+    <message>
+        <source>situation</source>
+        <translation>Betriebszustand</translation>
+    </message>
+    <message>
+        <source>storeys</source>
+        <translation>Geschosse</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>Wetter</translation>
     </message>
 </context>
 </TS>

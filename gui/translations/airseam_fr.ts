@@ -1888,6 +1888,10 @@
         <translation>Voir les appareils</translation>
     </message>
     <message>
+        <source>Look at the answers</source>
+        <translation>Voir les réponses</translation>
+    </message>
+    <message>
         <source>Go on with the test</source>
         <translation>Poursuivre l’essai</translation>
     </message>
@@ -1914,6 +1918,10 @@
     <message>
         <source>Ready to {ways}. Without a volume the result is a flow and no air change rate.</source>
         <translation>Prêt pour {ways}. Sans volume, le résultat est un débit et non un taux de renouvellement d’air.</translation>
+    </message>
+    <message>
+        <source>Ready to {ways}, at most {cap} Pa: close windows and outside doors, open inside doors, then start.</source>
+        <translation>Prêt pour {ways}, au plus {cap} Pa&#xa0;: fermez fenêtres et portes extérieures, ouvrez les portes intérieures, puis commencez.</translation>
     </message>
     <message>
         <source>Ready to {ways}: close windows and outside doors, open inside doors, then start.</source>
@@ -6192,6 +6200,10 @@
         <translation>Tout est remis en état.</translation>
     </message>
     <message>
+        <source>Looked over by {who}, {time}; something was changed since.</source>
+        <translation>Revu par {who}, {time}&#xa0;; quelque chose a été modifié depuis.</translation>
+    </message>
+    <message>
         <source>Looked over by {who}, {time}.</source>
         <translation>Revu par {who}, {time}.</translation>
     </message>
@@ -8980,6 +8992,10 @@
         <translation>Données inventées</translation>
     </message>
     <message>
+        <source>With an attached garage.</source>
+        <translation>Avec un garage attenant.</translation>
+    </message>
+    <message>
         <source>depressurize and pressurize</source>
         <translation>dépression et surpression</translation>
     </message>
@@ -10538,6 +10554,102 @@
     <message>
         <source>The leak {leak} became {times} times as large.</source>
         <translation>La fuite {leak} est devenue {times} fois plus grande.</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>adresse</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>certificat</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>équipement</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>fichier</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>dossier</translation>
+    </message>
+    <message>
+        <source>geometry</source>
+        <translation>géométrie</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuite</translation>
+    </message>
+    <message>
+        <source>leaks</source>
+        <translation>fuites</translation>
+    </message>
+    <message>
+        <source>logo</source>
+        <translation>logo</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>méthode</translation>
+    </message>
+    <message>
+        <source>number of runs</source>
+        <translation>nombre de séries</translation>
+    </message>
+    <message>
+        <source>office</source>
+        <translation>bureau</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>photo</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>registre</translation>
+    </message>
+    <message>
+        <source>revision</source>
+        <translation>révision</translation>
+    </message>
+    <message>
+        <source>safety</source>
+        <translation>sécurité</translation>
+    </message>
+    <message>
+        <source>schedule</source>
+        <translation>programme</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation>obturation</translation>
+    </message>
+    <message>
+        <source>situation</source>
+        <translation>situation</translation>
+    </message>
+    <message>
+        <source>storeys</source>
+        <translation>niveaux</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation>version</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>météo</translation>
     </message>
 </context>
 </TS>

@@ -83,6 +83,9 @@ class JobMoment:
     fresh: bool = False
     forbidden: str = ""
     """Why no test is possible, by the safety answers."""
+    pressurize_only: bool = False
+    cap_pa: float | None = None
+    """How they limit a test."""
     owed: tuple[str, ...] = ()
     """What is to be put back."""
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from acquisition.job import RecordState
 from acquisition.snapshot import EngineState, Snapshot
+from analysis.records import Direction
 from drivers.instrument import LinkState
 from gui.viewmodels.moment import JobMoment, Moment, Place, RigState, directions_words
 from gui.viewmodels.retold import retold
@@ -31,6 +32,8 @@ class Verb(StrEnum):
     END_HOLD = "end hold"
     GO_ON = "go on"
     RESUME = "resume"
+    GO_TO_SETUP = "go to set-up"
+    SHOW_NO_TEST = "show no test"
     OPEN_REPORT = "open report"
     SAVE_REPORT = "save report"
 
@@ -134,6 +137,10 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
         trouble = next((retold(link.sentence) for link in waiting if link.sentence), "")
         text = trouble or say("Waiting for {name} on {port} to answer.", name=waiting[0].name, port=waiting[0].port)
         return NextStep(text, say("Look at the rig"), Verb.GO_TO_RIG)
+    if job.forbidden:
+        if moment.place is Place.SETUP:
+            return NextStep(retold(job.forbidden), say("Write why there is no test"), Verb.SHOW_NO_TEST)
+        return NextStep(retold(job.forbidden), say("Look at the answers"), Verb.GO_TO_SETUP)
     if job.interrupted and moment.place is not Place.HUNT:
         return NextStep(job.interrupted, say("Go on with the test"), Verb.RESUME)
     if job.plan.building.volume_m3 is None and moment.place is not Place.JOB:
@@ -148,10 +155,16 @@ def _before(moment: Moment, job: JobMoment) -> NextStep:
 def _ready(moment: Moment, job: JobMoment) -> str:
     if moment.snapshot is not None and moment.snapshot.last_error:
         return retold(moment.snapshot.last_error)
-    ways = directions_words(job.plan.directions)
+    ways = directions_words((Direction.PRESSURIZE,) if job.pressurize_only else job.plan.directions)
     if job.plan.building.volume_m3 is None:
         return say("Ready to {ways}. Without a volume the result is a flow and no air change rate.", ways=ways)
     stopped = moment.shown is not None and moment.shown.live and moment.shown.state is not RecordState.COMPLETE
     if stopped and moment.snapshot is not None:
         return retold(moment.snapshot.sentence)
+    if job.cap_pa is not None:
+        return say(
+            "Ready to {ways}, at most {cap} Pa: close windows and outside doors, open inside doors, then start.",
+            ways=ways,
+            cap=f"{job.cap_pa:g}",
+        )
     return say("Ready to {ways}: close windows and outside doors, open inside doors, then start.", ways=ways)

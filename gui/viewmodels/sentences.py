@@ -174,6 +174,7 @@ SENTENCES = (
     mark("{channel}: noise {noise}."),
     mark("{name}: {rate} readings a second."),
     mark("Invented data"),
+    mark("With an attached garage."),
     mark("depressurize and pressurize"),
     mark("weighted line of organic correlation"),
     mark("generalized least squares with a common zero-flow error"),

@@ -61,7 +61,7 @@ def setup_picture(plan: TestPlan, entries: Sequence[Entry], photos: Sequence[Pho
         rule=say("As the method wants it: {rule}. {left}", rule=say(RULES[rule_for(plan)]), left=_left(board)),
         openings=tuple(_openings(board)),
         seals=tuple(
-            StateRow(name, name, "", SEAL_STATES, *((ON, Tone.ATTENTION) if on else (OFF, Tone.GOOD)))
+            StateRow(name, retold(name), "", SEAL_STATES, *((ON, Tone.ATTENTION) if on else (OFF, Tone.GOOD)))
             for name, on in board.seals
         ),
         restore=tuple(
@@ -129,8 +129,9 @@ def _owed(board: Board) -> str:
 
 def _checked(board: Board) -> str:
     entry = board.checked
-    return (
-        ""
-        if entry is None
-        else say("Looked over by {who}, {time}.", who=entry.who, time=f"{entry.utc.astimezone():%d.%m.%Y %H:%M}")
-    )
+    if entry is None:
+        return ""
+    time = f"{entry.utc.astimezone():%d.%m.%Y %H:%M}"
+    if board.changed:
+        return say("Looked over by {who}, {time}; something was changed since.", who=entry.who, time=time)
+    return say("Looked over by {who}, {time}.", who=entry.who, time=time)

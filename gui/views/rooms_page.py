@@ -25,7 +25,7 @@ from gui.views.scrolled import scrolled
 from gui.words import mark, say
 
 ROW_HEIGHT = 34
-SIDE_WIDTH = 300
+SIDE_WIDTH = 344
 TITLES = {Part.ROOM: mark("Rooms"), Part.SURFACE: mark("Surfaces around them")}
 NUMBERS = {Part.ROOM: (2, 3, 4), Part.SURFACE: (2,)}
 STRETCHED = {Part.ROOM: (1, 5), Part.SURFACE: (1, 4)}

@@ -28,6 +28,10 @@ def pages(stage: Stage) -> Iterator[str]:
         program.screen.go_to(place)
         settle(stage)
         yield place
+    program.screen.go_to(Place.JOB)
+    stage.program.window.job.page_asked.emit(True)
+    settle(stage)
+    yield "rooms"
     program.screen.go_to(Place.RIG)
     for page in range(1, program.window.rig.pages.count()):
         program.window.rig.choose_page(page)

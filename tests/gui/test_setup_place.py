@@ -11,6 +11,7 @@ from acquisition.setup import shipped_questions
 from acquisition.snapshot import EngineState
 from analysis.records import Direction
 from gui.viewmodels.moment import Place
+from gui.viewmodels.next_step import NextStep, next_step
 from gui.viewmodels.prompt import CLOSE_ANYWAY, PUT_BACK, PromptKind
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
@@ -19,6 +20,11 @@ from tests.gui.conftest import Stage
 def job_of(stage: Stage) -> Job:
     assert stage.program.desk.job is not None
     return stage.program.desk.job
+
+
+def step_of(stage: Stage) -> NextStep:
+    """Return what the window says is to be done next."""
+    return next_step(stage.program.bridge.moment(stage.snapshot()))
 
 
 def answer(stage: Stage, **states: str) -> None:
@@ -52,10 +58,20 @@ def test_a_no_forbids_the_test_or_limits_it(stage: Stage) -> None:
     stage.connect()
     answer(stage, fibres="no")
     assert stage.program.window.setup.refusal.isVisible()
+    assert "No test possible" in step_of(stage).sentence
     stage.press()
-    assert job_of(stage).tests() == ()
+    assert (job_of(stage).tests(), stage.program.screen.place) == ((), Place.REPORT)
+    for place in (Place.TEST, Place.HUNT):
+        stage.program.intents.go_to(place)
+        stage.draw()
+        stage.press()
+        assert (job_of(stage).tests(), stage.program.screen.place) == ((), Place.SETUP)
+    assert not stage.program.desk.start_test(50.0)
+    stage.draw()
+    assert stage.program.window.notices.notices[0].sentence.startswith("No test possible")
     answer(stage, ashes="no", sheeting="no")
     assert not stage.program.window.setup.refusal.isVisible()
+    assert step_of(stage).sentence.startswith("Ready to pressurize, at most 30 Pa:")
     stage.press()
     plan = job_of(stage).tests()[-1].plan
     assert (plan.directions, plan.cap_pa) == ((Direction.PRESSURIZE,), 30.0)
@@ -105,6 +121,26 @@ def test_a_photo_and_the_second_person_are_kept(stage: Stage, tmp_path: Path) ->
     setup = stage.program.window.setup
     assert setup.openings.lines[0].photo.text() == "Photo (1)"
     assert "S. Econd" in setup._checked.text()
+
+
+def test_an_opening_that_is_sealed_stands_on_the_seal_board_until_it_is_off(stage: Stage) -> None:
+    stage.program.intents.go_to(Place.SETUP)
+    stage.program.intents.edit("preparation", "2")
+    stage.draw()
+    setup = stage.program.window.setup
+    vents = next(line for line in setup.openings.lines if line._text.text() == "Vents without a fan")
+    vents.buttons[0].click()
+    stage.program.intents.house.check("S. Econd")
+    stage.draw()
+    assert [line._text.text() for line in setup.seals.lines if line.isVisible()] == ["Vents without a fan"]
+    assert "changed since" not in setup._checked.text()
+    setup.seals.lines[0].buttons[1].click()
+    setup.openings.lines[0].buttons[0].click()
+    stage.draw()
+    assert "changed since" in setup._checked.text()
+    moment = stage.program.desk.job_moment()
+    assert moment is not None
+    assert "Seal: Vents without a fan" not in moment.owed
 
 
 def test_nothing_is_cut_in_the_place(stage: Stage) -> None:

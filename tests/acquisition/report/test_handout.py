@@ -94,6 +94,7 @@ def test_each_trade_gets_its_own_leaks_with_photos_and_pins(job: Job) -> None:
 def test_what_was_done_agrees_with_the_register_to_the_digit(job: Job) -> None:
     text = text_of(done_handout(job, date(2026, 5, 4), SI, START).pdf())
     assert "2 leaks sealed in 42 minutes of work" in text
+    assert "strip, 12 min of work" in text
     assert "Material: strip" in text
     register = job.leaks
     for number in (1, 3):

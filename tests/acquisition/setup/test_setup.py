@@ -55,6 +55,24 @@ def test_the_state_of_an_opening_follows_method_and_preparation() -> None:
             assert rule_for(replace(PLAN, method=method, preparation=preparation)) in RULES
 
 
+def test_an_opening_that_is_sealed_is_a_seal_until_it_is_off_or_noted_otherwise() -> None:
+    name = "Vents without a fan"
+    sealed, off = (
+        Entry(NOW, PreparationKind.OPENING, "natural-vents", "sealed"),
+        Entry(NOW, PreparationKind.SEAL, name, "off"),
+    )
+    closed = replace(sealed, state="closed")
+    looked = Entry(NOW, PreparationKind.CHECK, "set-up", "looked over", "A. Nother")
+    assert f"Seal: {name}" in board_of(PLAN, [sealed]).owed
+    assert board_of(PLAN, [sealed, off]).seals == ((name, False),)
+    assert board_of(PLAN, [sealed, off, sealed]).seals == ((name, True),)
+    assert board_of(PLAN, [sealed, closed]).seals == ()
+    assert [board_of(PLAN, entries).changed for entries in ([sealed, looked, off], [looked, sealed])] == [False, True]
+    said = said_of_setup(PLAN, [looked, sealed], NOW)
+    assert f"Sealed for the test: {name}." in said
+    assert said[-1] == "Something was set up otherwise after that."
+
+
 def test_a_seal_is_owed_until_it_is_off_and_everything_put_back() -> None:
     seal = Entry(NOW, PreparationKind.SEAL, "Dryer", "on")
     assert board_of(PLAN, []).owed == ()
