@@ -33,7 +33,7 @@ from gui.actions import Actions
 from gui.awake import KeepAwake
 from gui.beside import Beside
 from gui.bridge import Bridge
-from gui.desk import Desk
+from gui.desk import SAMPLE_JOB, Desk
 from gui.errands import Errands, ThreadErrands
 from gui.icons import GRID, program_icon_path
 from gui.intents import Intents
@@ -305,6 +305,7 @@ def open_first_job(program: Program, job_path: Path | None, folder: Path) -> Non
         program.desk.tell(
             Severity.NOTE,
             say("This is a sample job, kept as {path}. Make one of your own with Ctrl+N.", path=sample),
+            SAMPLE_JOB,
         )
 
 

@@ -42,13 +42,21 @@ from gui.words import say, spoken
 log = logging.getLogger(__name__)
 
 
+SAMPLE_JOB, VERSION, ISSUE = "sample job", "version of the geometry", "issue of the report"
+"""Matters that are told of."""
+
+
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """Something to tell; `number` tells one from another."""
+    """Something to tell; `number` tells one from another.
+
+    What is told about a matter takes the place of what was told about it before; without a sentence it is settled.
+    """
 
     number: int
     severity: Severity
     sentence: str
+    matter: str = ""
 
 
 class Desk:
@@ -163,10 +171,14 @@ class Desk:
     def _news(self) -> None:
         self.changed += 1
 
-    def tell(self, severity: Severity, sentence: str) -> None:
-        """Add a notice."""
+    def tell(self, severity: Severity, sentence: str, matter: str = "") -> None:
+        """Add a notice; one about a matter takes the place of the last about it."""
         self._notice_number += 1
-        self.notices.append(Notice(self._notice_number, severity, sentence))
+        self.notices.append(Notice(self._notice_number, severity, sentence, matter))
+
+    def settle(self, matter: str) -> None:
+        """Take back what was told about a matter."""
+        self.tell(Severity.NOTE, "", matter)
 
     # --- rig --------------------------------------------------------------------------------------------------------
 
@@ -258,8 +270,9 @@ class Desk:
         try:
             self.job.edit_house().keep_version(name, reason, self._clock.utc())
         except InvalidInput as error:
-            self.tell(Severity.ATTENTION, sentence(error))
+            self.tell(Severity.ATTENTION, sentence(error), VERSION)
             return False
+        self.settle(VERSION)
         self.changed += 1
         return True
 
@@ -269,11 +282,12 @@ class Desk:
         if job is None:
             return False
         if state == LEFT and not reason.strip():
-            self.tell(Severity.ATTENTION, say("Say in the field below the list why it is left as it is."))
+            self.tell(Severity.ATTENTION, say("Say in the field below the list why it is left as it is."), SET_UP)
             return False
         if subject == SET_UP and not who.strip():
-            self.tell(Severity.ATTENTION, say("The name of the second person is needed."))
+            self.tell(Severity.ATTENTION, say("The name of the second person is needed."), SET_UP)
             return False
+        self.settle(SET_UP)
         by = " ".join(who.split()) or job.details.tester
         job.edit_house().note(Entry(self._clock.utc(), kind, subject, state, by, reason.strip()))
         self.changed += 1
@@ -325,6 +339,7 @@ class Desk:
             return False
         self._close_job()
         self.job = job
+        self.settle(SAMPLE_JOB)
         self.showing.forget()
         self._fresh, self._reason = False, ""
         self.job_opened += 1

@@ -10,6 +10,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Generic, Protocol, TypeVar
 
+from analysis.errors import InvalidInput
+
 T = TypeVar("T")
 WAY_S = 0.001
 """After how long work beside the window gives way to it."""
@@ -44,7 +46,8 @@ class _Errand(Generic[T]):
         try:
             result = self.work()
         except Exception as error:
-            log.exception("work beside the window failed")
+            if not isinstance(error, InvalidInput):
+                log.exception("work beside the window failed")
             failure = error
             return lambda: self.failed(failure)
         return lambda: self.done(result)

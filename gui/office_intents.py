@@ -15,7 +15,7 @@ from acquisition.kinds import TestKind
 from acquisition.office import keep_logo, load_office, save_office
 from acquisition.snapshot import Severity
 from analysis.errors import InvalidInput
-from gui.desk import Desk
+from gui.desk import ISSUE, Desk
 from gui.files import Files
 from gui.languages import decimal_mark
 from gui.screen import Screen
@@ -145,11 +145,12 @@ class OfficeIntents(QObject):
             self._desk.tell(
                 Severity.NOTE,
                 say("Issued: {version}. Save it as PDF to hand it over.", version=version_words(made)),
+                ISSUE,
             )
             self._screen.touch()
 
         def failed(error: Exception) -> None:
-            self._desk.tell(Severity.ATTENTION, say("The report was not issued. {words}", words=sentence(error)))
+            self._desk.tell(Severity.ATTENTION, say("The report was not issued. {words}", words=sentence(error)), ISSUE)
 
         self._desk.errands.run(lambda: issue(job, wish, setting, now), done, failed)
 

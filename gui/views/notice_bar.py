@@ -45,7 +45,9 @@ class NoticeBar(QFrame):
 
     def add(self, notice: Notice) -> None:
         """Add a notice; one that says the same as another is not repeated."""
-        if all(item.sentence != notice.sentence for item in self._notices):
+        if notice.matter:
+            self._notices = [item for item in self._notices if item.matter != notice.matter]
+        if notice.sentence and all(item.sentence != notice.sentence for item in self._notices):
             order = list(Severity)
             self._notices.append(notice)
             self._notices.sort(key=lambda item: (-order.index(item.severity), item.number))

@@ -104,6 +104,9 @@ def test_the_sample_job_is_made_once_and_opened_again(stage: Stage, tmp_path: Pa
     assert job.path == tmp_path / f"{SAMPLE}.airseam"
     assert job.details.name == "Mill Row 8"
     assert "sample job" in stage.program.window.notices.notices[0].sentence
+    assert stage.program.desk.new_job(tmp_path / "own.airseam", "A house of one's own")
+    stage.draw()
+    assert stage.program.window.notices.notices == ()
 
 
 def test_the_last_job_is_opened_at_the_next_start(stage: Stage, tmp_path: Path, clock: VirtualClock) -> None:

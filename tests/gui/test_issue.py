@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from acquisition.office import load_office
 from acquisition.report import pdf_pages
 from acquisition.setup import shipped_questions
+from gui.desk import ISSUE
 from gui.viewmodels.moment import Place
 from gui.viewmodels.report_place import NO_TEST, PREVIEW_PPI
 from tests.gui.conftest import Stage
@@ -81,6 +82,8 @@ def test_the_draft_says_what_was_edited_since_and_a_revision_asks_why(stage: Sta
     assert [item.mark.revision for item in job.issues.all] == [0, 1]
     assert panel.reason.text() == ""
     assert panel.version.count() == 3
+    told = [notice.sentence for notice in stage.program.window.notices.notices if notice.matter == ISSUE]
+    assert [words.startswith("Issued: ") for words in told] == [True]
 
 
 def test_without_a_signature_nothing_is_issued(stage: Stage, tested: Path) -> None:
