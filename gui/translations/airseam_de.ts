@@ -7433,7 +7433,7 @@
     </message>
     <message>
         <source>Done today…</source>
-        <translation>Heute erledigt …</translation>
+        <translation>Erledigt …</translation>
     </message>
     <message>
         <source>The leak</source>
@@ -7797,7 +7797,7 @@
     </message>
     <message>
         <source>Leaks by trade…</source>
-        <translation>Leckagen je Gewerk …</translation>
+        <translation>Je Gewerk …</translation>
     </message>
     <message>
         <source>Save a page of leaks for each trade, with photos and pins</source>

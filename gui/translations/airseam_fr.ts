@@ -7433,7 +7433,7 @@
     </message>
     <message>
         <source>Done today…</source>
-        <translation>Fait aujourd’hui…</translation>
+        <translation>Fait ce jour…</translation>
     </message>
     <message>
         <source>The leak</source>
@@ -7797,7 +7797,7 @@
     </message>
     <message>
         <source>Leaks by trade…</source>
-        <translation>Fuites par corps d’état…</translation>
+        <translation>Par métier…</translation>
     </message>
     <message>
         <source>Save a page of leaks for each trade, with photos and pins</source>

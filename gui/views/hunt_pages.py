@@ -15,7 +15,7 @@ from gui.viewmodels.sheet import Kind
 from gui.viewmodels.zone_walk import FIELDS, HOLES, ZonePicture
 from gui.views.choices import Choice
 from gui.views.fields import FieldView
-from gui.views.parts import Panel, button, column, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Panel, button, column, in_order, label, row, set_text, set_tone, wrapped
 from gui.views.scrolled import scrolled
 from gui.views.tables_view import TablesView
 from gui.words import mark, say
@@ -142,6 +142,8 @@ class ZonePage(Panel):
         inside.addWidget(self.tables)
         inside.addStretch(1)
         self.body.addWidget(scrolled(inside, say("Zones")), 1)
+        inputs = [view.input for view in self.fields.values()]
+        in_order(*inputs[:3], self.before, self.hole, *inputs[3:], self.after, self.name.input, self.keep, self.again)
 
     def show_picture(self, picture: ZonePicture) -> None:
         """Show a moment."""

@@ -19,6 +19,8 @@ from gui.views.scrolled import scrolled
 from gui.words import mark, say
 
 COLUMNS = 3
+SPANS = {"part": COLUMNS, "note": 2}
+"""Fields that take more than one column."""
 NONE = mark("No leak is listed. L adds one while you hold the pressure; it can be described later.")
 PICTURES = (".png", ".jpg", ".jpeg")
 
@@ -52,9 +54,11 @@ class LeakPage(QWidget):
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP_8)
         grid.setVerticalSpacing(GAP_4)
-        for at, view in enumerate(self.fields.values()):
-            grid.addWidget(view, at // COLUMNS, at % COLUMNS)
+        at = 0
+        for name, view in self.fields.items():
+            grid.addWidget(view, at // COLUMNS, at % COLUMNS, 1, SPANS.get(name, 1))
             grid.setColumnStretch(at % COLUMNS, 1)
+            at += SPANS.get(name, 1)
             view.committed.connect(self.committed)
         inside = column(GAP_8)
         inside.addWidget(self.brought)

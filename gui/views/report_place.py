@@ -184,8 +184,12 @@ class ReportPlace(QWidget):
             view.setAccessibleName(say("Export {words}", words=words))
             view.setToolTip(say("Export {words}", words=words))
         self.trades, self.done = button(say("Leaks by trade…"), "slim"), button(say("Done today…"), "slim")
-        self.trades.setToolTip(say("Save a page of leaks for each trade, with photos and pins"))
-        self.done.setToolTip(say("Save what was sealed today, before and after"))
+        for view, words in (
+            (self.trades, say("Save a page of leaks for each trade, with photos and pins")),
+            (self.done, say("Save what was sealed today, before and after")),
+        ):
+            view.setAccessibleName(words)
+            view.setToolTip(words)
         self.missing = MissingList()
         self.issue = IssuePanel()
         actions = Panel(say("Report"))

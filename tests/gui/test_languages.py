@@ -9,6 +9,7 @@ import pytest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
 
 from acquisition.snapshot import EngineState
+from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.moment import Place
 from gui.viewmodels.next_step import next_step
 from gui.viewmodels.over import Over
@@ -32,6 +33,11 @@ def pages(stage: Stage) -> Iterator[str]:
     stage.program.window.job.page_asked.emit(True)
     settle(stage)
     yield "rooms"
+    program.screen.go_to(Place.HUNT)
+    for tab in HuntTab:
+        program.screen.hunt.tab = tab
+        settle(stage)
+        yield f"hunt {tab}"
     program.screen.go_to(Place.RIG)
     for page in range(1, program.window.rig.pages.count()):
         program.window.rig.choose_page(page)
@@ -67,6 +73,7 @@ def test_the_smallest_window_holds_every_text_and_is_gone_through_as_one_reads(
     stage: Stage, tested: Path, language: Language
 ) -> None:
     stage.open_copy(tested)
+    stage.program.intents.leaks.new_leak()
     stage.connect()
     known = {text: words for text, words in translations(language).items() if words != text and text not in ALSO_NAMES}
     others = set(known.values())
