@@ -282,7 +282,7 @@ class Desk:
         if job is None:
             return False
         if state == LEFT and not reason.strip():
-            self.tell(Severity.ATTENTION, say("Say in the field below the list why it is left as it is."), SET_UP)
+            self.tell(Severity.ATTENTION, say("Say why it is left as it is."), SET_UP)
             return False
         if subject == SET_UP and not who.strip():
             self.tell(Severity.ATTENTION, say("The name of the second person is needed."), SET_UP)

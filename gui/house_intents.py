@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject
 
 from acquisition.job import PreparationKind
-from acquisition.setup.board import SET_UP
+from acquisition.setup.board import LEFT, SET_UP, WHOLE_JOB
 from gui.desk import Desk
 from gui.files import Files
 from gui.screen import Screen
@@ -96,6 +96,10 @@ class HouseIntents(QObject):
         if self._desk.note(PreparationKind.CHECK, SET_UP, "looked over", who=who):
             self._setup.entered()
         self._screen.touch()
+
+    def leave(self, reason: str) -> bool:
+        """Keep why the job is closed before everything is put back; return whether it was."""
+        return self._desk.note(PreparationKind.RESTORE, WHOLE_JOB, LEFT, reason)
 
     def ask_photo(self, subject: str) -> None:
         """Ask for a picture of an opening, and put it into the job."""

@@ -289,11 +289,12 @@ class Intents(QObject):
             case PromptKind.PAUSED:
                 self._after_pause(choice)
             case PromptKind.OWED:
-                self._screen.asking_to_close = False
-                if choice == CLOSE_ANYWAY:
-                    self._close()
-                else:
+                if choice != CLOSE_ANYWAY:
+                    self._screen.asking_to_close = False
                     self.go_to(Place.SETUP)
+                elif self.house.leave(reason):
+                    self._screen.asking_to_close = False
+                    self._close()
             case PromptKind.CLOSE:
                 self._screen.asking_to_close = False
                 if choice == CLOSE:

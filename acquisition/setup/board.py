@@ -13,6 +13,8 @@ ON, OFF = "on", "off"
 DONE, LEFT = "done", "left"
 SET_UP = "set-up"
 """Subject of the second person's check."""
+WHOLE_JOB = "job"
+"""Subject of the reason why a job was closed before everything was put back."""
 
 
 @dataclass(frozen=True, slots=True)

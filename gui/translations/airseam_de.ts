@@ -276,8 +276,8 @@
         <translation>Die Messung endete durch einen Fehler des Programms.</translation>
     </message>
     <message>
-        <source>Say in the field below the list why it is left as it is.</source>
-        <translation>Schreiben Sie in das Feld unter der Liste, warum es so bleibt.</translation>
+        <source>Say why it is left as it is.</source>
+        <translation>Sagen Sie, warum es so bleibt.</translation>
     </message>
     <message>
         <source>The name of the second person is needed.</source>
@@ -2092,8 +2092,8 @@
         <translation>Erst zurückstellen</translation>
     </message>
     <message>
-        <source>Close all the same</source>
-        <translation>Trotzdem schließen</translation>
+        <source>Close all the same, with a reason</source>
+        <translation>Trotzdem schließen, mit Grund</translation>
     </message>
     <message>
         <source>Go on with it</source>
@@ -2174,6 +2174,14 @@
     <message>
         <source>A water heater left off or an alarm left isolated harms the people who live here. The job stays open.</source>
         <translation>Ein ausgeschalteter Wasserheizer oder ein stillgelegter Melder gefährdet die Bewohner. Der Auftrag bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Somebody else puts it back</source>
+        <translation>Jemand anderes stellt es zurück</translation>
+    </message>
+    <message>
+        <source>The work goes on another day</source>
+        <translation>Die Arbeit geht an einem anderen Tag weiter</translation>
     </message>
     <message>
         <source>Safety</source>

@@ -276,8 +276,8 @@
         <translation>L’essai s’est terminé par une erreur du programme.</translation>
     </message>
     <message>
-        <source>Say in the field below the list why it is left as it is.</source>
-        <translation>Dites dans le champ sous la liste pourquoi cela reste ainsi.</translation>
+        <source>Say why it is left as it is.</source>
+        <translation>Dites pourquoi cela reste en l’état.</translation>
     </message>
     <message>
         <source>The name of the second person is needed.</source>
@@ -2092,8 +2092,8 @@
         <translation>Remettre d’abord</translation>
     </message>
     <message>
-        <source>Close all the same</source>
-        <translation>Fermer quand même</translation>
+        <source>Close all the same, with a reason</source>
+        <translation>Fermer quand même, avec un motif</translation>
     </message>
     <message>
         <source>Go on with it</source>
@@ -2174,6 +2174,14 @@
     <message>
         <source>A water heater left off or an alarm left isolated harms the people who live here. The job stays open.</source>
         <translation>Un chauffe-eau laissé éteint ou une alarme laissée isolée met les habitants en danger. Le dossier reste ouvert.</translation>
+    </message>
+    <message>
+        <source>Somebody else puts it back</source>
+        <translation>Quelqu’un d’autre remet en état</translation>
+    </message>
+    <message>
+        <source>The work goes on another day</source>
+        <translation>Le travail continue un autre jour</translation>
     </message>
     <message>
         <source>Safety</source>

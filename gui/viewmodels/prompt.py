@@ -27,7 +27,7 @@ class PromptKind(StrEnum):
 GO_ON = mark("Go on")
 ACCEPT, END_TEST = mark("Go on with this instrument"), mark("End the test here")
 STRIKE, LEAVE = mark("Strike the point"), mark("Leave it")
-PUT_BACK, CLOSE_ANYWAY = mark("Put it back first"), mark("Close all the same")
+PUT_BACK, CLOSE_ANYWAY = mark("Put it back first"), mark("Close all the same, with a reason")
 RESUME, NOT_RESUME = mark("Go on with it"), mark("Leave it as it is")
 FIT, NOT_FIT = mark("Fit this range"), mark("Leave the range")
 CLOSE, STAY = mark("Stop the fan and close"), mark("Stay")
@@ -135,6 +135,7 @@ def owed_prompt(owed: tuple[str, ...]) -> Prompt:
         f"{named}.",
         (PUT_BACK, CLOSE_ANYWAY),
         say("A water heater left off or an alarm left isolated harms the people who live here. The job stays open."),
+        ("", say("Somebody else puts it back"), say("The work goes on another day")),
     )
 
 

@@ -54,6 +54,7 @@ class LimitsPanel(Panel):
         self.zone.setVisible(bool(picture.zones))
         for box in self.boxes.values():
             self._lines.removeWidget(box)
+            box.hide()
             box.deleteLater()
         self.boxes = {}
         for item in picture.items:
@@ -63,6 +64,7 @@ class LimitsPanel(Panel):
             box.setChecked(item.ticked)
             box.toggled.connect(lambda on, limit_id=item.id: self.ticked.emit(limit_id, on))
             self._lines.insertWidget(len(self.boxes), box)
+            box.show()  # counts for the height below only once it does
             self.boxes[item.id] = box
         in_order(self.place, self.zone, *self.boxes.values())
         self.area.setFixedHeight(min(self._lines.sizeHint().height(), HEIGHT))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QSizePolicy
+from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QLineEdit, QSizePolicy
 
 from gui.theme import GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.prompt import Prompt
@@ -30,8 +30,10 @@ class PromptPanel(QFrame):
         self._sign = label(SIGNS[Tone.ATTENTION], "strong", Tone.ATTENTION)
         self._caution = wrapped("quiet")
         self.reason = Choice()
-        self.reason.setEditable(True)
         self.reason.setAccessibleName(say("Reason"))
+        self._reason = QLineEdit()
+        self._reason.setPlaceholderText(say("Reason"))
+        self.reason.setLineEdit(self._reason)
         self._group = QButtonGroup(self)
         self.choices = [button("", "primary" if at == 0 else "") for at in range(MOST_CHOICES)]
         line = QHBoxLayout()

@@ -15,6 +15,7 @@ from gui.viewmodels.next_step import NextStep, next_step
 from gui.viewmodels.prompt import CLOSE_ANYWAY, PUT_BACK, PromptKind
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
+from tests.gui.driven import click
 
 
 def job_of(stage: Stage) -> Job:
@@ -79,6 +80,7 @@ def test_a_no_forbids_the_test_or_limits_it(stage: Stage) -> None:
 
 def test_a_seal_keeps_the_window_open_until_it_is_off_or_somebody_insists(stage: Stage) -> None:
     window, intents = stage.program.window, stage.program.intents
+    path = job_of(stage).path
     intents.go_to(Place.SETUP)
     stage.draw()
     window.setup.new_seal.setText("Dryer outlet")
@@ -90,6 +92,11 @@ def test_a_seal_keeps_the_window_open_until_it_is_off_or_somebody_insists(stage:
     assert prompt is not None
     assert prompt.kind is PromptKind.OWED
     assert "Dryer outlet" in prompt.text
+    # Nobody closes it without saying why; the reason is written down.
+    click(stage, CLOSE_ANYWAY)
+    assert window.close_prompt.prompt is prompt
+    assert window.isVisible()
+    assert "why it is left" in window.notices.notices[0].sentence
     intents.prompted(prompt, PUT_BACK, "")
     stage.draw()
     assert stage.program.screen.place is Place.SETUP
@@ -107,7 +114,15 @@ def test_a_seal_keeps_the_window_open_until_it_is_off_or_somebody_insists(stage:
     moment = stage.program.desk.job_moment()
     assert moment is not None
     assert moment.owed == ()
-    assert CLOSE_ANYWAY != PUT_BACK
+    intents.house.note("seal", "Trap in the cellar", "on")
+    intents.close()
+    stage.draw()
+    window.close_prompt.reason.setEditText("the plumber needs it until Friday")
+    click(stage, CLOSE_ANYWAY)
+    assert not window.isVisible()
+    kept = Job.open(path, stage.clock, read_only=True)
+    assert kept.house.entries[-1].note == "the plumber needs it until Friday"
+    kept.close()
 
 
 def test_a_photo_and_the_second_person_are_kept(stage: Stage, tmp_path: Path) -> None:

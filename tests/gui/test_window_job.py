@@ -133,4 +133,5 @@ def test_the_climate_zone_is_kept_with_the_job_and_logged(stage: Stage) -> None:
     assert job is not None
     assert (job.details.place, job.details.zone) == ("US", "5")
     assert limits.zone.currentData() == "5"
+    assert limits.area.height() > 100  # the list of the place has room, not only its two drop-downs
     assert [(edit.field, edit.new) for edit in job.edits[-2:]] == [("place", "US"), ("zone", "5")]
