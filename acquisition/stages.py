@@ -6,11 +6,21 @@ from dataclasses import dataclass, replace
 
 from acquisition.jsontext import table_of, unreadable
 from acquisition.kinds import TestKind
+from acquisition.languages import languages
 from acquisition.plan import TestPlan
 from analysis.records import Limit
 
 USUAL_STAGES = ("shell closed", "services in", "boards on", "finished")
 """Stages at which a building is usually tested (common practice, no source)."""
+
+
+def usual_stage(words: str) -> str:
+    """Return which usual stage is named, in any language of the reports; empty where it is one of somebody's own."""
+    named = " ".join(words.split()).casefold()
+    for stage in USUAL_STAGES:
+        if any(named == language.say(stage).casefold() for language in languages()):
+            return stage
+    return ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -337,6 +337,7 @@ class Desk:
         except InvalidInput as error:
             self.tell(Severity.ATTENTION, sentence(error))
             return False
+        self._remind_of_owed()
         self._close_job()
         self.job = job
         self.settle(SAMPLE_JOB)
@@ -346,6 +347,14 @@ class Desk:
         self._set_air()
         self.changed += 1
         return True
+
+    def _remind_of_owed(self) -> None:
+        """Say what is not put back in the job that is left."""
+        left = self.job_moment()
+        if left is not None and left.owed:
+            what = "; ".join(retold(item) for item in left.owed)
+            words = say("Not put back in {name}: {what}.", name=left.details.name, what=what)
+            self.tell(Severity.ATTENTION, words)
 
     def _close_job(self) -> None:
         if self.job is not None:

@@ -7,6 +7,7 @@ from enum import StrEnum
 from functools import cache
 
 from acquisition.plan import TestPlan
+from acquisition.stages import USUAL_STAGES, usual_stage
 from analysis.datafile import read_entries, refuse_doubles, shipped_text, take_provenance
 from analysis.provenance import Provenance
 
@@ -39,12 +40,13 @@ class OpeningState(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """An opening with the state that each rule wants, and where that is from."""
+    """An opening with the state that each rule wants, and where that is from; at the stages `not_at` nobody asks."""
 
     id: str
     name: str
     wanted: tuple[tuple[str, OpeningState], ...]
     restore: str
+    not_at: tuple[str, ...]
     provenance: Provenance
 
     def by(self, rule: str) -> OpeningState:
@@ -64,6 +66,7 @@ def shipped_openings() -> tuple[tuple[Opening, ...], tuple[tuple[str, str], ...]
                 name=fields.text("name"),
                 wanted=tuple((rule, OpeningState(fields.choice(rule, tuple(OpeningState)))) for rule in RULES),
                 restore=fields.text("restore"),
+                not_at=tuple(stage for stage in fields.texts("not-at") if stage in USUAL_STAGES),
                 provenance=take_provenance(fields),
             )
         )
@@ -84,6 +87,6 @@ def rule_for(plan: TestPlan) -> str:
 
 
 def openings_for(plan: TestPlan) -> tuple[tuple[Opening, OpeningState], ...]:
-    """Return every opening with the state that the plan's method wants."""
-    rule = rule_for(plan)
-    return tuple((opening, opening.by(rule)) for opening in shipped_openings()[0])
+    """Return every opening that the plan's stage has, with the state that its method wants."""
+    rule, stage = rule_for(plan), usual_stage(plan.stage)
+    return tuple((opening, opening.by(rule)) for opening in shipped_openings()[0] if stage not in opening.not_at)

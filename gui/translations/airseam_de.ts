@@ -292,6 +292,10 @@
         <translation>Eine Messung läuft: Beenden Sie sie, bevor ein anderer Auftrag geöffnet wird.</translation>
     </message>
     <message>
+        <source>Not put back in {name}: {what}.</source>
+        <translation>Nicht zurückgestellt bei {name}: {what}.</translation>
+    </message>
+    <message>
         <source>Test {number} could not be read: {error}.</source>
         <translation>Messung {number} ließ sich nicht lesen: {error}.</translation>
     </message>

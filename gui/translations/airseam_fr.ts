@@ -292,6 +292,10 @@
         <translation>Un essai est en cours&#xa0;: terminez-le avant d’ouvrir un autre dossier.</translation>
     </message>
     <message>
+        <source>Not put back in {name}: {what}.</source>
+        <translation>Non remis en état dans {name}&#xa0;: {what}.</translation>
+    </message>
+    <message>
         <source>Test {number} could not be read: {error}.</source>
         <translation>L’essai {number} n’a pas pu être lu&#xa0;: {error}.</translation>
     </message>

@@ -9,6 +9,7 @@ import pytest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit, QWidget
 
 from acquisition.snapshot import EngineState
+from acquisition.stages import USUAL_STAGES, usual_stage
 from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.moment import Place
 from gui.viewmodels.next_step import next_step
@@ -72,6 +73,7 @@ def texts(window: QWidget) -> Iterator[str]:
 def test_the_smallest_window_holds_every_text_and_is_gone_through_as_one_reads(
     stage: Stage, tested: Path, language: Language
 ) -> None:
+    assert [usual_stage(say(name)) for name in USUAL_STAGES] == list(USUAL_STAGES)  # as the window proposes them
     stage.open_copy(tested)
     stage.program.intents.leaks.new_leak()
     stage.connect()

@@ -156,6 +156,9 @@ def test_an_opening_that_is_sealed_stands_on_the_seal_board_until_it_is_off(stag
     moment = stage.program.desk.job_moment()
     assert moment is not None
     assert "Seal: Vents without a fan" not in moment.owed
+    assert stage.program.desk.new_job(job_of(stage).path.with_name("next.airseam"), "The next house")
+    stage.draw()
+    assert stage.program.window.notices.notices[0].sentence.startswith("Not put back in Mill Row 8: Pilot flames lit")
 
 
 def test_nothing_is_cut_in_the_place(stage: Stage) -> None:

@@ -20,6 +20,7 @@ from acquisition.sealing.leaks import HowFound, LeakStatus
 from acquisition.setup.openings import OpeningState, shipped_openings
 from acquisition.setup.preparation_sheet import BEFORE, CLOSING
 from acquisition.setup.safety import Answer, shipped_questions
+from acquisition.stages import USUAL_STAGES
 from acquisition.told import budget, worstcase
 from acquisition.worstcase import ALL_OFF, USUAL
 from analysis.best.estimate import REASONS
@@ -87,7 +88,7 @@ def said_from_data() -> frozenset[str]:
     found |= {MEETS, DOES_NOT_MEET, CANNOT_TELL, str(RecordState.RECORDING), str(RecordState.INTERRUPTED), "state"}
     found |= {*JobDetails.__dataclass_fields__, "details", "simulated", "no calibration is registered"}
     found |= {text for item in appliances() for text in (item.title, item.place, item.provenance.words)}
-    found |= {worstcase.CAUTION, ALL_OFF, *USUAL, *BEFORE, CLOSING}
+    found |= {worstcase.CAUTION, ALL_OFF, *USUAL, *BEFORE, CLOSING, *USUAL_STAGES}
     return frozenset(found - {""})
 
 

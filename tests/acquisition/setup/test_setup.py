@@ -55,6 +55,17 @@ def test_the_state_of_an_opening_follows_method_and_preparation() -> None:
             assert rule_for(replace(PLAN, method=method, preparation=preparation)) in RULES
 
 
+@pytest.mark.parametrize("finished", ["finished", "Fertiggestellt", "achevé"])
+def test_the_list_leaves_out_what_a_stage_does_not_have(finished: str) -> None:
+    def asked(stage: str) -> set[str]:
+        return {opening.id for opening, _ in openings_for(replace(PLAN, stage=stage))}
+
+    everything = asked("a stage of somebody's own")
+    assert everything - asked(finished) == {"missing-parts"}
+    assert {"heating", "dryer", "traps"} <= everything - asked("Rohbau geschlossen")
+    assert asked("") == asked("services in") == everything
+
+
 def test_an_opening_that_is_sealed_is_a_seal_until_it_is_off_or_noted_otherwise() -> None:
     name = "Vents without a fan"
     sealed, off = (
