@@ -19,6 +19,8 @@ ABOVE_CAP_PA, FAR_ABOVE_CAP_PA = 10.0, 25.0
 """What a gust may add to a pressure that is capped; our choice."""
 AHEAD_S = 1.0
 """Gauge, drive and coasting let a climb go on for so long. It takes two looks in a row: one may be a wrong reading."""
+SLOWING = 0.9
+"""A climb that slows down so from look to look is a gauge that jumped, behind its own lag, or is about to end."""
 SILENT_S = 1.0
 FROZEN_S = 1.5
 FROZEN_READINGS = 12
@@ -148,6 +150,8 @@ class Watchdog:
             (after - before) / (after_ns - before_ns)
             for (before_ns, before), (after_ns, after) in pairwise(self._course)
         ]
+        if rates[1] < SLOWING * rates[0]:
+            return 0.0
         return self._course[-1][1] + max(min(rates), 0.0) * AHEAD_S * NS_PER_S
 
     def _forget(self, now_ns: int) -> None:

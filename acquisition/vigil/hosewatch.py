@@ -79,7 +79,9 @@ class HoseWatch:
 
     def _lifeless(self, sight: Sight) -> Finding | None:
         still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
-        if sight.activity not in (Activity.AVERAGE, Activity.ZERO) or still_s <= LIVELY_S + 0.5:
+        # A fan that swings tells more by its answer, and nothing of how restless the wind is.
+        looks = sight.activity in (Activity.AVERAGE, Activity.ZERO) and not len(sight.swing_pa)
+        if not looks or still_s <= LIVELY_S + 0.5:
             self._dull = 0
             return None
         recent = sight.pressure_s >= -LIVELY_S
@@ -88,8 +90,7 @@ class HoseWatch:
             return None
         windy = self._lively.known() and self._lively.median > WINDY_ENOUGH
         self._dull = self._dull + 1 if windy and now < DULL else 0
-        if self._dull >= DULL_LOOKS and not len(sight.swing_pa):
-            # While the fan swings, its answer says more.
+        if self._dull >= DULL_LOOKS:
             return findings.HOSE_DULL
         self._lively.learn(now)
         return None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -76,6 +77,17 @@ def test_a_climb_is_stopped_before_it_has_come_too_high() -> None:
 
 def test_one_wrong_reading_is_no_climb() -> None:
     assert watch(lambda t, seen: replace(seen, readings_pa=(-90.0,)) if abs(t - 3.0) < 0.01 else seen) is None
+
+
+def test_a_gauge_that_jumps_behind_its_lag_is_no_climb() -> None:
+    """Hoses swapped: from 50 to 78 Pa with a lag of 0.25 s, where neither limit is passed."""
+    jumped = watch(
+        lambda t, seen: replace(
+            seen, readings_pa=(seen.readings_pa[0] - 28.0 * -math.expm1(-max(t - 3.0, 0.0) / 0.25),)
+        ),
+        until_s=8.0,
+    )
+    assert jumped is None
 
 
 def test_at_rest_only_the_pressure_itself_matters() -> None:
