@@ -69,7 +69,7 @@ class Gate:
     def sentence(self) -> str:
         """What follows, in one sentence."""
         if self.refusals:
-            return f"No test possible: not so is “{self.refusals[0]}”"
+            return f"No test possible, since this is not so: “{self.refusals[0]}”"
         if self.missing:
             return f"{len(self.missing)} of {len(self.answers)} safety questions are not answered."
         if self.stale:

@@ -8832,7 +8832,7 @@
         <translation>Von Hand angehalten.</translation>
     </message>
     <message>
-        <source>No test possible: not so is “{text}”</source>
+        <source>No test possible, since this is not so: “{text}”</source>
         <translation>Keine Messung möglich: Nicht erfüllt ist „{text}“</translation>
     </message>
     <message>

@@ -8832,7 +8832,7 @@
         <translation>Arrêté à la main.</translation>
     </message>
     <message>
-        <source>No test possible: not so is “{text}”</source>
+        <source>No test possible, since this is not so: “{text}”</source>
         <translation>Pas d’essai possible&#xa0;: n’est pas ainsi «&#xa0;{text}&#xa0;»</translation>
     </message>
     <message>

@@ -122,7 +122,7 @@ SENTENCES = (
     mark("pressurize only and at most {cap} Pa"),
     mark("at most {cap} Pa"),
     mark("Stopped by hand."),
-    mark("No test possible: not so is “{text}”"),
+    mark("No test possible, since this is not so: “{text}”"),
     mark("Holding {goal} for {time} min: {flow}. Seal, look, or ask for another pressure."),
     mark("The test ended by a fault of the program ({kind}: {error})."),
     mark("It did not come back within {seconds} s."),
