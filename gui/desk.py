@@ -233,7 +233,9 @@ class Desk:
         return self._open(lambda: Job.create(path, self._clock, name, language))
 
     def open_job(self, path: Path) -> bool:
-        """Open a job."""
+        """Open a job; the one that is open stays as it is."""
+        if self.job is not None and self.job.path.resolve() == path.resolve():
+            return True
         return self._open(lambda: Job.open(path, self._clock))
 
     def edit(self, sheet: Sheet) -> None:

@@ -104,6 +104,8 @@ def test_the_sample_job_is_made_once_and_opened_again(stage: Stage, tmp_path: Pa
     assert job.path == tmp_path / f"{SAMPLE}.airseam"
     assert job.details.name == "Mill Row 8"
     assert "sample job" in stage.program.window.notices.notices[0].sentence
+    assert stage.program.desk.open_job(job.path)
+    assert stage.program.desk.job is job
     assert stage.program.desk.new_job(tmp_path / "own.airseam", "A house of one's own")
     stage.draw()
     assert stage.program.window.notices.notices == ()
