@@ -208,7 +208,7 @@ def derive_test(plan: TestPlan, runs: Sequence[Run]) -> Test:
     """Return the test of the runs; of several in one direction the last with points. Raises `InvalidInput` if none."""
     last = {run.direction: run for run in runs if run.points}
     if not last:
-        raise InvalidInput("number of runs", 0, "at least one run with a point that is not struck is needed")
+        raise InvalidInput("test", 0, "at least one point that is not struck is needed", shown="without points")
     return Test(building=plan.building, runs=tuple(last.values()), stage=plan.stage, preparation=plan.preparation)
 
 

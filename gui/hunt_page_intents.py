@@ -113,7 +113,7 @@ class HuntPageIntents(QObject):
         if self._desk.phone.link:
             self._desk.phone.stop()
         else:
-            self._desk.phone.start(self._place.phone.addresses.currentText())
+            self._desk.phone.start(self._place.phone.addresses.currentText(), self._screen.display.decimal_mark)
         self._screen.touch()
 
     def toggle_tone(self) -> None:

@@ -6,13 +6,15 @@ from collections.abc import Callable
 
 from acquisition.phone import HelperView, PhoneServer
 from acquisition.phone.numbers import helper_numbers
+from acquisition.phone.page import page
 from acquisition.sealing.hold import HoldLook
 from acquisition.snapshot import Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.units import Display
 from drivers.clock import Clock, WallClock
 from gui.viewmodels.errors import sentence
-from gui.words import say
+from gui.viewmodels.retold import retold
+from gui.words import say, spoken
 
 Tell = Callable[[Severity, str], None]
 
@@ -38,12 +40,12 @@ class PhonePage:
         """How many phones are looking."""
         return self._server.phones if self._server is not None else 0
 
-    def start(self, host: str) -> None:
-        """Begin to serve at a private address of this machine."""
+    def start(self, host: str, decimal_mark: str) -> None:
+        """Begin to serve at a private address of this machine, in the language of the window."""
         self.stop()
         self._view = HelperView(self._clock)
         try:
-            self._server = PhoneServer(self._view, self._clock, host)
+            self._server = PhoneServer(self._view, self._clock, host, page(retold, spoken().value, decimal_mark))
         except InvalidInput as error:
             self._tell(Severity.ATTENTION, sentence(error))
 
@@ -62,6 +64,6 @@ class PhonePage:
         stamp = (0 if shown is None else shown.now_ns, self.phones)
         changed = stamp[1] != self._shown[1]
         if self._server is not None and shown is not None and stamp[0] != self._shown[0]:
-            self._view.show(helper_numbers(shown, display, look))
+            self._view.show(helper_numbers(shown, display, look, retold))
         self._shown = stamp
         return changed

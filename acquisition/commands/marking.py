@@ -21,6 +21,7 @@ from acquisition.marking import (
     sheet_pdf,
 )
 from analysis.errors import InvalidInput
+from analysis.units import Display
 from drivers.clock import WallClock
 
 
@@ -34,7 +35,7 @@ def truth_in(path: Path) -> Truth:
 
 def mark_files(options: argparse.Namespace, truth: Truth) -> int:
     """Mark every job, print the sheets and the table, and write what was asked for."""
-    markings = [marked(path, truth) for path in options.files]
+    markings = [marked(path, truth, Display()) for path in options.files]
     for marking in markings:
         print(*marking_lines(marking), "", sep="\n")
     if len(markings) > 1:
@@ -47,11 +48,11 @@ def mark_files(options: argparse.Namespace, truth: Truth) -> int:
     return VALID
 
 
-def marked(path: Path, truth: Truth) -> Marking:
-    """Return the sheet for a job that was handed in; nothing in the file changes."""
+def marked(path: Path, truth: Truth, display: Display) -> Marking:
+    """Return the sheet for a job that was handed in, as `mark_job` does; nothing in the file changes."""
     job = Job.open(path, WallClock(), read_only=True)
     try:
-        return mark_job(job, truth)
+        return mark_job(job, truth, display)
     finally:
         job.close()
 

@@ -24,9 +24,10 @@ def phone_page(
     from acquisition.commands.printing import display_of
     from acquisition.phone import HelperView, PhoneServer
     from acquisition.phone.numbers import helper_numbers
+    from acquisition.phone.page import page
 
     view, display = HelperView(clock), display_of(options.units)
-    server = PhoneServer(view, clock, options.phone)
+    server = PhoneServer(view, clock, options.phone, page())
     try:
         segno.make(server.link).terminal(out=sys.stderr, compact=True)
         print(f"airseam: on the phone, in this network, not encrypted: {server.link}", file=sys.stderr)

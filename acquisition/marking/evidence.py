@@ -15,6 +15,7 @@ from acquisition.series import WindowRecord
 from acquisition.steps import WindowKind
 from analysis.errors import InvalidInput
 from analysis.records import Test, TestResult
+from analysis.units import Display
 
 TURNS = 0.02
 """A fan above this share of its full speed turns."""
@@ -39,7 +40,10 @@ class Given:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """What a student did. `fan_utc` is None where the fan never turned; `given` where there is no result."""
+    """What a student did. `fan_utc` is None where the fan never turned; `given` where there is no result.
+
+    `display` is how its sheet shows numbers.
+    """
 
     student: str
     job: str
@@ -48,6 +52,7 @@ class Work:
     fan_utc: datetime | None
     entries: tuple[Entry, ...]
     said: tuple[Said, ...]
+    display: Display
 
     def seconds(self, moment: datetime) -> float:
         """Return the time of a moment on the watch of the exercise: from when the fan first turned."""
@@ -73,7 +78,7 @@ def element_pa(run: LoadedRun, window: WindowRecord) -> float | None:
     return float(values.mean()) if len(values) else None
 
 
-def work_of(job: Job) -> Work:
+def work_of(job: Job, display: Display) -> Work:
     """Read what a student did; raises `InvalidInput` for a file that is damaged."""
     tests = tuple(job.load(record.id) for record in job.tests())
     turned = [
@@ -87,6 +92,7 @@ def work_of(job: Job) -> Work:
         fan_utc=min(turned, default=None),
         entries=job.house.entries,
         said=tuple(_said(job, tests)),
+        display=display,
     )
 
 

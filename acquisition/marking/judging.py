@@ -13,6 +13,7 @@ from acquisition.marking.truth import Hidden, Mark, Task, Truth
 from acquisition.setup import Answer, shipped_questions
 from analysis.numbertext import parse_number
 from analysis.records import Direction, Estimate
+from analysis.units import Display, Quantity, format_value, unit_symbol
 
 SAME_TRUTH = 0.02
 """Points whose truths differ by more belong to two houses (our choice)."""
@@ -38,7 +39,7 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Marking:
-    """The sheet of a student. `result` and `true` are texts in m3/h; `wrong` are steps that went wrong."""
+    """The sheet of a student. `wrong` are steps that went wrong, `display` is how its words show numbers."""
 
     student: str
     job: str
@@ -54,6 +55,7 @@ class Marking:
     true_m3_h: float | None
     direction: str
     minutes: float | None
+    display: Display
 
     @property
     def points(self) -> float:
@@ -70,9 +72,9 @@ Verdict = tuple[float, str]
 """The share of the points, 0..1, and what was found."""
 
 
-def mark_job(job: Job, truth: Truth) -> Marking:
-    """Return the sheet for a job; raises `InvalidInput` for a damaged file."""
-    work = work_of(job)
+def mark_job(job: Job, truth: Truth, display: Display) -> Marking:
+    """Return the sheet for a job, its flows as the reader wants them; raises `InvalidInput` for a damaged file."""
+    work = work_of(job, display)
     lines = []
     for mark in truth.marks:
         share, found = JUDGES[mark.what](mark, work, truth)
@@ -95,6 +97,7 @@ def mark_job(job: Job, truth: Truth) -> Marking:
         true_m3_h=None if given is None else true_flow_m3_h(truth, given, _result_s(work)),
         direction="" if given is None else directions_of(given),
         minutes=_minutes(work),
+        display=display,
     )
 
 
@@ -116,7 +119,8 @@ def _result(mark: Mark, work: Work, truth: Truth) -> Verdict:
         return 0.0, found
     true, said = true_flow_m3_h(truth, given, _result_s(work)), given.result.mean.q50_m3_h.value
     off_pct = 100.0 * (said / true - 1.0)
-    text = f"{said:.0f} m³/h at 50 Pa, in truth {true:.0f} m³/h: {off_pct:+.1f} %, {mark.within:g} % are allowed."
+    figure, truly, unit = *flows(work.display, said, true), unit_symbol(Quantity.FLOW, work.display)
+    text = f"{figure}, in truth {truly} {unit} at 50 Pa: {off_pct:+.1f} %, {mark.within:g} % are allowed."
     if abs(off_pct) <= mark.within:
         return 1.0, text
     return (0.5 if abs(off_pct) <= NEAR * mark.within else 0.0), text
@@ -127,8 +131,14 @@ def _interval(mark: Mark, work: Work, truth: Truth) -> Verdict:
     if given is None:
         return 0.0, "There is no result."
     true, interval = true_flow_m3_h(truth, given, _result_s(work)), _widest(given)
-    text = f"{interval.low:.0f} to {interval.high:.0f} m³/h, in truth {true:.0f} m³/h."
+    low, high, truly = flows(work.display, interval.low, interval.high, true)
+    text = f"{low} to {high}, in truth {truly} {unit_symbol(Quantity.FLOW, work.display)}."
     return float(interval.low <= true <= interval.high), text
+
+
+def flows(display: Display, *values_m3_h: float) -> tuple[str, ...]:
+    """Return flows as they are shown, without their unit."""
+    return tuple(format_value(value, Quantity.FLOW, display) for value in values_m3_h)
 
 
 def _widest(given: Given) -> Estimate:

@@ -7,10 +7,11 @@ from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from importlib.resources import files
 
-from acquisition.marking.judging import Marking
+from acquisition.marking.judging import Marking, flows
 from acquisition.report.typeface import printable
 from acquisition.report.typesetting import typeset_pdf
 from acquisition.told.table import Row, Table, Tone, table_lines
+from analysis.units import Quantity, unit_symbol
 
 Tell = Callable[[str], str]
 """Takes a finished English text."""
@@ -96,10 +97,10 @@ def _result_words(marking: Marking) -> str:
         return "There is no result to hold against the truth."
     said, true = marking.result, marking.true_m3_h
     off = f"{100.0 * (said.value / true - 1.0):+.1f}".replace("-", "−")
-    interval = f"{said.low:.0f} to {said.high:.0f} m³/h"
+    value, low, high, truly = flows(marking.display, said.value, said.low, said.high, true)
+    unit = unit_symbol(Quantity.FLOW, marking.display)
     return (
-        f"Given {said.value:.0f} m³/h at 50 Pa ({interval}), in truth {true:.0f} m³/h, {off} %. "
-        f"{marking.direction.capitalize()}."
+        f"Given {value} ({low} to {high}), in truth {truly} {unit} at 50 Pa: {off} %. {marking.direction.capitalize()}."
     )
 
 

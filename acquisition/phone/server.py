@@ -16,7 +16,7 @@ from http.cookies import CookieError, SimpleCookie
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from urllib.parse import parse_qs, urlsplit
 
-from acquisition.phone.page import PAGE, POLICY
+from acquisition.phone.page import POLICY
 from analysis.errors import InvalidInput
 from drivers.clock import NS_PER_S, Clock
 
@@ -65,12 +65,13 @@ class HelperView:
 class PhoneServer:
     """Serves the page at one private address until `stop`, or for four hours."""
 
-    def __init__(self, view: HelperView, clock: Clock, host: str, port: int = 0) -> None:
-        """Listen at `host`, an address of this machine; raises `InvalidInput` unless it is a private one and free."""
+    def __init__(self, view: HelperView, clock: Clock, host: str, page: bytes, port: int = 0) -> None:
+        """Serve the page at `host`, an address of this machine; raises `InvalidInput` unless it is private and free."""
         if not _is_private(host):
             raise InvalidInput("phone page", host, "a private address of this machine is needed", shown=host)
         self.token = secrets.token_urlsafe(16)
         self.view = view
+        self.page = page
         self.over = threading.Event()
         self.streams = threading.BoundedSemaphore(MOST_PHONES)
         self._phones = 0
@@ -183,7 +184,7 @@ class _Answer(BaseHTTPRequestHandler):
         elif not self._known(self._cookie()):
             self._refuse(403)
         elif target.path == "/":
-            self._send(200, PAGE, "text/html; charset=utf-8")
+            self._send(200, self._owner.page, "text/html; charset=utf-8")
         else:
             self._stream()
 

@@ -63,6 +63,7 @@ class Trainer:
         self._said, self._secret = say("Choose an exercise and open the class."), False
         self.display = Display()
         self.markings: list[Marking] = []
+        self._handed_in: tuple[Path, ...] = ()
         self._own: Path | None = None
         self._still: HousePicture | None = None
         self._thrown: dict[Station, set[str]] = {}
@@ -336,14 +337,16 @@ class Trainer:
         whole = read_truth(self.exercise().truth())
         markings = []
         for path in jobs:
-            first = marked(path, whole)
+            first = marked(path, whole, self.display)
             truth = self._truth_of(first.student, path)
-            markings.append(first if truth is None else marked(path, truth))
-        self.markings = markings
+            markings.append(first if truth is None else marked(path, truth, self.display))
+        self.markings, self._handed_in = markings, tuple(jobs)
         return markings
 
     def write_marks(self, folder: Path) -> list[Path]:
-        """Write the sheets and the table of what was marked last; raises `InvalidInput`."""
+        """Write the sheets, in the units of the window, and the table of the last marks; raises `InvalidInput`."""
+        if any(item.display != self.display for item in self.markings):
+            self.mark(self._handed_in)
         written = write_sheets(self.markings, folder, retold, spoken().value)
         table = folder / "class.csv"
         try:

@@ -4880,6 +4880,14 @@
         <translation>Punkt</translation>
     </message>
     <message>
+        <source>without points</source>
+        <translation>ohne Punkte</translation>
+    </message>
+    <message>
+        <source>at least one point that is not struck is needed</source>
+        <translation>mindestens ein nicht gestrichener Punkt ist nötig</translation>
+    </message>
+    <message>
         <source>student</source>
         <translation>Teilnehmer</translation>
     </message>
@@ -5270,10 +5278,6 @@
     <message>
         <source>a pressure is held where the program reads the gauges</source>
         <translation>ein Druck wird gehalten, wo das Programm die Messgeräte liest</translation>
-    </message>
-    <message>
-        <source>at least one run with a point that is not struck is needed</source>
-        <translation>mindestens ein Lauf mit einem nicht gestrichenen Punkt ist nötig</translation>
     </message>
     <message>
         <source>a {role} needs at least one usable reading</source>
@@ -7753,7 +7757,7 @@
     </message>
     <message>
         <source>What the report lacks</source>
-        <translation>Was dem Bericht fehlt</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is missing.</source>
@@ -10372,10 +10376,6 @@
         <translation>Es gibt kein Ergebnis, das sich mit der Wahrheit vergleichen ließe.</translation>
     </message>
     <message>
-        <source>Given {value} m³/h at 50 Pa ({interval} m³/h), in truth {true} m³/h, {off} %. {direction}.</source>
-        <translation>Angegeben {value} m³/h bei 50 Pa ({interval} m³/h), in Wahrheit {true} m³/h, {off} %. {direction}.</translation>
-    </message>
-    <message>
         <source>Depressurize and pressurize</source>
         <translation>Unterdruck und Überdruck</translation>
     </message>
@@ -10396,12 +10396,32 @@
         <translation>Es gibt keine Messung.</translation>
     </message>
     <message>
-        <source>{said} m³/h at 50 Pa, in truth {true} m³/h: {off} %, {within} % are allowed.</source>
-        <translation>{said} m³/h bei 50 Pa, in Wahrheit {true} m³/h: {off} %, erlaubt sind {within} %.</translation>
+        <source>No data</source>
+        <translation>Keine Daten</translation>
     </message>
     <message>
-        <source>{low} to {high} m³/h, in truth {true} m³/h.</source>
-        <translation>{low} bis {high} m³/h, in Wahrheit {true} m³/h.</translation>
+        <source>Data {age} s old</source>
+        <translation>Daten {age} s alt</translation>
+    </message>
+    <message>
+        <source>Change since the beginning</source>
+        <translation>Änderung seit Beginn</translation>
+    </message>
+    <message>
+        <source>Does the screen go dark? Lengthen the time-out of the phone.</source>
+        <translation>Wird der Bildschirm dunkel? Die Bildschirmsperre des Telefons verlängern.</translation>
+    </message>
+    <message>
+        <source>Given {value} ({interval}), in truth {true} {unit} at 50 Pa: {off} %. {direction}.</source>
+        <translation>Angegeben {value} ({interval}), in Wahrheit {true} {unit} bei 50 Pa: {off} %. {direction}.</translation>
+    </message>
+    <message>
+        <source>{said}, in truth {true} {unit} at 50 Pa: {off} %, {within} % are allowed.</source>
+        <translation>{said}, in Wahrheit {true} {unit} bei 50 Pa: {off} %, erlaubt sind {within} %.</translation>
+    </message>
+    <message>
+        <source>{low} to {high}, in truth {true} {unit}.</source>
+        <translation>{low} bis {high}, in Wahrheit {true} {unit}.</translation>
     </message>
     <message>
         <source>Zero-flow pressure was read before and after the points.</source>
@@ -10610,10 +10630,6 @@
     <message>
         <source>method</source>
         <translation>Verfahren</translation>
-    </message>
-    <message>
-        <source>number of runs</source>
-        <translation>Zahl der Messreihen</translation>
     </message>
     <message>
         <source>office</source>

@@ -4880,6 +4880,14 @@
         <translation>point</translation>
     </message>
     <message>
+        <source>without points</source>
+        <translation>sans points</translation>
+    </message>
+    <message>
+        <source>at least one point that is not struck is needed</source>
+        <translation>il faut au moins un point non écarté</translation>
+    </message>
+    <message>
         <source>student</source>
         <translation>élève</translation>
     </message>
@@ -5270,10 +5278,6 @@
     <message>
         <source>a pressure is held where the program reads the gauges</source>
         <translation>une pression est maintenue là où le programme lit les manomètres</translation>
-    </message>
-    <message>
-        <source>at least one run with a point that is not struck is needed</source>
-        <translation>il faut au moins une série avec un point non écarté</translation>
     </message>
     <message>
         <source>a {role} needs at least one usable reading</source>
@@ -7753,7 +7757,7 @@
     </message>
     <message>
         <source>What the report lacks</source>
-        <translation>Ce qui manque au rapport</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing is missing.</source>
@@ -10372,10 +10376,6 @@
         <translation>Il n’y a pas de résultat à comparer à la vérité.</translation>
     </message>
     <message>
-        <source>Given {value} m³/h at 50 Pa ({interval} m³/h), in truth {true} m³/h, {off} %. {direction}.</source>
-        <translation>Donné {value} m³/h à 50 Pa ({interval} m³/h), en vérité {true} m³/h, {off} %. {direction}.</translation>
-    </message>
-    <message>
         <source>Depressurize and pressurize</source>
         <translation>Dépression et surpression</translation>
     </message>
@@ -10396,12 +10396,32 @@
         <translation>Il n’y a pas d’essai.</translation>
     </message>
     <message>
-        <source>{said} m³/h at 50 Pa, in truth {true} m³/h: {off} %, {within} % are allowed.</source>
-        <translation>{said} m³/h à 50 Pa, en vérité {true} m³/h&#xa0;: {off} %, {within} % sont permis.</translation>
+        <source>No data</source>
+        <translation>Pas de données</translation>
     </message>
     <message>
-        <source>{low} to {high} m³/h, in truth {true} m³/h.</source>
-        <translation>de {low} à {high} m³/h, en vérité {true} m³/h.</translation>
+        <source>Data {age} s old</source>
+        <translation>Données vieilles de {age} s</translation>
+    </message>
+    <message>
+        <source>Change since the beginning</source>
+        <translation>Variation depuis le début</translation>
+    </message>
+    <message>
+        <source>Does the screen go dark? Lengthen the time-out of the phone.</source>
+        <translation>L’écran s’éteint ? Allongez le délai de mise en veille du téléphone.</translation>
+    </message>
+    <message>
+        <source>Given {value} ({interval}), in truth {true} {unit} at 50 Pa: {off} %. {direction}.</source>
+        <translation>Donné {value} ({interval}), en vérité {true} {unit} à 50 Pa : {off} %. {direction}.</translation>
+    </message>
+    <message>
+        <source>{said}, in truth {true} {unit} at 50 Pa: {off} %, {within} % are allowed.</source>
+        <translation>{said}, en vérité {true} {unit} à 50 Pa : {off} %, {within} % sont admis.</translation>
+    </message>
+    <message>
+        <source>{low} to {high}, in truth {true} {unit}.</source>
+        <translation>{low} à {high}, en vérité {true} {unit}.</translation>
     </message>
     <message>
         <source>Zero-flow pressure was read before and after the points.</source>
@@ -10610,10 +10630,6 @@
     <message>
         <source>method</source>
         <translation>méthode</translation>
-    </message>
-    <message>
-        <source>number of runs</source>
-        <translation>nombre de séries</translation>
     </message>
     <message>
         <source>office</source>

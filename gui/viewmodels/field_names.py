@@ -16,7 +16,6 @@ FIELD_NAMES = (
     mark("leaks"),
     mark("logo"),
     mark("method"),
-    mark("number of runs"),
     mark("office"),
     mark("photo"),
     mark("pin"),

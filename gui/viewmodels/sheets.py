@@ -1,10 +1,14 @@
-"""What marks and their sheets say in English, for the trainer's window and the sheets it writes. See `sentences`."""
+"""What papers and pages beside the window say in English: marks, their sheets, the page on phones. See `sentences`."""
 
 from __future__ import annotations
 
 from gui.words import mark
 
 SHEETS = (
+    mark("No data"),
+    mark("Data {age} s old"),
+    mark("Change since the beginning"),
+    mark("Does the screen go dark? Lengthen the time-out of the phone."),
     mark("Result and truth"),
     mark("Bar: the interval given. Dot: the value given. Line: the truth."),
     mark(" of {most}"),
@@ -16,14 +20,14 @@ SHEETS = (
     mark("Missed"),
     mark("Wrong steps"),
     mark("There is no result to hold against the truth."),
-    mark("Given {value} m³/h at 50 Pa ({interval} m³/h), in truth {true} m³/h, {off} %. {direction}."),
+    mark("Given {value} ({interval}), in truth {true} {unit} at 50 Pa: {off} %. {direction}."),
     mark("Depressurize and pressurize"),
     mark("Pressurize and depressurize"),
     mark("pressurize and depressurize"),
     mark("There is no result."),
     mark("There is no test."),
-    mark("{said} m³/h at 50 Pa, in truth {true} m³/h: {off} %, {within} % are allowed."),
-    mark("{low} to {high} m³/h, in truth {true} m³/h."),
+    mark("{said}, in truth {true} {unit} at 50 Pa: {off} %, {within} % are allowed."),
+    mark("{low} to {high}, in truth {true} {unit}."),
     mark("Zero-flow pressure was read before and after the points."),
     mark("No zero-flow pressure was read {when}."),
     mark("before the points ({direction})"),

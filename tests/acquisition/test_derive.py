@@ -120,7 +120,7 @@ def test_of_two_runs_in_one_direction_the_last_with_points_counts() -> None:
     without = Run(OUT, AIR, ())
     test = derive_test(plan(), [Run(OUT, AIR, ()), with_point, without])
     assert test.runs == (with_point,)
-    with pytest.raises(InvalidInput, match="runs is 0"):
+    with pytest.raises(InvalidInput, match="test is without points"):
         derive_test(plan(), [without])
 
 

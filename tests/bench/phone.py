@@ -76,7 +76,7 @@ def child(folder: Path) -> None:
             # On a machine that is too busy the watchdog stops the fan.
             desk.engine.resume()
         if shown.held is not None and not desk.phone.link:
-            desk.phone.start(HERE)
+            desk.phone.start(HERE, ".")
             print(json.dumps({"link": desk.phone.link}), flush=True)
         if shown.envelope_pa is not None:
             induced_pa = shown.envelope_pa - (shown.zero_pa or 0.0)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import json
 import urllib.error
 import urllib.request
 import wave
@@ -20,7 +21,9 @@ from gui.hunt_drawing import timer_words
 from gui.tone import RATE_HZ, pitch_hz, tone_wav
 from gui.viewmodels.hunt import HuntTab
 from gui.viewmodels.moment import Place
+from gui.viewmodels.retold import retold
 from gui.viewmodels.zone_walk import ZoneWalk
+from gui.words import Language
 from tests.gui.conftest import Stage
 from tests.gui.fakes import SI, US
 
@@ -63,6 +66,26 @@ def test_the_page_on_phones_is_switched_on_and_off(stage: Stage) -> None:
     assert page.link == ""
     with pytest.raises(urllib.error.URLError):
         urllib.request.urlopen(f"{host}/", timeout=5.0)
+
+
+@pytest.mark.parametrize("language", [Language.GERMAN])
+def test_the_page_on_phones_speaks_the_language_of_the_window(stage: Stage) -> None:
+    stage.connect()
+    show(stage, HuntTab.PHONE)
+    stage.program.window.hunt.phone.addresses.setCurrentText(LOOPBACK)
+    stage.program.window.hunt.phone.switch.click()
+    stage.pass_time(1.0)
+    browser = urllib.request.build_opener(urllib.request.HTTPCookieProcessor(CookieJar()))
+    link = stage.program.desk.phone.link
+    page = browser.open(link, timeout=5.0).read().decode()
+    assert '<html lang="de">' in page
+    assert "Volumenstrom jetzt" in page
+    assert 'data-old="Daten {age} s alt" data-mark=","' in page
+    stream = browser.open(f"{link.partition('/?')[0]}/stream", timeout=5.0)
+    numbers = next(line for line in (stream.readline() for _ in range(6)) if line.startswith(b"data: "))
+    stream.close()
+    assert json.loads(numbers[6:])["state"] == retold(stage.snapshot().sentence) != stage.snapshot().sentence
+    stage.program.window.hunt.phone.switch.click()
 
 
 def test_addresses_are_private_and_end_with_this_machine_alone() -> None:

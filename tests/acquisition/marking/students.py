@@ -17,6 +17,7 @@ from acquisition.rigfile import read_rig
 from acquisition.setup import gate_of, obeying, shipped_questions
 from acquisition.snapshot import EngineState, PointState, Snapshot
 from analysis.records import Air, Building, Direction
+from analysis.units import Display
 from drivers.clock import VirtualClock, seconds
 from simulators.exercise import Exercise
 from simulators.exercises import load_exercise
@@ -127,10 +128,10 @@ class Student:
         shown = self.wait(0.0)
         return sum(point.state is PointState.TAKEN for run in shown.runs for point in run.points)
 
-    def marks(self) -> Marking:
-        """Hand in the job and return the sheet."""
+    def marks(self, display: Display | None = None) -> Marking:
+        """Hand in the job and return the sheet, its flows as they are displayed."""
         self.job.flush()
-        return mark_job(self.job, read_truth(self.exercise.truth()))
+        return mark_job(self.job, read_truth(self.exercise.truth()), display or Display())
 
 
 @contextmanager

@@ -14,6 +14,7 @@ from pypdf import PdfReader
 from acquisition.marking import class_csv, sheet_pdf
 from acquisition.marking.judging import numbers_after
 from acquisition.snapshot import Activity, EngineState
+from analysis.units import Display, System
 from simulators.exercises import exercise_names
 from tests.acquisition.marking.students import Student, lost, student
 
@@ -206,6 +207,7 @@ def test_the_sheet_is_one_page_of_pdf_with_the_truth_on_it_and_the_table_has_a_l
         person.answer_safety()
         person.test()
         marking = replace(person.marks(), student="=Ännchen, the “second”")
+        imperial = person.marks(Display(System.US))
     content = sheet_pdf(marking)
     assert content == sheet_pdf(marking)
     told = " ".join(PdfReader(io.BytesIO(sheet_pdf(marking, str.upper, "de"))).pages[0].extract_text().split())
@@ -214,10 +216,13 @@ def test_the_sheet_is_one_page_of_pdf_with_the_truth_on_it_and_the_table_has_a_l
     assert marking.student in told
     reader = PdfReader(io.BytesIO(content))
     assert len(reader.pages) == 1
-    text = reader.pages[0].extract_text()
+    text = " ".join(reader.pages[0].extract_text().split())
     assert "Ännchen" in text
-    assert "in truth 1077" in text
+    assert "in truth 1 077 m³/h at 50 Pa" in text
     assert f"{marking.minutes:.0f} minutes" in text
+    # 1077.4 m³/h are 634.1 cfm: 1 cfm = 1.699 011 m³/h (foot of 0.3048 m, exact).
+    assert any("in truth 634 cfm at 50 Pa" in line.found for line in imperial.lines)
+    assert "in truth 634\xa0cfm at 50\xa0Pa" in PdfReader(io.BytesIO(sheet_pdf(imperial))).pages[0].extract_text()
     assert "Answered otherwise than it is: sheeting: yes." in text
     (row,) = csv.DictReader(io.StringIO(class_csv([marking])))
     assert row["student"] == "'=Ännchen, the “second”"

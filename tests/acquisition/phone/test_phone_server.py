@@ -17,7 +17,7 @@ import airseam
 from acquisition.holding import held_plan
 from acquisition.phone import HelperNumbers, HelperView, PhoneServer
 from acquisition.phone.numbers import helper_numbers
-from acquisition.phone.page import PAGE, STALE_S
+from acquisition.phone.page import STALE_S, page
 from acquisition.phone.server import COOKIE, LONGEST_S, MOST_PHONES
 from analysis.errors import InvalidInput
 from analysis.units import Display, Quantity, System, format_value
@@ -36,7 +36,7 @@ def clock() -> VirtualClock:
 def server(clock: VirtualClock) -> Iterator[PhoneServer]:
     view = HelperView(clock)
     view.show(HelperNumbers("1 287", "m³/h", "−1.9 %", "−50.1 Pa", "Held"))
-    found = PhoneServer(view, clock, HERE)
+    found = PhoneServer(view, clock, HERE, page())
     yield found
     found.stop()
 
@@ -85,9 +85,17 @@ def test_the_link_leads_to_the_page_and_the_page_to_numbers(server: PhoneServer,
 
 
 def test_the_page_is_small_and_knows_when_numbers_are_old() -> None:
-    assert len(PAGE) < 20_000
-    assert f"old<{STALE_S:g}".encode() in PAGE
-    assert b"http" not in PAGE.replace(b"</html>", b"")
+    assert len(page()) < 20_000
+    assert f"old<{STALE_S:g}".encode() in page()
+    assert b"http" not in page().replace(b"</html>", b"")
+
+
+def test_words_of_another_language_stay_words_and_leave_the_script_as_the_policy_names_it() -> None:
+    other = page(lambda text: f'"><script>{text}&', "de", ",")
+    assert b'"><script>' not in other
+    assert b"&quot;&gt;&lt;script&gt;Flow now&amp;" in other
+    assert b'data-mark=","' in other
+    assert other.partition(b"<script>")[2] == page().partition(b"<script>")[2]
 
 
 @pytest.mark.parametrize("path", ["/?t=wrong", "/", "/stream", "/?t=%C3%A9"])
@@ -139,11 +147,11 @@ def test_it_ends_after_four_hours(server: PhoneServer, clock: VirtualClock) -> N
 @pytest.mark.parametrize("host", ["0.0.0.0", "8.8.8.8", "example.org", ""])
 def test_only_a_private_address_is_listened_at(clock: VirtualClock, host: str) -> None:
     with pytest.raises(InvalidInput, match="private address"):
-        PhoneServer(HelperView(clock), clock, host)
+        PhoneServer(HelperView(clock), clock, host, page())
 
 
 def test_each_server_has_a_token_of_its_own(server: PhoneServer, clock: VirtualClock) -> None:
-    other = PhoneServer(HelperView(clock), clock, HERE)
+    other = PhoneServer(HelperView(clock), clock, HERE, page())
     other.stop()
     assert other.token != server.token
 
