@@ -17,6 +17,7 @@ from analysis.units import Display, Quantity, format_estimate, format_value, to_
 from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
+from gui.viewmodels.retold import retold_part
 from gui.words import mark, say
 
 NAMES = {
@@ -137,7 +138,7 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
     """Return the three-way verdict in words."""
     if verdict is None:
         return "", Tone.QUIET
-    likely = likelihood(verdict.probability)
+    likely = retold_part(likelihood(verdict.probability))
     match verdict.verdict:
         case "meets":
             return say("{likely} likely to meet it", likely=likely), Tone.GOOD

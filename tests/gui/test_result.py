@@ -6,15 +6,18 @@ import math
 from dataclasses import replace
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from acquisition.snapshot import PointState
 from acquisition.told.verdicts import likelihood
 from analysis.records import Direction, Estimate, Limit, Verdict
+from gui.languages import put_on
 from gui.theme import Tone
 from gui.viewmodels.checks import check_picture
 from gui.viewmodels.moment import Moment
 from gui.viewmodels.outcome import outcome_picture, verdict_words
 from gui.viewmodels.points import table_picture
+from gui.words import Language
 from tests.gui.fakes import COMMA, LIMIT, PLAN, US, moment, running_moment, shown
 
 
@@ -76,6 +79,13 @@ def test_an_extrapolated_number_says_so() -> None:
 )
 def test_there_are_three_verdicts(verdict: str, tone: Tone, words: str) -> None:
     assert verdict_words(Verdict(LIMIT, 0.97, verdict)) == (words, tone)
+
+
+def test_a_verdict_is_told_in_one_language(qapp: QApplication) -> None:
+    put_on(qapp, Language.FRENCH)
+    words, _ = verdict_words(Verdict(LIMIT, 1.0, "meets"))
+    put_on(qapp, Language.ENGLISH)
+    assert words == "conforme à plus de 99\xa0%"
 
 
 def test_nothing_is_ever_certain() -> None:
