@@ -126,7 +126,7 @@ def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTraine
     if scale != FULL_SCALE:
         os.environ.setdefault("QT_SCALE_FACTOR", f"{scale / FULL_SCALE:g}")
     application()
-    if trainer is None and hand_over(name_of(settings), job_path):
+    if hand_over(name_of(settings), job_path):
         return 0
     return run_window(
         sources,
@@ -189,7 +189,7 @@ def run_window(
         program.intents.office.open(office)
     if program.desk.connection.sources:
         program.intents.rig.connect_last()
-    program.window.show()
+    show_window(program.window)
     awake = KeepAwake()
     program.bridge.awake = awake.follow
     program.bridge.start()
@@ -198,6 +198,15 @@ def run_window(
     forget_exceptions()
     program.leave()
     return code
+
+
+def show_window(window: Window) -> None:
+    """Show the window as large as it was, or filling a screen that is smaller than that."""
+    room = window.screen().availableSize()
+    if window.width() > room.width() or window.height() > room.height():
+        window.showMaximized()
+    else:
+        window.show()
 
 
 def application() -> QApplication:

@@ -9,6 +9,8 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
 WAIT_MS = 400
+ANSWER_MS = 5000
+"""A window that was reached may be busy: to give up early would open a second one."""
 LONGEST = 4096
 
 
@@ -24,7 +26,7 @@ def hand_over(name: str, job: Path | None) -> bool:
     if not socket.waitForConnected(WAIT_MS):
         return False
     socket.write(("" if job is None else str(job.resolve())).encode() + b"\n")
-    taken = socket.waitForBytesWritten(WAIT_MS) and socket.waitForReadyRead(WAIT_MS)
+    taken = socket.waitForBytesWritten(WAIT_MS) and socket.waitForReadyRead(ANSWER_MS)
     socket.disconnectFromServer()
     return bool(taken)
 

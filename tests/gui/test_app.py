@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtWidgets import QApplication
 
+import airseam
 import gui.app
 import gui.pictures
 from acquisition.job import Job
@@ -71,6 +72,22 @@ def test_the_program_starts_connected_and_leaves_with_zero(tmp_path: Path) -> No
     assert done.returncode == 0, done.stderr
     assert (tmp_path / f"{SAMPLE}.airseam").exists()
     assert "Traceback" not in done.stderr
+
+
+def test_a_second_start_hands_its_job_over_as_the_front_door_starts_it(
+    qapp: QApplication, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    handed: list[Path | None] = []
+
+    def taken(_: str, job: Path | None) -> bool:
+        handed.append(job)
+        return True
+
+    monkeypatch.setattr(gui.app, "hand_over", taken)
+    job = tmp_path / "a.airseam"
+    Job.create(job, WallClock(), "A").close()
+    assert airseam.main([str(job)]) == 0
+    assert handed == [job]
 
 
 def test_the_window_opens_files_hands_and_adapters_that_move(
