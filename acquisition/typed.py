@@ -64,7 +64,7 @@ def points_from(text: str, direction: Direction, display: Display) -> tuple[Type
     screen. Raises `InvalidInput` with the number of the line.
     """
     lines = [(at, _cells(line)) for at, line in enumerate(text.splitlines(), 1) if line.strip()]
-    if lines and not any(char.isdigit() for cell in lines[0][1] for char in cell):
+    if lines and not any(char.isdecimal() for cell in lines[0][1] for char in cell):
         lines = lines[1:]
     if not lines:
         raise InvalidInput("points", text, f"lines are needed: {COLUMNS}", shown="empty")

@@ -23,7 +23,7 @@ from tests.acquisition.samples import START, plan
 OUT, IN = Direction.DEPRESSURIZE, Direction.PRESSURIZE
 SI, US = Display(System.SI), Display(System.US)
 WHEN = datetime(2026, 4, 1, 9, 30, tzinfo=UTC)
-TEXT = "Pressure\tFlow\n-60\t563\n-50\t501\n-40\t434\n-30\t361\n-20\t279\n-12\t201\n"
+TEXT = "Pressure, Pa\tFlow, m³/h\n-60\t563\n-50\t501\n-40\t434\n-30\t361\n-20\t279\n-12\t201\n"
 
 
 def test_lines_are_points_with_the_sign_of_the_direction() -> None:
