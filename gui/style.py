@@ -95,7 +95,7 @@ QPushButton[role="stop"]:hover, QPushButton[role="stop"]:pressed {{ background: 
 QPushButton[role="stop"]:focus {{ border-color: {theme.on_stop}; }}
 QFrame[role="raised"] QPushButton {{ background: {theme.panel}; border-color: {theme.panel}; }}
 QPushButton[role="slim"] {{ min-height: 28px; padding: 0 10px; }}
-QPushButton[role="tab"] {{ min-height: 28px; padding: 0 5px; background: transparent; border-color: transparent; }}
+QPushButton[role="tab"] {{ min-height: 28px; padding: 0 4px; background: transparent; border-color: transparent; }}
 QPushButton[role="tab"]:hover, QPushButton[role="tab"]:focus {{ border-color: {theme.line}; }}
 QPushButton[role="tab"]:checked {{ background: {theme.raised}; border-color: {theme.primary}; }}
 QPushButton[role="speed"] {{ padding: 0 4px; }}

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, Signal
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QStackedWidget, QWidget
+from PySide6.QtCore import QMimeData, QSize, Qt, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMainWindow, QScrollArea, QStackedWidget, QWidget
 
 from acquisition.job import SUFFIX
 from gui.look import Look
@@ -35,6 +35,13 @@ from gui.views.worst_case_page import WorstCasePage
 
 RIG_SUFFIX = ".toml"
 LEAST_WIDTH, LEAST_HEIGHT = 1024, 700
+"""Of a window in which nothing needs scrolling; a smaller one scrolls its place between ribbon and big button."""
+SMALLEST = QSize(640, 360)
+"""A screen of 1920 by 1080 at 300 %."""
+BARS = 24 + 64 + 1 + 68 + 60
+"""Heights of menu, ribbon, next step, and a notice."""
+BESIDE = 80
+"""What a place can do without beside it: a screen of 1920 by 1080 at 200 % then scrolls up and down only."""
 
 
 class Window(QMainWindow):
@@ -50,7 +57,7 @@ class Window(QMainWindow):
         self.look = look
         self.may_close = False
         self.setAcceptDrops(True)
-        self.setMinimumSize(LEAST_WIDTH, LEAST_HEIGHT)
+        self.setMinimumSize(SMALLEST)
         self.setWindowTitle("Airseam")
         self.ribbon = Ribbon(look)
         self.rail = Rail(look)
@@ -123,7 +130,7 @@ class Window(QMainWindow):
         bars.addWidget(self.notices)
         main = column(0)
         main.addLayout(bars)
-        main.addWidget(self.stack, 1)
+        main.addWidget(Roomy(self.stack, QSize(LEAST_WIDTH - BESIDE - self.rail.width(), LEAST_HEIGHT - BARS)), 1)
         main.addWidget(self.next_bar)
         middle = QHBoxLayout()
         middle.setContentsMargins(0, 0, 0, 0)
@@ -138,6 +145,24 @@ class Window(QMainWindow):
         ground.setLayout(everything)
         self.setCentralWidget(ground)
         main.setSpacing(0)
+
+
+class Roomy(QScrollArea):
+    """Shows the places, scrolled where the window is too small for them."""
+
+    def __init__(self, stack: QStackedWidget, least: QSize) -> None:
+        """Never make the places smaller than `least`."""
+        super().__init__()
+        self._stack, self._least = stack, least
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        stack.setProperty("role", "scrolled")
+        self.setWidget(stack)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the places all the room there is."""
+        super().resizeEvent(event)
+        self._stack.resize(self.viewport().size().expandedTo(self._least))
 
 
 def dropped_file(data: QMimeData) -> Path | None:

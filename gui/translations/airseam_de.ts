@@ -7756,10 +7756,6 @@
         <translation>Was fehlt</translation>
     </message>
     <message>
-        <source>What the report lacks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing is missing.</source>
         <translation>Nichts fehlt.</translation>
     </message>
@@ -7822,6 +7818,10 @@
     <message>
         <source>Save what was sealed today, before and after</source>
         <translation>Speichern, was heute abgedichtet wurde, vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Save, issue, and what is missing</source>
+        <translation>Sichern, ausstellen, und was fehlt</translation>
     </message>
     <message>
         <source>As it will be saved</source>

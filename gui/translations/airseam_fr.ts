@@ -7756,10 +7756,6 @@
         <translation>Ce qui manque</translation>
     </message>
     <message>
-        <source>What the report lacks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nothing is missing.</source>
         <translation>Rien ne manque.</translation>
     </message>
@@ -7822,6 +7818,10 @@
     <message>
         <source>Save what was sealed today, before and after</source>
         <translation>Enregistrer ce qui a été étanché aujourd’hui, avant et après</translation>
+    </message>
+    <message>
+        <source>Save, issue, and what is missing</source>
+        <translation>Enregistrer, émettre, et ce qui manque</translation>
     </message>
     <message>
         <source>As it will be saved</source>

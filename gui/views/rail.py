@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPaintEvent
+from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QFrame, QSizePolicy
 
 from gui.icons import draw_icon
@@ -18,6 +18,9 @@ from gui.views.parts import column
 MARGIN = 8
 ITEM = QSize(76, 66)
 """Grows with the longest word of the language."""
+LEAST, LEAST_WORD = 28, 46
+"""Heights in a low window: of a place, and of one that still has its word."""
+GAP, LEAST_GAP = 12, 2
 ICON = 24
 
 
@@ -33,7 +36,7 @@ class RailButton(QAbstractButton):
         self.setAccessibleName(place.word)
         bold = tabular(self.font(), SMALL + 1, QFont.Weight.DemiBold)
         self._size = ITEM.expandedTo(QSize(QFontMetrics(bold).horizontalAdvance(place.word) + MARGIN, 0))
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
     @property
@@ -54,8 +57,8 @@ class RailButton(QAbstractButton):
         return self._size
 
     def minimumSizeHint(self) -> QSize:
-        """Never less."""
-        return self._size
+        """Never narrower; in a low window without the word, which is in the tip too."""
+        return QSize(self._size.width(), LEAST)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the sign, the word, and the mark."""
@@ -72,15 +75,19 @@ class RailButton(QAbstractButton):
             painter.setPen(theme.primary)
             painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), PANEL_CORNER - 1, PANEL_CORNER - 1)
         ink = self._look.ink(Tone.PLAIN if chosen else Tone.QUIET)
-        place = QRectF((box.width() - ICON) / 2, 11, ICON, ICON)
+        worded = self.height() >= LEAST_WORD
+        top = (self.height() - (44 if worded else ICON)) / 2
+        place = QRectF((box.width() - ICON) / 2, top, ICON, ICON)
         draw_icon(painter, self._item.place, place, ink)
         painter.setPen(ink)
         painter.setFont(tabular(self.font(), SMALL + 1, QFont.Weight.DemiBold if chosen else QFont.Weight.Normal))
-        painter.drawText(QRectF(0, 40, box.width(), 20), Qt.AlignmentFlag.AlignCenter, self._item.place.word)
+        if worded:
+            word = QRectF(0, top + 29, box.width(), 20)
+            painter.drawText(word, Qt.AlignmentFlag.AlignCenter, self._item.place.word)
         if self._item.mark:
             painter.setPen(self._look.ink(self._item.tone))
             painter.setFont(tabular(self.font(), SMALL + 2, QFont.Weight.Bold))
-            painter.drawText(QRectF(place.right() + 3, 6, 16, 16), Qt.AlignmentFlag.AlignCenter, self._item.mark)
+            painter.drawText(QRectF(place.right() + 3, top - 5, 16, 16), Qt.AlignmentFlag.AlignCenter, self._item.mark)
         painter.end()
 
 
@@ -97,7 +104,7 @@ class Rail(QFrame):
         self._group = QButtonGroup(self)
         self._places = list(Place)
         self._buttons: list[RailButton] = []
-        box = column(12)
+        self._box = box = column(GAP)
         box.setContentsMargins(MARGIN, 12, MARGIN, 12)
         for at, place in enumerate(self._places):
             made = RailButton(place, look)
@@ -114,6 +121,12 @@ class Rail(QFrame):
         for view, item in zip(self._buttons, items, strict=True):
             view.show_item(item)
         self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Move the places together in a low window."""
+        super().resizeEvent(event)
+        roomy = len(self._buttons) * (ITEM.height() + GAP) + GAP
+        self._box.setSpacing(GAP if self.height() >= roomy else LEAST_GAP)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the bar beside the chosen place."""

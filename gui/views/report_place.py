@@ -24,7 +24,8 @@ from gui.views.parts import Panel, button, column, label, row, set_text, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 
-SIDE_WIDTH = 300
+SIDE_WIDTH = 300 + 2 * GAP_8
+"""With room for the scroll bar of a small window."""
 MOST_WIDTH = 900
 """A page is not shown wider than this; it would only become harder to take in."""
 
@@ -120,7 +121,7 @@ class MissingList(Panel):
         lines.addWidget(self._empty)
         lines.addLayout(self._box)
         lines.addStretch(1)
-        self.body.addWidget(scrolled(lines, say("What the report lacks")), 1)
+        self.body.addLayout(lines, 1)
 
     def show_items(self, items: tuple[Missing, ...], *, report: bool) -> None:
         """Show what is missing; `report` whether there is a report at all."""
@@ -203,9 +204,8 @@ class ReportPlace(QWidget):
         side.addWidget(actions)
         side.addWidget(self.issue)
         side.addWidget(self.missing, 1)
-        holder = QWidget()
-        holder.setLayout(side)
-        holder.setFixedWidth(SIDE_WIDTH)
+        beside = scrolled(side, say("Save, issue, and what is missing"))
+        beside.setFixedWidth(SIDE_WIDTH)
         paper = Panel(say("As it will be saved"))
         paper.body.addWidget(self._why, 1)
         paper.body.addWidget(self.preview, 1)
@@ -213,7 +213,7 @@ class ReportPlace(QWidget):
         box.setContentsMargins(GAP_16, GAP_16, GAP_16 + 4, GAP_12)
         box.setSpacing(GAP_12)
         box.addWidget(paper, 1)
-        box.addWidget(holder)
+        box.addWidget(beside)
         self.setLayout(box)
 
     def show_picture(self, picture: ReportPicture, issue: IssuePicture) -> None:

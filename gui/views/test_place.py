@@ -93,7 +93,7 @@ class TestPlace(QWidget):
         sides = QHBoxLayout()
         sides.setContentsMargins(GAP_16, GAP_16, GAP_16 + 4, GAP_12)
         sides.setSpacing(GAP_12)
-        for side, stretch in ((left, 51), (right, 49)):
+        for side, stretch in ((left, 49), (right, 51)):
             holder = QWidget()
             holder.setLayout(side)
             holder.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QCoreApplication, QRect
+from PySide6.QtCore import QCoreApplication, QPoint, QRect
 from PySide6.QtGui import QColor, QImage, QPalette
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QLabel, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from acquisition.snapshot import EngineState
@@ -24,6 +24,7 @@ from gui.viewmodels.moment import Place
 from gui.viewmodels.over import Over
 from gui.viewmodels.rig_place import SourceCard
 from gui.views.choices import Choice
+from gui.views.rail import LEAST_WORD, RailButton
 from gui.views.rig_sources import RigSources
 from gui.window import LEAST_HEIGHT, LEAST_WIDTH
 from tests.gui.boxes import cut_texts, overlaps
@@ -354,3 +355,22 @@ def test_a_theme_of_its_own_would_reach_the_plots(stage: Stage) -> None:
     look.theme = replace(look.theme, panel="#123456")
     look.changed.emit()
     assert stage.program.window.test.flow.plot.backgroundBrush().color().name() == "#123456"
+
+
+def test_a_laptop_at_twice_the_size_scrolls_the_place_and_keeps_bar_and_button(stage: Stage) -> None:
+    window = stage.program.window
+    # What 1920 by 1080 leaves at 200 %.
+    window.resize(960, 540)
+    settle(stage)
+    assert window.size().toTuple() == (960, 540)
+    seen = QRect(QPoint(0, 0), window.size())
+    for part in (window.ribbon.stop, window.next_bar.primary, *window.rail.findChildren(RailButton)):
+        assert seen.contains(QRect(part.mapTo(window, QPoint(0, 0)), part.size()))
+    assert all(view.height() >= LEAST_WORD for view in window.rail.findChildren(RailButton))
+    (area,) = (view for view in window.findChildren(QScrollArea) if view.widget() is window.stack)
+    assert area.horizontalScrollBar().maximum() == 0
+    assert area.verticalScrollBar().maximum() > 0
+    assert [*cut_texts(window), *overlaps(window)] == []
+    window.resize(LEAST_WIDTH, LEAST_HEIGHT)
+    settle(stage)
+    assert area.verticalScrollBar().maximum() == 0
