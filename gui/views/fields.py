@@ -41,7 +41,9 @@ class FieldView(QWidget):
         self.choice: QComboBox | None = None
         self.long: QPlainTextEdit | None = None
         self.input = self._made(kind, choices)
-        self.input.setAccessibleName(say(name))
+        for view in (self.input, self.line):
+            if view is not None:
+                view.setAccessibleName(say(name))
         self._name.setBuddy(self.input)
         entry = row(self.input, self._unit)
         entry.setStretch(0, 1)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit
 
 from acquisition.kinds import TestKind
 from analysis.records import Limit
@@ -135,3 +135,11 @@ def test_the_climate_zone_is_kept_with_the_job_and_logged(stage: Stage) -> None:
     assert limits.zone.currentData() == "5"
     assert limits.area.height() > 100  # the list of the place has room, not only its two drop-downs
     assert [(edit.field, edit.new) for edit in job.edits[-2:]] == [("place", "US"), ("zone", "5")]
+
+
+def test_a_screen_reader_hears_the_name_of_every_field_it_stops_at(stage: Stage) -> None:
+    stage.program.screen.go_to(Place.JOB)
+    stage.draw()
+    lines = stage.program.window.job.findChildren(QLineEdit)
+    assert len(lines) > 10
+    assert [line.text() for line in lines if not line.accessibleName()] == []
