@@ -8308,8 +8308,8 @@
         <translation>Als Messung sichern</translation>
     </message>
     <message>
-        <source>One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
-        <translation>Eine Zeile für jeden Punkt: Druck in Pa und Volumenstrom in {unit}, mit Tabulator oder Leerzeichen dazwischen. Gebäude, Luft, Verfahren und Bauphase sind die des Auftrags. Die Messung wird als eingegeben gekennzeichnet.</translation>
+        <source>One line for each point: pressure in Pa and flow in {unit}, with tab, semicolon or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
+        <translation>Eine Zeile für jeden Punkt: Druck in Pa und Volumenstrom in {unit}, mit Tabulator, Semikolon oder Leerzeichen dazwischen. Gebäude, Luft, Verfahren und Bauphase sind die des Auftrags. Die Messung wird als eingegeben gekennzeichnet.</translation>
     </message>
     <message>
         <source>Points, {way}</source>

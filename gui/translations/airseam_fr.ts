@@ -8308,8 +8308,8 @@
         <translation>Conserver comme essai</translation>
     </message>
     <message>
-        <source>One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
-        <translation>Une ligne par point&#xa0;: pression en Pa et débit en {unit}, séparés par une tabulation ou des espaces. Bâtiment, air, méthode et étape sont ceux du Dossier. L’essai est marqué comme saisi.</translation>
+        <source>One line for each point: pressure in Pa and flow in {unit}, with tab, semicolon or blanks between. Building, air, method and stage are those of the Job place. The test is marked as typed.</source>
+        <translation>Une ligne par point&#xa0;: pression en Pa et débit en {unit}, séparés par une tabulation, un point-virgule ou des espaces. Bâtiment, air, méthode et étape sont ceux du Dossier. L’essai est marqué comme saisi.</translation>
     </message>
     <message>
         <source>Points, {way}</source>

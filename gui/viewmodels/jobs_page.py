@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from acquisition.office.catalogue import JobLine
 from acquisition.told.jobs import jobs_table
+from gui.viewmodels.retold import retold, retold_part
 from gui.words import say
 
 
@@ -25,14 +26,15 @@ def jobs_picture(
     folder: str, found: tuple[JobLine, ...], known: int, words: str, progress: str, mark: str
 ) -> JobsPicture:
     """Return the page; `known` is how many lines there are in all, `progress` says what is being read."""
-    table = jobs_table(found, mark)
+    told = tuple(replace(line, verdict=retold_part(line.verdict)) for line in found)
+    table = jobs_table(told, mark)
     return JobsPicture(
         folder=folder,
         status=progress or _status(found, known, words),
         heads=table.heads,
         rows=tuple(row.cells for row in table.rows),
         paths=tuple(line.file for line in found),
-        tips=tuple(f"{line.file}\n{line.trouble}".strip() for line in found),
+        tips=tuple(f"{line.file}\n{retold(line.trouble)}".strip() for line in found),
     )
 
 

@@ -60,7 +60,7 @@ class TypedPage(QWidget):
         set_text(
             self.unit,
             say(
-                "One line for each point: pressure in Pa and flow in {unit}, with a tab or blanks between. "
+                "One line for each point: pressure in Pa and flow in {unit}, with tab, semicolon or blanks between. "
                 "Building, air, method and stage are those of the Job place. The test is marked as typed.",
                 unit=picture.unit,
             ),

@@ -13,6 +13,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication
 
 import acquisition
+from acquisition.office.catalogue import JobLine
 from acquisition.told.limits import limit_source
 from acquisition.told.texts import sentence as as_sentence
 from analysis.errors import InvalidInput
@@ -24,6 +25,7 @@ from drivers.portfaults import refusal
 from drivers.profile import read_profile
 from gui.languages import put_on
 from gui.viewmodels.errors import error_words, sentence
+from gui.viewmodels.jobs_page import jobs_picture
 from gui.viewmodels.retold import retold, retold_part
 from gui.words import Language
 
@@ -259,3 +261,9 @@ def test_what_a_person_typed_is_left_alone(qapp: QApplication) -> None:
     for typed in ("not dry yet", "Kitchen and bath", "from door to attic", "at most a hand wide", "Attic: area"):
         assert retold(typed) == typed
     assert retold("1.2 to 1.4") == "1.2 à 1.4"
+
+
+def test_the_table_of_jobs_tells_verdicts_and_leaves_names(qapp: QApplication) -> None:
+    put_on(qapp, Language.GERMAN)
+    (row,) = jobs_picture("", (JobLine("a.airseam", name="meets", verdict="meets"),), 1, "", "", ",").rows
+    assert (row[0], row[8]) == ("meets", "eingehalten")
