@@ -17,7 +17,7 @@ from gui.report_pages import write_new
 from gui.settings import SettingsFile
 from gui.support import anonymous, bundle, bundle_parts, job_bytes
 from gui.viewmodels.errors import error_words
-from gui.viewmodels.keys import CAUTIONS, KEYS
+from gui.viewmodels.keys import CAUTIONS, KEYS, key_words
 from gui.views.trouble_dialog import TroubleDialog
 from gui.window import Window
 from gui.words import mark, say, spoken
@@ -115,5 +115,5 @@ class SupportIntents(QObject):
 
 
 def _key_sheet() -> bytes:
-    groups = [(say(head), [(say(key), say(words)) for key, words in keys]) for head, keys in KEYS]
+    groups = [(say(head), [(key_words(key), say(words)) for key, words in keys]) for head, keys in KEYS]
     return key_sheet_pdf(say("Keys of Airseam"), groups, [say(words) for words in CAUTIONS], spoken().value)

@@ -1708,6 +1708,14 @@
         <translation>Hält das Gebläse nicht an, ziehen Sie den Stecker.</translation>
     </message>
     <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
         <source>Part of the building</source>
         <translation>Bauteil</translation>
     </message>

@@ -1708,6 +1708,14 @@
         <translation>Si le ventilateur ne s’arrête pas, débranchez-le.</translation>
     </message>
     <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Maj</translation>
+    </message>
+    <message>
         <source>Part of the building</source>
         <translation>Partie du bâtiment</translation>
     </message>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from gui.words import mark
+from gui.words import mark, say
 
 KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
@@ -79,3 +79,13 @@ CAUTIONS = (
     mark("Local codes and licensed practice decide who may test and how; this program does not replace them."),
     mark("If the fan does not stop, pull its plug."),
 )
+
+MODIFIERS = (mark("Ctrl"), mark("Shift"))
+
+
+def key_words(key: str) -> str:
+    """Return a key as keyboards of the language on the screen name it, as the menus do."""
+    words = say(key)
+    for name in MODIFIERS:
+        words = words.replace(name, say(name))
+    return words

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from gui.theme import GAP_8, GAP_12, GAP_16, GAP_24
-from gui.viewmodels.keys import CAUTIONS, KEYS
+from gui.viewmodels.keys import CAUTIONS, KEYS, key_words
 from gui.views.parts import Panel, button, column, label, row, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
@@ -32,7 +32,7 @@ class KeysPage(QWidget):
             for key, words in keys:
                 text = wrapped("quiet")
                 text.setText(say(words))
-                grid.addWidget(label(say(key)), line, 0)
+                grid.addWidget(label(key_words(key)), line, 0)
                 grid.addWidget(text, line, 1)
                 line += 1
             grid.setRowMinimumHeight(line, GAP_8)

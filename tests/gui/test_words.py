@@ -27,6 +27,7 @@ from analysis.units import Display, System
 from drivers.instrument import LinkState
 from gui.languages import FOLDER, decimal_mark, put_on
 from gui.settings import Settings, SettingsFile, display_of
+from gui.viewmodels.keys import key_words
 from gui.viewmodels.leak_sheet import FIELDS as LEAK_FIELDS
 from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_sheet import profile_choices
@@ -120,6 +121,7 @@ def test_words_of_the_data_files_are_among_the_messages() -> None:
 def test_a_message_is_said_in_the_language_that_was_put_on(qapp: QApplication) -> None:
     put_on(qapp, Language.GERMAN)
     assert spoken() is Language.GERMAN
+    assert key_words("H, Ctrl+Shift+Z") == "H, Strg+Umschalt+Z"
     assert say("Undo: {undo} (Ctrl+Z)", undo="Volumen") == "Zurücknehmen: Volumen (Strg+Z)"
     assert say("A name that somebody typed") == "A name that somebody typed"
     assert within("Hüllfläche") == "Hüllfläche"
