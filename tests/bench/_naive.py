@@ -46,7 +46,7 @@ class OneLoop(PressureController):
 
 def steering(*, naive: bool) -> AbstractContextManager[object]:
     """Have tests that begin inside steered by the one loop, or as they are."""
-    return patch("acquisition.engine.PressureController", OneLoop) if naive else nullcontext()
+    return patch("acquisition.bench.PressureController", OneLoop) if naive else nullcontext()
 
 
 @contextmanager
