@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from acquisition import bench
+from unittest.mock import MagicMock
+
+from acquisition.bench import new_bench
 from acquisition.watchdog import Watchdog
 from tests.bench._naive import OneLoop, blind, steering
 
 
 def test_the_naive_way_takes_the_place_of_controller_and_watchdog() -> None:
-    usual, look = bench.PressureController, Watchdog.look
+    rig, progress, look = MagicMock(), MagicMock(), Watchdog.look
+    rig.spec.further = ()
+    progress.plan.building.volume_m3 = 300.0
     with steering(naive=True), blind():
-        assert bench.PressureController is OneLoop
+        assert isinstance(new_bench(rig, MagicMock(), progress, 0.0).controller, OneLoop)
         assert Watchdog.look is not look
-    assert bench.PressureController is usual
+    assert not isinstance(new_bench(rig, MagicMock(), progress, 0.0).controller, OneLoop)
