@@ -6,6 +6,7 @@ import io
 import json
 import logging
 import platform
+import re
 import tempfile
 import zipfile
 from collections.abc import Mapping
@@ -23,6 +24,9 @@ LOG = "airseam.log"
 LOG_BYTES, LOG_FILES = 2**20, 5
 STAMP = (1980, 1, 1, 0, 0, 0)
 """Of every file in the bundle: the oldest that the format knows, so that the same content gives the same bytes."""
+ERROR = re.compile(r"(\w+\.)*[A-Z]\w*: ")
+"""How the last line of an error begins: with its kind."""
+QUOTED = re.compile(r"'(?!\(a job\)')[^']*'|\"[^\"]*\"")
 
 
 def keep_log(folder: Path) -> Path | None:
@@ -75,10 +79,10 @@ def bundle(parts: Mapping[str, bytes]) -> bytes:
 
 
 def anonymous(text: str) -> str:
-    """Return a text without the name of the person whose folder it is, and without names of job files."""
+    """Return a text without the folder's owner, without names of job files, and without the values of errors."""
     home = str(Path.home())
     cleaned = text.replace(home, "~") if len(home) > 1 else text
-    words = [_without_job(line) for line in cleaned.splitlines()]
+    words = [_without_values(_without_job(line)) for line in cleaned.splitlines()]
     return "\n".join(words) + ("\n" if text.endswith("\n") else "")
 
 
@@ -89,6 +93,11 @@ def _without_job(line: str) -> str:
         return line
     start = max(line.rfind(mark, 0, end) for mark in ("'", '"', " /", " ~", "(")) + 1
     return f"{line[:start]}(a job){_without_job(line[end + len('.airseam') :])}"
+
+
+def _without_values(line: str) -> str:
+    """Cut what is quoted out of the last line of an error: a person may have typed it."""
+    return QUOTED.sub("'…'", line) if ERROR.match(line) else line
 
 
 def _json(table: Mapping[str, object]) -> bytes:

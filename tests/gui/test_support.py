@@ -46,6 +46,12 @@ def test_a_bundle_says_nothing_about_people(tmp_path: Path, monkeypatch: pytest.
         ("opened /x/a b.airseam twice /y/c.airseam", "opened /(a job) twice /(a job)"),
         ("(q.airseam) and more", "((a job)) and more"),
         ("nothing here", "nothing here"),
+        ("KeyError: 'A Client'", "KeyError: '…'"),
+        (
+            'analysis.errors.InvalidInput: name is "Mill Lane": too long',
+            "analysis.errors.InvalidInput: name is '…': too long",
+        ),
+        ("    what = table['client']", "    what = table['client']"),
     ],
 )
 def test_names_of_jobs_are_cut_out(line: str, left: str) -> None:
