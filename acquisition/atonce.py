@@ -88,6 +88,8 @@ def fit(bench: Bench, fan: int, name: str, now_ns: int) -> None:
 def _begin(bench: Bench, step: BeginRun, now_ns: int) -> None:
     bench.direction, bench.zero_pa, bench.targets_pa = step.direction, None, ()
     bench.target_pa = None
+    bench.asked.clear()
+    bench.declined.clear()
     bench.line.clear()
     fitted = bench.rig.spec
     bench.vigil = Vigil(ranges=fitted.ranges, fitted=fitted.fitted)

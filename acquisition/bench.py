@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass, field
 
 from acquisition.control import STANDARD_PRESSURE_PA, Plant, PressureController
@@ -48,6 +49,14 @@ class Bench:
     vigil: Vigil = field(default_factory=Vigil)
     spoilt: bool = False
     """Whether something was noticed that spoils the point being averaged."""
+    declined: set[str] = field(default_factory=set)
+    """Findings of which somebody said that nothing was wrong: they are not asked about again."""
+    asked: Counter[str] = field(default_factory=Counter)
+    """How often somebody was asked about a finding in this direction."""
+    doubted: str = ""
+    """The flow range that the readings hold to be fitted, while somebody is asked about it."""
+    unwatched: bool = False
+    """Whether the test stood still since the vigil last looked: that it saw nothing meanwhile is no gap."""
 
     again_pa: list[float] = field(default_factory=list)
     """Targets (magnitudes) that somebody wants once more, until the procedure listens."""

@@ -32,7 +32,15 @@ from acquisition.plan import TestPlan
 from acquisition.procedures import again_from, procedure_of, rest_of
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
-from acquisition.repair import ANEW, LASTING, ask_to_fit, looking_again, settle_lasting, take_again
+from acquisition.repair import (
+    ANEW,
+    LASTING,
+    ask_to_fit,
+    heed,
+    looking_again,
+    settle_lasting,
+    take_again,
+)
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.standing import Standing
@@ -252,6 +260,8 @@ class Engine:
             self._advance(self._bench, now_ns)
         elif self._state is EngineState.PAUSED:
             self._look_for_links(now_ns)
+        if self._bench is not None and self._state is not EngineState.RUNNING:
+            self._bench.unwatched = True
         self._fan.command(self._bench, now_ns, running=self._state is EngineState.RUNNING)
 
     def _look_at_computer(self, now_ns: int) -> None:
@@ -271,6 +281,7 @@ class Engine:
     def _notice(self, bench: Bench, now_ns: int) -> None:
         asked = notice(bench, self._rig, self._executor, now_ns, asks=not self._auto_answer)
         if asked is not None:
+            self._fitting = (0, bench.doubted) if bench.doubted else None
             self._stop_and_ask(asked, now_ns)
 
     def _advance(self, bench: Bench, now_ns: int) -> None:
@@ -282,6 +293,7 @@ class Engine:
             if done is None:
                 return
             if isinstance(done, Retake):
+                bench.progress.mark("again", "The point is begun again.", now_ns)
                 self._repeat(now_ns)
             else:
                 self._next(done, now_ns)
@@ -302,6 +314,9 @@ class Engine:
             self._state = EngineState.ASKING
             if self._auto_answer:
                 self._do_answer(step.id, step.choices[0], now_ns)
+            elif self._bench is not None:
+                # While a person thinks the fan rests; afterwards it comes up from rest.
+                self._bench.controller.rest()
 
     def _executor_of(self, step: Step) -> Executor | None:
         if self._rig.has_fan:
@@ -335,6 +350,7 @@ class Engine:
         self._ask = None
         self._bench.progress.answer(ask, choice, now_ns)
         self._state = EngineState.RUNNING
+        heed(self._bench, ask, choice, now_ns)
         if ask.id == LASTING:
             self._settle_lasting(self._bench, choice, now_ns)
         elif self._fitting is not None and choice == ask.choices[0]:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Generator, Iterable
 from dataclasses import dataclass
 
-from acquisition.plan import TestPlan
+from acquisition.plan import FEWEST_POINTS, TestPlan
 from acquisition.planning.outlook import Outlook, foresee
 from acquisition.planning.rounds import between_pays, rounds
+from acquisition.planning.spacing import lowest_target_pa
 from acquisition.points import Course, listen, points
 from acquisition.steps import (
     Approach,
@@ -28,13 +28,6 @@ from acquisition.steps import (
     WindowKind,
 )
 from analysis.records import Direction, FlowRange, ZeroFlow
-
-LOWEST_PA = 10.0
-ZERO_MULTIPLE = 5.0
-"""ISO 9972: the lowest pressure is at least 10 Pa and five times the zero-flow pressure (from memory)."""
-MARGIN = 1.1
-"""The zero-flow pressure after the points may be a little larger than the one before."""
-FEWEST_POINTS = 5
 
 TEST_TODAY, NOT_TODAY = "Go on today", "End the test here"
 COVER_BETWEEN, NOT_BETWEEN = "Cover it each time", "Leave these records out"
@@ -218,8 +211,7 @@ def turn(direction: Direction, *, turns: bool) -> Ask:
 
 def usable_targets(targets_pa: tuple[float, ...], before: ZeroFlow) -> tuple[float, ...]:
     """Return the targets that the zero-flow pressure allows, the lowest raised to five times it where needed."""
-    means = [before.mean_pa, before.positive_mean_pa or 0.0, before.negative_mean_pa or 0.0]
-    floor = max(LOWEST_PA, math.ceil(MARGIN * ZERO_MULTIPLE * max(abs(mean) for mean in means) * 2) / 2)
+    floor = lowest_target_pa(before)
     top = max(targets_pa)
     kept = [target for target in targets_pa if target >= floor]
     if len(kept) == len(targets_pa):

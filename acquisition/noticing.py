@@ -5,10 +5,14 @@ from __future__ import annotations
 from acquisition.bench import Bench
 from acquisition.execution import Executor
 from acquisition.openrig import OpenRig
-from acquisition.repair import LASTING, ask_lasting
+from acquisition.repair import question_of
 from acquisition.sight import sight_of
 from acquisition.steps import Ask
 from acquisition.typedgauge import ASKED_FOR
+from acquisition.vigil.findings import TIME_GAP
+
+FASTEST_NUDGED = 0.97
+"""A fan near its highest speed cannot swing: its pressure would seem deaf."""
 
 
 def notice(bench: Bench, rig: OpenRig, executor: Executor | None, now_ns: int, *, asks: bool) -> Ask | None:
@@ -18,11 +22,16 @@ def notice(bench: Bench, rig: OpenRig, executor: Executor | None, now_ns: int, *
     if rig.spec.by_hand & ASKED_FOR or rig.script is not None:
         # A value now and then shows nothing of what happens in between; a record says itself what was noticed.
         return None
-    for found in bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns)):
+    seen = bench.vigil.look(sight_of(bench, executor.activity, executor.elapsed_s(now_ns), now_ns))
+    stood, bench.unwatched = bench.unwatched, False
+    question: Ask | None = None
+    for found in seen:
+        if stood and found is TIME_GAP:
+            continue
         bench.progress.flag(found.id, found.severity, found.sentence)
         bench.spoilt = bench.spoilt or found.spoils
-        if found.id == LASTING and asks and len(bench.line) and not bench.progress.plan.hold:
-            return ask_lasting(found.sentence)
-    if bench.vigil.hose.suspected:
+        if asks and question is None:
+            question = question_of(bench, rig.spec, found.id, found.sentence)
+    if bench.vigil.hose.suspected and bench.controller.held_speed < FASTEST_NUDGED:
         bench.controller.nudge()
-    return None
+    return question

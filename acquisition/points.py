@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import GOOD_ENOUGH_SHARE, Outlook, held_against
 from acquisition.planning.reach import Proposal, better_range, range_doubt
+from acquisition.planning.spacing import halfway, lowest_target_pa, respaced
+from acquisition.progress import TAKEN_AGAIN
 from acquisition.steps import (
     Approach,
     Ask,
@@ -32,6 +34,9 @@ from analysis.records import Direction, FlowRange, Point, ZeroFlow
 
 FROM_REST_S = 45.0
 """For the way up after a stop; from point to point the usual time will do."""
+MOST_TRIES = 2
+"""So often somebody who shut something has a target out of reach tried once more."""
+SHUT_NOW = "It is shut now: try once more"
 REACHED_SHARE, BELOW_REACH_SHARE = 0.95, 0.97
 FIT_RANGE = "fit-range"
 
@@ -65,6 +70,8 @@ class Course:
     taken: list[Taken] = field(default_factory=list)
     declined: set[str] = field(default_factory=set)
     """Ranges that somebody did not want to fit."""
+    tries: int = 0
+    """How often a target out of reach was tried once more."""
 
     def left_of(self, targets_pa: Iterable[float]) -> list[float]:
         """Return the targets that are still to be taken, those beyond the reach of the fan left out."""
@@ -80,6 +87,14 @@ class Course:
     def signed(self, targets_pa: Iterable[float]) -> tuple[float, ...]:
         """Return targets with the sign of the direction."""
         return tuple(self.direction.sign * target for target in targets_pa)
+
+    def gap(self, point: Taken) -> float | None:
+        """Return the target between a point and the next higher one, where they were not meant to be so far apart."""
+        above = [item for item in self.taken if item.reached_pa > point.reached_pa]
+        upper = min(above, key=lambda item: item.reached_pa, default=None)
+        if upper is None or halfway(self.plan.method, upper.target_pa, point.target_pa) is not None:
+            return None
+        return halfway(self.plan.method, upper.reached_pa, point.reached_pa)
 
     def proposal(self, targets_pa: list[float]) -> Proposal | None:
         """Return the range that should be fitted before the next of the targets, None where all is well."""
@@ -105,6 +120,7 @@ def points(course: Course, targets_pa: list[float], turns_at: Iterable[float] = 
     """
     remaining, records_before = list(targets_pa), set(turns_at)
     first = standing = True
+    rested = False
     while True:
         wanted = yield from listen(course)
         if wanted:
@@ -113,7 +129,8 @@ def points(course: Course, targets_pa: list[float], turns_at: Iterable[float] = 
         if not remaining:
             return
         target = remaining[0]
-        settle = Settle()
+        settle = Settle(FROM_REST_S) if rested else Settle()
+        rested = False
         if target in records_before and not standing:
             records_before.discard(target)
             yield from _zero_between(course)
@@ -124,19 +141,53 @@ def points(course: Course, targets_pa: list[float], turns_at: Iterable[float] = 
         remaining.pop(0)
         standing = False
         point = yield from _point(course, target, settle)
+        if point.out_of_reach:
+            rested = True
+            if (yield from _try_again(course, point)):
+                remaining.insert(0, target)
+                continue
         course.taken.append(point)
         if course.fitted is not None and course.proposal([target]) is not None:
             yield StrikeLast(f"outside flow range {course.fitted.name}")
             remaining.insert(0, target)
             continue
-        if point.out_of_reach:
-            remaining = within_reach(remaining, [point])
-            yield Mark("reach", f"The fan reaches {point.reached_pa:.0f} Pa; higher targets were left out.")
-            yield SetTargets(course.signed(remaining))
+        remaining = yield from _those_to_come(course, point, remaining)
         if first:
             first = False
             for kind, text in _first_point(course, point, remaining):
                 yield Mark(kind, text)
+
+
+def _those_to_come(course: Course, point: Taken, targets_pa: list[float]) -> Generator[Step, StepResult, list[float]]:
+    """Return the targets to come as a point leaves them: not beyond the reach, no gap too wide."""
+    if point.out_of_reach:
+        targets_pa = respaced(within_reach(targets_pa, [point]), point.reached_pa, lowest_target_pa(course.before))
+        yield Mark("reach", f"The fan reaches {point.reached_pa:.0f} Pa; higher targets were left out.", notable=True)
+        yield SetTargets(course.signed(targets_pa))
+    between = course.gap(point)
+    if between is not None:
+        targets_pa = [between, *targets_pa]
+        yield Mark("spacing", f"One point more, at {between:g} Pa: two stand further apart than the method allows.")
+        yield SetTargets(course.signed(targets_pa))
+    return targets_pa
+
+
+def _try_again(course: Course, point: Taken) -> Generator[Step, StepResult, bool]:
+    """Ask what a target out of reach means; return whether something was open and the point is taken once more."""
+    if any(item.out_of_reach for item in course.taken) or course.tries >= MOST_TRIES:
+        return False
+    yield Checkpoint()
+    text = (
+        f"The pressure comes to {point.reached_pa:.0f} Pa; {point.target_pa:.0f} Pa was wanted. "
+        "Is a door, window or damper open, or something before the fan? If not, the points go up to what it reaches, "
+        "and the flow at 50 Pa is extrapolated."
+    )
+    answer = yield Ask("reach", text, (f"Take the points up to {point.reached_pa:.0f} Pa", SHUT_NOW))
+    if answer != SHUT_NOW:
+        return False
+    course.tries += 1
+    yield StrikeLast(TAKEN_AGAIN)
+    return True
 
 
 def listen(course: Course) -> Generator[Step, StepResult, tuple[float, ...]]:

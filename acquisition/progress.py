@@ -34,6 +34,8 @@ from drivers.reading import Reading
 
 TAKEN_AGAIN = "taken again"
 """Reason for which a point is struck that somebody wants once more: until then it counts as not taken."""
+NO_FLOW = "no flow through the fan"
+"""Reason for which the program strikes a point that cannot lie on a line."""
 ZERO_LIMIT_PA = 5.0
 """Zero-flow pressure up to which ISO 9972 calls a test valid (from memory)."""
 ZERO_DRIFT_PA = 1.0
@@ -235,6 +237,11 @@ class TestProgress:
         point = run.points.get(run.windows[-1].id)
         if point is not None:
             self._look_at_range(run, start_ns, end_ns)
+            if point.flow_m3_h <= 0.0:
+                # No line goes through it, and with it there would be no result at all.
+                text = "A point without flow through the fan is left out: look at the hose of the flow element."
+                self.flag("no-flow", Severity.ATTENTION, text)
+                self.strike(run.windows[-1].id, NO_FLOW)
         return point
 
     def strike(self, window: int, reason: str) -> None:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from acquisition.bench import Bench
+from acquisition.multipoint import ALL_THE_SAME
 from acquisition.points import FIT_RANGE
+from acquisition.progress import TAKEN_AGAIN
 from acquisition.regimes import AFTER_STEP, BEFORE_STEP
 from acquisition.rig import RigSpec
 from acquisition.sleep import lasting_words
@@ -15,6 +17,12 @@ from drivers.clock import seconds
 LASTING = "lasting-step"
 STAYS, PUT_BACK = "It stays so: strike the points before", "It is put back: strike the points after"
 KEEP_ALL, ANEW = "Keep all points", "Begin this direction again"
+PUT_RIGHT, IS_RIGHT = "It is put right: go on", "Nothing was wrong: go on"
+DOUBTFUL = "range-doubtful"
+MOST_QUESTIONS = 2
+"""So often one thing is asked about in a direction; after that it is only said."""
+BY_A_PERSON = frozenset({"flow-hose-off", "flow-hose-reversed", "hoses-swapped", "fan-stopped"})
+"""Findings that no point can be taken with before somebody has put things right."""
 LONG_GAP_S = 300.0
 """After so long weather and temperatures may have moved the zero-flow pressure (our choice)."""
 NOTICED_AFTER_S = 10.0
@@ -58,10 +66,56 @@ def ask_to_fit(spec: RigSpec, fan: int, name: str) -> Ask:
     return Ask(FIT_RANGE, text, (f"Range {name} is fitted", f"Range {old} stays fitted"))
 
 
-def ask_lasting(sentence: str) -> Ask:
+def question_of(bench: Bench, spec: RigSpec, found: str, sentence: str) -> Ask | None:
+    """Return what is asked at once of a person about something that was noticed, None where it is only said."""
+    if found in bench.declined or bench.asked[found] >= MOST_QUESTIONS:
+        return None
+    question: Ask | None = None
+    if found == LASTING and len(bench.line) and not bench.progress.plan.hold:
+        question = ask_lasting(sentence, again=bench.asked[found] > 0)
+    elif found == DOUBTFUL and not spec.further:
+        bench.doubted = range_doubted(sentence, spec)
+        question = Ask(FIT_RANGE, f"{sentence} The fan was stopped.", ask_to_fit(spec, 0, bench.doubted).choices)
+    elif found in BY_A_PERSON:
+        question = ask_to_mend(found, sentence)
+    bench.asked[found] += question is not None
+    return question
+
+
+def ask_lasting(sentence: str, *, again: bool = False) -> Ask:
     """Return what is asked when the house stays leakier or tighter than it was; the fan rests meanwhile."""
+    if again:
+        text = (
+            f"{sentence} The fan was stopped. It changed before: a flap or damper that opens with the pressure does "
+            "so, and then all points belong to the house."
+        )
+        return Ask(LASTING, text, (KEEP_ALL, STAYS, PUT_BACK, ANEW))
     text = f"{sentence} The fan was stopped: go and look. What became of it?"
     return Ask(LASTING, text, (STAYS, PUT_BACK, KEEP_ALL, ANEW))
+
+
+def ask_to_mend(found_id: str, sentence: str) -> Ask:
+    """Return what is asked when nothing can be measured before somebody has been there; the fan rests meanwhile."""
+    text = f"{sentence} The fan was stopped: put it right; the point is then begun again."
+    return Ask(found_id, text, (PUT_RIGHT, IS_RIGHT))
+
+
+def range_doubted(sentence: str, spec: RigSpec) -> str:
+    """Return the flow range that a finding holds to be fitted, empty where it names none."""
+    return next((item.name for item in spec.ranges if f" flow range {item.name} " in sentence), "")
+
+
+def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> None:
+    """Remember what an answer says of a finding: nobody is asked about what was right, or is left as it is."""
+    if choice == IS_RIGHT:
+        bench.declined.add(ask.id)
+    elif choice == ALL_THE_SAME:
+        bench.declined |= BY_A_PERSON
+    elif bench.doubted and choice == ask.choices[0]:
+        repeat_late(bench, TAKEN_AGAIN, now_ns)
+    elif bench.doubted:
+        bench.declined.add(DOUBTFUL)
+    bench.doubted = ""
 
 
 def settle_lasting(bench: Bench, choice: str, now_ns: int) -> None:
@@ -74,13 +128,17 @@ def settle_lasting(bench: Bench, choice: str, now_ns: int) -> None:
                 bench.again_pa.append(abs(target_pa))
         bench.line.clear()
     elif choice == PUT_BACK:
-        late_ns = now_ns - seconds(NOTICED_AFTER_S)
-        for window in progress.points_since(late_ns):
-            target_pa = progress.strike_to_repeat(window, AFTER_STEP)
-            if target_pa is not None:
-                bench.again_pa.append(abs(target_pa))
+        repeat_late(bench, AFTER_STEP, now_ns)
         bench.vigil.recall(bench.line)
     progress.mark(LASTING, f"Answered: {choice}.", now_ns)
+
+
+def repeat_late(bench: Bench, reason: str, now_ns: int) -> None:
+    """Have the points that may hold some of what was only just noticed taken once more."""
+    for window in bench.progress.points_since(now_ns - seconds(NOTICED_AFTER_S)):
+        target_pa = bench.progress.strike_to_repeat(window, reason)
+        if target_pa is not None:
+            bench.again_pa.append(abs(target_pa))
 
 
 def take_again(bench: Bench, window: int, now_ns: int) -> None:

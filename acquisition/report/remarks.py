@@ -97,8 +97,12 @@ def _run_deviations(run: RunContent, of_run: str, display: Display, language: La
 def _noticed(content: ReportContent) -> list[str]:
     """Return what the program noticed during the test, each thing once."""
     language, say = content.language, content.language.say
-    sentences = list(dict.fromkeys(printable(language.said(flag.sentence)) for flag in content.flags))
-    shown = [say("Noticed: {sentence}", sentence=sentence) for sentence in sentences[:_MOST_NOTICED]]
+    # Each kind has its line; what of a kind was said with other figures comes after, as far as there is room.
+    first = {flag.id: flag for flag in reversed(content.flags)}
+    ordered = sorted(content.flags, key=lambda flag: first[flag.id] is not flag)
+    sentences = list(dict.fromkeys(printable(language.said(flag.sentence)) for flag in ordered))
+    kinds = min(len(first), len(sentences))
+    shown = [say("Noticed: {sentence}", sentence=sentence) for sentence in sentences[: max(kinds, _MOST_NOTICED)]]
     more = len(sentences) - len(shown)
     return [*shown, say("Noticed: {count} further things, all in the job file.", count=more)] if more > 0 else shown
 

@@ -2232,6 +2232,14 @@
         <translation>Etwas löste sich oder ging zu</translation>
     </message>
     <message>
+        <source>Nothing can be measured so</source>
+        <translation>So lässt sich nichts messen</translation>
+    </message>
+    <message>
+        <source>The fan reaches less</source>
+        <translation>Das Gebläse erreicht weniger</translation>
+    </message>
+    <message>
         <source>A question</source>
         <translation>Eine Frage</translation>
     </message>
@@ -8726,6 +8734,50 @@
     <message>
         <source>{sentence} The fan was stopped: go and look. What became of it?</source>
         <translation>{sentence} Das Gebläse wurde angehalten: Sehen Sie nach. Was wurde daraus?</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped. It changed before: a flap or damper that opens with the pressure does so, and then all points belong to the house.</source>
+        <translation>{sentence} Das Gebläse wurde angehalten. Es änderte sich schon einmal: So verhält sich eine Klappe, die sich mit dem Druck öffnet, und dann gehören alle Messpunkte zum Haus.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped: put it right; the point is then begun again.</source>
+        <translation>{sentence} Das Gebläse wurde angehalten: Bringen Sie es in Ordnung; der Punkt beginnt dann neu.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped.</source>
+        <translation>{sentence} Das Gebläse wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>It is put right: go on</source>
+        <translation>Es ist in Ordnung gebracht: weiter</translation>
+    </message>
+    <message>
+        <source>Nothing was wrong: go on</source>
+        <translation>Alles war in Ordnung: weiter</translation>
+    </message>
+    <message>
+        <source>A point without flow through the fan is left out: look at the hose of the flow element.</source>
+        <translation>Ein Messpunkt ohne Volumenstrom durch das Gebläse wird ausgelassen: Sehen Sie nach dem Schlauch der Messblende.</translation>
+    </message>
+    <message>
+        <source>no flow through the fan</source>
+        <translation>kein Volumenstrom durch das Gebläse</translation>
+    </message>
+    <message>
+        <source>One point more, at {pressure} Pa: two stand further apart than the method allows.</source>
+        <translation>Ein Messpunkt mehr, bei {pressure} Pa: Zwei liegen weiter auseinander, als das Verfahren erlaubt.</translation>
+    </message>
+    <message>
+        <source>The pressure comes to {reached} Pa; {goal} Pa was wanted. Is a door, window or damper open, or something before the fan? If not, the points go up to what it reaches, and the flow at 50 Pa is extrapolated.</source>
+        <translation>Der Druck kommt auf {reached} Pa; gewünscht waren {goal} Pa. Ist eine Tür, ein Fenster oder eine Klappe offen, oder liegt etwas vor dem Gebläse? Wenn nicht, gehen die Messpunkte bis zu dem, was es erreicht, und der Volumenstrom bei 50 Pa wird extrapoliert.</translation>
+    </message>
+    <message>
+        <source>Take the points up to {pressure} Pa</source>
+        <translation>Messpunkte bis {pressure} Pa nehmen</translation>
+    </message>
+    <message>
+        <source>It is shut now: try once more</source>
+        <translation>Jetzt ist es zu: noch einmal versuchen</translation>
     </message>
     <message>
         <source>Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?</source>

@@ -2232,6 +2232,14 @@
         <translation>Quelque chose s’est défait ou fermé</translation>
     </message>
     <message>
+        <source>Nothing can be measured so</source>
+        <translation>Rien ne peut être mesuré ainsi</translation>
+    </message>
+    <message>
+        <source>The fan reaches less</source>
+        <translation>Le ventilateur atteint moins</translation>
+    </message>
+    <message>
         <source>A question</source>
         <translation>Une question</translation>
     </message>
@@ -8726,6 +8734,50 @@
     <message>
         <source>{sentence} The fan was stopped: go and look. What became of it?</source>
         <translation>{sentence} Le ventilateur a été arrêté&#xa0;: allez voir. Qu’en est-il advenu&#x202f;?</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped. It changed before: a flap or damper that opens with the pressure does so, and then all points belong to the house.</source>
+        <translation>{sentence} Le ventilateur a été arrêté. Cela avait déjà changé : un clapet qui s’ouvre avec la pression fait cela, et tous les points appartiennent alors à la maison.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped: put it right; the point is then begun again.</source>
+        <translation>{sentence} Le ventilateur a été arrêté : remettez en ordre ; le point est alors recommencé.</translation>
+    </message>
+    <message>
+        <source>{sentence} The fan was stopped.</source>
+        <translation>{sentence} Le ventilateur a été arrêté.</translation>
+    </message>
+    <message>
+        <source>It is put right: go on</source>
+        <translation>C’est remis en ordre : continuer</translation>
+    </message>
+    <message>
+        <source>Nothing was wrong: go on</source>
+        <translation>Tout était en ordre : continuer</translation>
+    </message>
+    <message>
+        <source>A point without flow through the fan is left out: look at the hose of the flow element.</source>
+        <translation>Un point sans débit à travers le ventilateur est laissé de côté : regardez le tuyau de l’élément de débit.</translation>
+    </message>
+    <message>
+        <source>no flow through the fan</source>
+        <translation>aucun débit à travers le ventilateur</translation>
+    </message>
+    <message>
+        <source>One point more, at {pressure} Pa: two stand further apart than the method allows.</source>
+        <translation>Un point de plus, à {pressure} Pa : deux points sont plus éloignés que la méthode ne le permet.</translation>
+    </message>
+    <message>
+        <source>The pressure comes to {reached} Pa; {goal} Pa was wanted. Is a door, window or damper open, or something before the fan? If not, the points go up to what it reaches, and the flow at 50 Pa is extrapolated.</source>
+        <translation>La pression arrive à {reached} Pa ; {goal} Pa étaient voulus. Une porte, une fenêtre ou un registre est-il ouvert, ou quelque chose devant le ventilateur ? Sinon, les points vont jusqu’à ce qu’il atteint, et le débit à 50 Pa est extrapolé.</translation>
+    </message>
+    <message>
+        <source>Take the points up to {pressure} Pa</source>
+        <translation>Prendre les points jusqu’à {pressure} Pa</translation>
+    </message>
+    <message>
+        <source>It is shut now: try once more</source>
+        <translation>C’est fermé maintenant : réessayer</translation>
     </message>
     <message>
         <source>Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?</source>

@@ -151,4 +151,9 @@ def _title(ask_id: str) -> str:
         "which-range": say("Which flow range is fitted?"),
         "set-up-again": say("Look at the set-up again"),
         "lasting-step": say("Something came off or closed"),
+        "flow-hose-off": say("Nothing can be measured so"),
+        "flow-hose-reversed": say("Nothing can be measured so"),
+        "hoses-swapped": say("Nothing can be measured so"),
+        "fan-stopped": say("Nothing can be measured so"),
+        "reach": say("The fan reaches less"),
     }.get(ask_id, say("A question"))

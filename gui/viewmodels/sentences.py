@@ -87,6 +87,24 @@ SENTENCES = (
     mark("Cover the fan: the zero-flow pressure is read once more."),
     mark("The fan was stopped. Fit flow range {name}; the point is then begun again."),
     mark("{sentence} The fan was stopped: go and look. What became of it?"),
+    mark(
+        "{sentence} The fan was stopped. It changed before: a flap or damper that opens with the pressure does so, "
+        "and then all points belong to the house."
+    ),
+    mark("{sentence} The fan was stopped: put it right; the point is then begun again."),
+    mark("{sentence} The fan was stopped."),
+    mark("It is put right: go on"),
+    mark("Nothing was wrong: go on"),
+    mark("A point without flow through the fan is left out: look at the hose of the flow element."),
+    mark("no flow through the fan"),
+    mark("One point more, at {pressure} Pa: two stand further apart than the method allows."),
+    mark(
+        "The pressure comes to {reached} Pa; {goal} Pa was wanted. Is a door, window or damper "
+        "open, or something before the fan? If not, the points go up to what it reaches, and the flow at 50 Pa is "
+        "extrapolated."
+    ),
+    mark("Take the points up to {pressure} Pa"),
+    mark("It is shut now: try once more"),
     mark("Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?"),
     mark("Cover the fan: after such a gap the zero-flow pressure is read once more."),
     mark("The pressure passed {pressure} Pa. The fan was stopped."),

@@ -45,7 +45,7 @@ def same_digits(scene: Scene, shown: Snapshot) -> None:
     assert all(item.ok for item in scene.job.verify())
 
 
-@pytest.mark.parametrize("gap_s", [30.0, pytest.param(1260.0, marks=pytest.mark.walk)])
+@pytest.mark.parametrize("gap_s", [30.0, pytest.param(1200.0, marks=pytest.mark.walk)])
 def test_a_test_goes_on_at_the_point_that_was_cut_short(clock: VirtualClock, tmp_path: Path, gap_s: float) -> None:
     with a_scene(clock, tmp_path) as scene:
         scene.begin(scene.plan(both=True))
@@ -54,7 +54,10 @@ def test_a_test_goes_on_at_the_point_that_was_cut_short(clock: VirtualClock, tmp
         scene.pass_time(gap_s)
         go_on(scene)
         shown = scene.to_the_end()
-        assert taken(shown) == list(SHORT)
+        # Targets ten pascals apart leave no room: where wind moves a point off, one more stands in the gap.
+        between = [target for target in taken(shown) if target not in SHORT]
+        assert [target for target in taken(shown) if target in SHORT] == list(SHORT)
+        assert len(between) == sum(flag.id == "spacing" for flag in shown.flags) <= 1
         assert [run.direction for run in shown.runs] == [Direction.DEPRESSURIZE, Direction.PRESSURIZE]
         assert shown.result is not None
         assert shown.result.valid
