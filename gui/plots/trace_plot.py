@@ -8,10 +8,11 @@ import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 
-from gui.look import Look
+from gui.look import Look, tabular
 from gui.plots.canvas import PlotPanel
 from gui.plots.items import Item, Spans
-from gui.theme import Tone
+from gui.plots.mark_words import MarkWords
+from gui.theme import SMALL, Tone
 from gui.viewmodels.scales import Tick, linear_ticks, time_ticks
 from gui.viewmodels.trace import TracePicture
 from gui.words import say
@@ -41,6 +42,7 @@ class TracePlot(PlotPanel):
         super().__init__(say("Last 3 minutes"), look, LIMITS)
         self.picture: TracePicture | None = None
         self.box.addItem(self._spans, ignoreBounds=True)
+        self._marks = MarkWords(self.plot, self.box)
         self._targets = self.plot.plot(connect="finite")
         self._targets.setZValue(5)
         self.curve = self.plot.plot(connect="finite")
@@ -59,6 +61,7 @@ class TracePlot(PlotPanel):
             self.curve.setData([], [])
             self._targets.setData([], [])
             self._spans.show_spans(())
+            self._marks.show_marks((), self.look)
             self.foot.setText("")
             self._range_changed()
             return
@@ -66,6 +69,7 @@ class TracePlot(PlotPanel):
         self.curve.setData(picture.x_s, picture.y_pa)
         self._targets.setData(picture.target_x_s, picture.target_y_pa)
         self._spans.show_spans([(span.start_s, span.end_s) for span in picture.spans])
+        self._marks.show_marks(picture.marks, self.look)
         self.foot.setText(say("envelope pressure, Pa"))
         self.foot_right.setText(picture.note)
         if self.box.yInverted() is not picture.inverted:
@@ -79,6 +83,11 @@ class TracePlot(PlotPanel):
             return time_ticks(low, high, length_px, zero=say("now") if live else "0:00")
         return linear_ticks(low, high, length_px, 34, self._decimal_mark)
 
+    def on_range(self, x_low: float, x_high: float, y_low: float, y_high: float) -> None:
+        """Keep the words of the marks at the upper edge."""
+        if self.curve is not None:
+            self._marks.place()
+
     def recolour(self) -> None:
         """Take the colours of the theme."""
         super().recolour()
@@ -89,4 +98,5 @@ class TracePlot(PlotPanel):
         if self.curve is not None:
             self.curve.setPen(pg.mkPen(pressure, width=self.look.theme.line_width))
             quiet = self.look.ink(Tone.QUIET)
+            self._marks.recolour(self.look, tabular(self.font(), SMALL))
             self._targets.setPen(pg.mkPen(quiet, width=self.look.theme.line_width, style=Qt.PenStyle.DashLine))

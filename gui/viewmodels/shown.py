@@ -11,7 +11,7 @@ from acquisition.plan import TestPlan
 from acquisition.progress import recorded_run
 from acquisition.rig import RigSpec, Role
 from acquisition.series import RunData
-from acquisition.snapshot import EngineState, RunView, Snapshot, WindowView
+from acquisition.snapshot import EngineState, Flag, RunView, Snapshot, WindowView
 from analysis.errors import InvalidInput
 from analysis.methods import analyse
 from analysis.records import Test, TestResult
@@ -39,11 +39,17 @@ class Reading:
 
 @dataclass(frozen=True, slots=True)
 class RecordedRun:
-    """The readings of a run out of the job file, for the trace; `end_ns` is the end of its last window or reading."""
+    """The readings of a run out of the job file, for the trace; `end_ns` is the end of its last window or reading.
+
+    `flags` are those of the whole test; `started_ns` is the moment `started` on the clock of the readings.
+    """
 
     data: RunData
     windows: tuple[WindowView, ...]
     end_ns: int
+    started: datetime
+    started_ns: int
+    flags: tuple[Flag, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +112,7 @@ def recorded_test(loaded: LoadedTest) -> ShownTest:
         result=result,
         gap=gap,
         live=False,
-        recorded=tuple(_recorded(run) for run in loaded.runs),
+        recorded=tuple(_recorded(run, loaded.flags) for run in loaded.runs),
     )
 
 
@@ -136,10 +142,11 @@ def _run_view(run: LoadedRun, record: TestRecord) -> RunView:
     )
 
 
-def _recorded(run: LoadedRun) -> RecordedRun:
+def _recorded(run: LoadedRun, flags: tuple[Flag, ...]) -> RecordedRun:
     windows = tuple(WindowView(item.kind, item.start_ns, item.end_ns, item.target_pa) for item in run.windows)
     stamps, _ = run.data.slice(Role.ENVELOPE, run.record.started_ns, _LAST_NS)
     ends = [run.record.started_ns, *(item.end_ns for item in run.windows)]
     if len(stamps):
         ends.append(int(stamps[-1]))
-    return RecordedRun(run.data, windows, max(ends))
+    record = run.record
+    return RecordedRun(run.data, windows, max(ends), record.started, record.started_ns, flags)

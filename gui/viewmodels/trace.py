@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from datetime import timedelta
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,6 +15,7 @@ from acquisition.snapshot import Snapshot, WindowView
 from acquisition.steps import WindowKind
 from drivers.clock import NS_PER_S
 from gui.viewmodels.shown import RecordedRun, ShownTest
+from gui.viewmodels.trace_marks import TraceMark, marks_of
 from gui.words import say
 
 Values = NDArray[np.float64]
@@ -53,6 +55,7 @@ class TracePicture:
     inverted: bool
     note: str
     follows: bool
+    marks: tuple[TraceMark, ...] = ()
 
 
 @dataclass(slots=True)
@@ -82,7 +85,9 @@ def live_trace(snapshot: Snapshot, times_ns: NDArray[np.int64], values: Values, 
     windows = [window for window in snapshot.windows if _age_s(window, snapshot.now_ns) < KEPT_S]
     zero_pa = snapshot.zero_pa or 0.0
     steps = _steps(windows, snapshot.now_ns, snapshot.now_ns, zero_pa, snapshot.target_pa)
-    return _picture(say("Last 3 minutes"), x, values, windows, steps, snapshot.now_ns, scale, follows=True)
+    picture = _picture(say("Last 3 minutes"), x, values, windows, steps, snapshot.now_ns, scale, follows=True)
+    marks = marks_of(snapshot.flags, snapshot.utc)
+    return replace(picture, marks=tuple(item for item in marks if item.at_s > -KEPT_S))
 
 
 def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
@@ -96,7 +101,9 @@ def recorded_trace(shown: ShownTest, index: int) -> TracePicture:
     title = say("Readings of the run, {direction}", direction=say(view.direction))
     picture = _picture(title, x, values, run.windows, steps, start_ns, TraceScale(), follows=False)
     length_s = max((run.end_ns - start_ns) / NS_PER_S, 10.0)
-    return replace(picture, x_range=(0.0, length_s * (1 + AHEAD_S / SHOWN_S)))
+    began = run.started + timedelta(seconds=(start_ns - run.started_ns) / NS_PER_S)
+    marks = tuple(item for item in marks_of(run.flags, began) if -1.0 < item.at_s < length_s + 1.0)
+    return replace(picture, x_range=(0.0, length_s * (1 + AHEAD_S / SHOWN_S)), marks=marks)
 
 
 def _picture(

@@ -2,15 +2,22 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime, timedelta
+
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from acquisition.snapshot import Flag, Severity
+from acquisition.vigil import findings
+from acquisition.watchdog import AlarmKind
 from gui.viewmodels.plot_csv import trace_csv
 from gui.viewmodels.trace import TraceScale, live_trace, with_gaps
+from gui.viewmodels.trace_marks import WORDS
 from tests.gui.fakes import running, snapshot
 
+WHEN = datetime(2026, 5, 4, 9, 0, tzinfo=UTC)
 NOW_NS = 600_000_000_000
 
 
@@ -84,3 +91,27 @@ def test_the_readings_can_be_taken_away_without_gaps() -> None:
     assert text.splitlines()[0] == "time s,envelope pressure Pa"
     assert len(text.splitlines()) == 11
     assert "nan" not in text
+
+
+def test_what_was_noticed_stands_on_the_trace_once_at_its_time() -> None:
+    def flag(name: str, before_s: float, severity: Severity = Severity.ATTENTION) -> Flag:
+        return Flag(name, severity, "A sentence.", WHEN - timedelta(seconds=before_s))
+
+    flags = (
+        flag("hose-noisy", 950.0),
+        flag("leakage-jumped", 40.0),
+        flag("leakage-jumped", 30.0),
+        flag("outlook", 20.0, Severity.NOTE),
+        flag("pressure-collapsed", 10.0, Severity.ALARM),
+    )
+    shown = snapshot(now_ns=NOW_NS, utc=WHEN, flags=flags)
+    marks = live_trace(shown, *readings(60, -30.0), TraceScale()).marks
+    assert [(mark.at_s, mark.words, mark.alarm) for mark in marks] == [
+        (-40.0, "leakage jumped", False), (-10.0, "pressure collapsed", True),
+    ]  # fmt: skip
+
+
+def test_every_finding_and_alarm_has_its_words_on_the_trace() -> None:
+    found = {item.id for item in vars(findings).values() if isinstance(item, findings.Finding)}
+    alarms = {kind.value.replace(" ", "-") for kind in AlarmKind}
+    assert (found | alarms) - set(WORDS) == set()
