@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from acquisition.bench import Bench
 from acquisition.multipoint import ALL_THE_SAME
+from acquisition.planning.reach import flow_of
 from acquisition.points import FIT_RANGE
 from acquisition.progress import TAKEN_AGAIN
 from acquisition.regimes import AFTER_STEP, BEFORE_STEP
-from acquisition.rig import RigSpec
+from acquisition.rig import RigSpec, Role
 from acquisition.sleep import lasting_words
 from acquisition.steps import Approach, Ask, GoTo, MeasureZero, Step, StopFan, WindowKind
+from acquisition.vigil.findings import off_the_line
 from drivers.clock import seconds
 
 LASTING = "lasting-step"
@@ -19,6 +22,8 @@ STAYS, PUT_BACK = "It stays so: strike the points before", "It is put back: stri
 KEEP_ALL, ANEW = "Keep all points", "Begin this direction again"
 PUT_RIGHT, IS_RIGHT = "It is put right: go on", "Nothing was wrong: go on"
 DOUBTFUL = "range-doubtful"
+LASTING_S, NEAR_RANGE, FAR_RANGE = 8.0, 0.2, 0.5
+"""Over so long, and as logarithm of the flow, it is told whether another range would bring it onto the line."""
 MOST_QUESTIONS = 2
 """So often one thing is asked about in a direction; after that it is only said."""
 BY_A_PERSON = frozenset({"flow-hose-off", "flow-hose-reversed", "hoses-swapped", "fan-stopped"})
@@ -66,16 +71,17 @@ def ask_to_fit(spec: RigSpec, fan: int, name: str) -> Ask:
     return Ask(FIT_RANGE, text, (f"Range {name} is fitted", f"Range {old} stays fitted"))
 
 
-def question_of(bench: Bench, spec: RigSpec, found: str, sentence: str) -> Ask | None:
+def question_of(bench: Bench, spec: RigSpec, found: str, sentence: str, now_ns: int) -> Ask | None:
     """Return what is asked at once of a person about something that was noticed, None where it is only said."""
     if found in bench.declined or bench.asked[found] >= MOST_QUESTIONS:
         return None
     question: Ask | None = None
-    if found == LASTING and len(bench.line) and not bench.progress.plan.hold:
+    fitting = "" if spec.further or DOUBTFUL in bench.declined else _other_range(bench, spec, found, sentence, now_ns)
+    if fitting:
+        bench.doubted, text = fitting, off_the_line(0.0, 50.0, fitting).sentence
+        question = Ask(FIT_RANGE, f"{text} The fan was stopped.", ask_to_fit(spec, 0, fitting).choices)
+    elif found == LASTING and len(bench.line) and not bench.progress.plan.hold:
         question = ask_lasting(sentence, again=bench.asked[found] > 0)
-    elif found == DOUBTFUL and not spec.further:
-        bench.doubted = range_doubted(sentence, spec)
-        question = Ask(FIT_RANGE, f"{sentence} The fan was stopped.", ask_to_fit(spec, 0, bench.doubted).choices)
     elif found in BY_A_PERSON:
         question = ask_to_mend(found, sentence)
     bench.asked[found] += question is not None
@@ -100,9 +106,23 @@ def ask_to_mend(found_id: str, sentence: str) -> Ask:
     return Ask(found_id, text, (PUT_RIGHT, IS_RIGHT))
 
 
-def range_doubted(sentence: str, spec: RigSpec) -> str:
-    """Return the flow range that a finding holds to be fitted, empty where it names none."""
-    return next((item.name for item in spec.ranges if f" flow range {item.name} " in sentence), "")
+def _other_range(bench: Bench, spec: RigSpec, found: str, sentence: str, now_ns: int) -> str:
+    """Return the flow range with which the readings would lie on the line of the points before, empty for none."""
+    if found == DOUBTFUL:
+        return next((item.name for item in spec.ranges if f" flow range {item.name} " in sentence), "")
+    now, flow = bench.induced_trend(now_ns, LASTING_S), bench.flow_now(now_ns, LASTING_S)
+    element_pa = bench.live.mean(Role.FLOW_ELEMENT, LASTING_S, now_ns)
+    usual = None if now is None else bench.line.flow_m3_h(now.mean_pa)
+    fitted = next((item for item in spec.ranges if item.name == spec.fitted), None)
+    if found != LASTING or not flow or not usual or fitted is None or element_pa is None or element_pa <= 0.0:
+        return ""
+    # A fan that is steered by a wrong flow swings: only ranges far from each other can be told apart.
+    off = {
+        item.name: abs(math.log(flow / usual * flow_of(item, element_pa) / flow_of(fitted, element_pa)))
+        for item in spec.ranges
+    }
+    nearest = min(off, key=lambda name: off[name])
+    return nearest if off[nearest] < NEAR_RANGE < FAR_RANGE < off[fitted.name] else ""
 
 
 def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> None:
@@ -113,6 +133,7 @@ def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> None:
         bench.declined |= BY_A_PERSON
     elif bench.doubted and choice == ask.choices[0]:
         repeat_late(bench, TAKEN_AGAIN, now_ns)
+        bench.vigil.recall(bench.line)
     elif bench.doubted:
         bench.declined.add(DOUBTFUL)
     bench.doubted = ""

@@ -10739,5 +10739,149 @@
         <source>weather</source>
         <translation>Wetter</translation>
     </message>
+    <message>
+        <source>battery empty</source>
+        <translation>Akku leer</translation>
+    </message>
+    <message>
+        <source>computer slept</source>
+        <translation>Rechner schlief</translation>
+    </message>
+    <message>
+        <source>fan link lost</source>
+        <translation>Gebläse antwortet nicht</translation>
+    </message>
+    <message>
+        <source>fan still turns</source>
+        <translation>Gebläse dreht noch</translation>
+    </message>
+    <message>
+        <source>fan switched off</source>
+        <translation>Gebläse ging aus</translation>
+    </message>
+    <message>
+        <source>fan stronger</source>
+        <translation>Gebläse stärker</translation>
+    </message>
+    <message>
+        <source>fan weaker</source>
+        <translation>Gebläse schwächer</translation>
+    </message>
+    <message>
+        <source>flow alone moved</source>
+        <translation>nur Volumenstrom</translation>
+    </message>
+    <message>
+        <source>flow hose off</source>
+        <translation>Messblende: Schlauch ab</translation>
+    </message>
+    <message>
+        <source>flow hose reversed</source>
+        <translation>Messblende: Schlauch verkehrt</translation>
+    </message>
+    <message>
+        <source>gauge frozen</source>
+        <translation>Gerät eingefroren</translation>
+    </message>
+    <message>
+        <source>gauge silent</source>
+        <translation>Gerät stumm</translation>
+    </message>
+    <message>
+        <source>hose pinched</source>
+        <translation>Schlauch geknickt</translation>
+    </message>
+    <message>
+        <source>hose dull</source>
+        <translation>Schlauch stumpf</translation>
+    </message>
+    <message>
+        <source>hose restless</source>
+        <translation>Schlauch unruhig</translation>
+    </message>
+    <message>
+        <source>hoses swapped</source>
+        <translation>Schläuche vertauscht</translation>
+    </message>
+    <message>
+        <source>knob moved</source>
+        <translation>Knopf bewegt</translation>
+    </message>
+    <message>
+        <source>lasting step</source>
+        <translation>bleibende Änderung</translation>
+    </message>
+    <message>
+        <source>leakage jumped</source>
+        <translation>Leckage sprang</translation>
+    </message>
+    <message>
+        <source>noise on the line</source>
+        <translation>Leitung gestört</translation>
+    </message>
+    <message>
+        <source>too much flow</source>
+        <translation>zu viel Volumenstrom</translation>
+    </message>
+    <message>
+        <source>no flow</source>
+        <translation>kein Volumenstrom</translation>
+    </message>
+    <message>
+        <source>no pressure</source>
+        <translation>kein Druck</translation>
+    </message>
+    <message>
+        <source>not settled</source>
+        <translation>nicht beruhigt</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>pressure alone moved</source>
+        <translation>nur Druck</translation>
+    </message>
+    <message>
+        <source>pressure collapsed</source>
+        <translation>Druck brach ein</translation>
+    </message>
+    <message>
+        <source>pressure too high</source>
+        <translation>Druck zu hoch</translation>
+    </message>
+    <message>
+        <source>program held up</source>
+        <translation>Programm hing</translation>
+    </message>
+    <message>
+        <source>other range</source>
+        <translation>anderer Bereich</translation>
+    </message>
+    <message>
+        <source>range doubtful</source>
+        <translation>Bereich zweifelhaft</translation>
+    </message>
+    <message>
+        <source>readings missing</source>
+        <translation>Messwerte fehlen</translation>
+    </message>
+    <message>
+        <source>readings repeated</source>
+        <translation>Messwerte wiederholt</translation>
+    </message>
+    <message>
+        <source>gap in time</source>
+        <translation>Zeitlücke</translation>
+    </message>
+    <message>
+        <source>wrong sign</source>
+        <translation>falsches Vorzeichen</translation>
+    </message>
+    <message>
+        <source>zero high</source>
+        <translation>Nulldruck hoch</translation>
+    </message>
 </context>
 </TS>

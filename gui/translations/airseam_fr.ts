@@ -10739,5 +10739,149 @@
         <source>weather</source>
         <translation>météo</translation>
     </message>
+    <message>
+        <source>battery empty</source>
+        <translation>batterie vide</translation>
+    </message>
+    <message>
+        <source>computer slept</source>
+        <translation>ordinateur en veille</translation>
+    </message>
+    <message>
+        <source>fan link lost</source>
+        <translation>ventilateur muet</translation>
+    </message>
+    <message>
+        <source>fan still turns</source>
+        <translation>ventilateur tourne encore</translation>
+    </message>
+    <message>
+        <source>fan switched off</source>
+        <translation>ventilateur éteint</translation>
+    </message>
+    <message>
+        <source>fan stronger</source>
+        <translation>ventilateur plus fort</translation>
+    </message>
+    <message>
+        <source>fan weaker</source>
+        <translation>ventilateur plus faible</translation>
+    </message>
+    <message>
+        <source>flow alone moved</source>
+        <translation>débit seul</translation>
+    </message>
+    <message>
+        <source>flow hose off</source>
+        <translation>tuyau de débit ôté</translation>
+    </message>
+    <message>
+        <source>flow hose reversed</source>
+        <translation>tuyau de débit inversé</translation>
+    </message>
+    <message>
+        <source>gauge frozen</source>
+        <translation>appareil figé</translation>
+    </message>
+    <message>
+        <source>gauge silent</source>
+        <translation>appareil muet</translation>
+    </message>
+    <message>
+        <source>hose pinched</source>
+        <translation>tuyau pincé</translation>
+    </message>
+    <message>
+        <source>hose dull</source>
+        <translation>tuyau sourd</translation>
+    </message>
+    <message>
+        <source>hose restless</source>
+        <translation>tuyau agité</translation>
+    </message>
+    <message>
+        <source>hoses swapped</source>
+        <translation>tuyaux échangés</translation>
+    </message>
+    <message>
+        <source>knob moved</source>
+        <translation>bouton tourné</translation>
+    </message>
+    <message>
+        <source>lasting step</source>
+        <translation>changement durable</translation>
+    </message>
+    <message>
+        <source>leakage jumped</source>
+        <translation>saut de fuite</translation>
+    </message>
+    <message>
+        <source>noise on the line</source>
+        <translation>ligne perturbée</translation>
+    </message>
+    <message>
+        <source>too much flow</source>
+        <translation>trop de débit</translation>
+    </message>
+    <message>
+        <source>no flow</source>
+        <translation>aucun débit</translation>
+    </message>
+    <message>
+        <source>no pressure</source>
+        <translation>aucune pression</translation>
+    </message>
+    <message>
+        <source>not settled</source>
+        <translation>non stabilisé</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>hors plage</translation>
+    </message>
+    <message>
+        <source>pressure alone moved</source>
+        <translation>pression seule</translation>
+    </message>
+    <message>
+        <source>pressure collapsed</source>
+        <translation>pression effondrée</translation>
+    </message>
+    <message>
+        <source>pressure too high</source>
+        <translation>pression trop haute</translation>
+    </message>
+    <message>
+        <source>program held up</source>
+        <translation>programme bloqué</translation>
+    </message>
+    <message>
+        <source>other range</source>
+        <translation>autre plage</translation>
+    </message>
+    <message>
+        <source>range doubtful</source>
+        <translation>plage douteuse</translation>
+    </message>
+    <message>
+        <source>readings missing</source>
+        <translation>lectures manquantes</translation>
+    </message>
+    <message>
+        <source>readings repeated</source>
+        <translation>lectures répétées</translation>
+    </message>
+    <message>
+        <source>gap in time</source>
+        <translation>trou de temps</translation>
+    </message>
+    <message>
+        <source>wrong sign</source>
+        <translation>mauvais signe</translation>
+    </message>
+    <message>
+        <source>zero high</source>
+        <translation>zéro élevé</translation>
+    </message>
 </context>
 </TS>

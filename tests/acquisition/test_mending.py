@@ -82,7 +82,10 @@ def test_where_nobody_mends_it_a_point_without_flow_spoils_no_result(clock: Virt
 def test_another_range_than_entered_is_asked_about_and_corrected(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, auto_answer=False) as scene:
         to_the_third(scene)
+        scene.engine.pause()
+        scene.pass_time(10.0)
         scene.house.happen(faults.range_changed("middle"))
+        scene.engine.resume()
         ask = asked(scene, "fit-range")
         assert "with flow range middle it would lie on it" in ask.text
         assert ask.choices == ("Range middle is fitted", "Range narrow stays fitted")
