@@ -1460,12 +1460,12 @@
         <translation>Potenzgesetz</translation>
     </message>
     <message>
-        <source>Polynomial of the pressure</source>
-        <translation>Polynom des Drucks</translation>
+        <source>Polynomial in Δp</source>
+        <translation>Polynom in Δp</translation>
     </message>
     <message>
-        <source>Polynomial of its root</source>
-        <translation>Polynom seiner Wurzel</translation>
+        <source>Polynomial in √Δp</source>
+        <translation>Polynom in √Δp</translation>
     </message>
     <message>
         <source>Table</source>

@@ -1460,12 +1460,12 @@
         <translation>Loi de puissance</translation>
     </message>
     <message>
-        <source>Polynomial of the pressure</source>
-        <translation>Polynôme de la pression</translation>
+        <source>Polynomial in Δp</source>
+        <translation>Polynôme en Δp</translation>
     </message>
     <message>
-        <source>Polynomial of its root</source>
-        <translation>Polynôme de sa racine</translation>
+        <source>Polynomial in √Δp</source>
+        <translation>Polynôme en √Δp</translation>
     </message>
     <message>
         <source>Table</source>

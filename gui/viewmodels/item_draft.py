@@ -23,8 +23,8 @@ Texts = dict[str, str]
 T = TypeVar("T")
 CURVE_WORDS = {
     "power": mark("Power law"),
-    "polynomial": mark("Polynomial of the pressure"),
-    "root": mark("Polynomial of its root"),
+    "polynomial": mark("Polynomial in Δp"),
+    "root": mark("Polynomial in √Δp"),
     "table": mark("Table"),
 }
 NUMBERS_WORDS = {

@@ -261,7 +261,7 @@ def test_a_stopped_test_says_that_it_was_stopped(tmp_path: Path) -> None:
 def test_a_test_without_points_has_no_report(tmp_path: Path) -> None:
     job = Job.create(tmp_path / "x.airseam", VirtualClock(START), "Mill Row 8")
     job.record(plan(), RIG).end_test("stopped")
-    with pytest.raises(InvalidInput, match="at least one run with a point"):
+    with pytest.raises(InvalidInput, match="at least one point that is not struck"):
         content_of(job, 1)
     job.close()
 
