@@ -21,13 +21,15 @@ LASTING = "lasting-step"
 STAYS, PUT_BACK = "It stays so: strike the points before", "It is put back: strike the points after"
 KEEP_ALL, ANEW = "Keep all points", "Begin this direction again"
 PUT_RIGHT, IS_RIGHT = "It is put right: go on", "Nothing was wrong: go on"
-DOUBTFUL = "range-doubtful"
+DOUBTFUL, HOSE_OFF = "range-doubtful", "flow-hose-off"
 LASTING_S, NEAR_RANGE, FAR_RANGE = 8.0, 0.2, 0.5
 """Over so long, and as logarithm of the flow, it is told whether another range would bring it onto the line."""
 MOST_QUESTIONS = 2
 """So often one thing is asked about in a direction; after that it is only said."""
-BY_A_PERSON = frozenset({"flow-hose-off", "flow-hose-reversed", "hoses-swapped", "fan-stopped"})
+BY_A_PERSON = frozenset({HOSE_OFF, "flow-hose-reversed", "hoses-swapped", "fan-stopped"})
 """Findings that no point can be taken with before somebody has put things right."""
+FALLING_PA_S, FALLING_S = 1.0, 2.0
+"""A fan that coasts because the pressure ran away moves nothing either: nobody is asked about its hose then."""
 LONG_GAP_S = 300.0
 """After so long weather and temperatures may have moved the zero-flow pressure (our choice)."""
 NOTICED_AFTER_S = 10.0
@@ -82,10 +84,15 @@ def question_of(bench: Bench, spec: RigSpec, found: str, sentence: str, now_ns: 
         question = Ask(FIT_RANGE, f"{text} The fan was stopped.", ask_to_fit(spec, 0, fitting).choices)
     elif found == LASTING and len(bench.line) and not bench.progress.plan.hold:
         question = ask_lasting(sentence, again=bench.asked[found] > 0)
-    elif found in BY_A_PERSON:
+    elif found in BY_A_PERSON and not (found == HOSE_OFF and _running_down(bench, now_ns)):
         question = ask_to_mend(found, sentence)
     bench.asked[found] += question is not None
     return question
+
+
+def _running_down(bench: Bench, now_ns: int) -> bool:
+    now = bench.induced_trend(now_ns, FALLING_S)
+    return now is not None and now.mean_pa > 0.0 and now.slope_pa_s < -FALLING_PA_S
 
 
 def ask_lasting(sentence: str, *, again: bool = False) -> Ask:

@@ -22,6 +22,7 @@ from acquisition.rig import InstrumentSpec, Role
 from acquisition.rigfile import check_rig, write_rig
 from acquisition.snapshot import EngineState, Snapshot
 from analysis.errors import InvalidInput
+from drivers import clock as clocks
 from drivers.clock import VirtualClock, WallClock, seconds
 from drivers.openers import Openers
 from tests.acquisition.scenes import SHORT, Scene
@@ -29,6 +30,8 @@ from tests.person import Person
 from tests.test_airseam import short_job
 
 FACTOR = 40.0
+TYPING_S = 4.0
+"""So long it takes to look at the gauge and to type what it shows."""
 
 
 @contextmanager
@@ -126,12 +129,13 @@ def test_what_nobody_could_watch_over_is_refused(clock: VirtualClock, tmp_path: 
 
 
 class Desk(io.StringIO):
-    """A terminal: what is written on it is read by the person, who answers what was asked last."""
+    """A terminal: what is written on it is read by the person, who answers what was asked last in her own time."""
 
-    def __init__(self, person: Person, lines: int = 10_000) -> None:
+    def __init__(self, person: Person, clock: VirtualClock, lines: int = 10_000) -> None:
         """Sit down at it; after so many lines the person leaves."""
         super().__init__()
         self.person = person
+        self.clock = clock
         self.left = lines
         self.prompts: list[str] = []
 
@@ -143,6 +147,7 @@ class Desk(io.StringIO):
         self.left -= 1
         if self.left < 0:
             return ""
+        self.clock.wait_until(self.clock.now_ns() + seconds(TYPING_S))
         answer = "about zero\n" if len(self.prompts) == 1 else self.answer(prompt, text)
         self.write(answer)
         return answer
@@ -158,15 +163,17 @@ class Desk(io.StringIO):
 def typed_from_the_terminal(monkeypatch: pytest.MonkeyPatch, folder: Path, desk: Desk) -> tuple[int, Path]:
     rig, job = folder / "rig.toml", short_job(folder / "typed.airseam")
     rig.write_text(write_rig(desk.person.rig(FACTOR)), "utf-8")
+    # The program makes the clock of a simulated rig for itself; here nobody waits for the time to pass.
+    monkeypatch.setattr(clocks, "ScaledClock", lambda factor: desk.clock)
     monkeypatch.setattr(sys, "stdin", desk)
     monkeypatch.setattr(sys, "stderr", desk)
     return airseam.main(["test", "--rig", str(rig), "--job", str(job), "--yes", "--json"]), job
 
 
 def test_a_whole_test_is_typed_on_the_command_line(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+    clock: VirtualClock, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    desk = Desk(Person())
+    desk = Desk(Person(), clock)
     status, _ = typed_from_the_terminal(monkeypatch, tmp_path, desk)
     written = desk.getvalue()
     document = json.loads(capsys.readouterr().out)
@@ -179,9 +186,9 @@ def test_a_whole_test_is_typed_on_the_command_line(
 
 
 def test_when_the_typing_ends_the_test_ends_and_keeps_what_was_typed(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+    clock: VirtualClock, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    desk = Desk(Person(), lines=12)
+    desk = Desk(Person(), clock, lines=12)
     status, path = typed_from_the_terminal(monkeypatch, tmp_path, desk)
     assert status == 1
     assert "what was read is kept" in desk.getvalue()
