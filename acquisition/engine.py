@@ -279,7 +279,9 @@ class Engine:
         self._intake.take(None if self._bench is None else self._bench.progress)
 
     def _notice(self, bench: Bench, now_ns: int) -> None:
-        asked = notice(bench, self._rig, self._executor, now_ns, asks=not self._auto_answer)
+        # A hose check asks by itself what it found.
+        asks = not self._auto_answer and not isinstance(self._executor, HoseCheck)
+        asked = notice(bench, self._rig, self._executor, now_ns, asks=asks)
         if asked is not None:
             self._fitting = (0, bench.doubted) if bench.doubted else None
             self._stop_and_ask(asked, now_ns)

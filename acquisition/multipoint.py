@@ -48,35 +48,28 @@ SAFETY = Ask(
 )
 
 
-def multipoint(
-    plan: TestPlan,
-    *,
-    shutter: bool = False,
-    turns: bool = False,
-    flow_range: FlowRange | None = None,
-    ranges: tuple[FlowRange, ...] = (),
-    fits: bool = False,
-) -> Procedure:
-    """Yield the steps of a multipoint test.
-
-    `shutter`: the fan closes by itself at rest, nobody has to cover it. `turns`: the fan changes direction by itself.
-    `flow_range` is the one in the fan: whether it suits the house is told from the first point; with `fits` another one
-    of `ranges` can take its place in the middle.
-    """
-    if not (yield from safe(plan)):
-        return
-    yield from directions(plan, plan.directions, Outfit(shutter, turns, flow_range, ranges, fits))
-
-
 @dataclass(frozen=True, slots=True)
 class Outfit:
-    """What the fan of a rig can do, and its flow ranges."""
+    """What the fan of a rig can do, and its flow ranges.
+
+    `shutter`: it closes by itself at rest, nobody has to cover it. `turns`: it changes direction by itself. `fitted` is
+    the range in it: whether it suits the house is told from the first point; with `fits` another one of `ranges` can
+    take its place in the middle. One that is not `steered` is turned by a person, who comes near a target, not to it.
+    """
 
     shutter: bool = False
     turns: bool = False
     fitted: FlowRange | None = None
     ranges: tuple[FlowRange, ...] = ()
     fits: bool = False
+    steered: bool = True
+
+
+def multipoint(plan: TestPlan, outfit: Outfit) -> Procedure:
+    """Yield the steps of a multipoint test."""
+    if not (yield from safe(plan)):
+        return
+    yield from directions(plan, plan.directions, outfit)
 
 
 def safe(plan: TestPlan) -> Generator[Step, StepResult, bool]:
@@ -129,7 +122,8 @@ def _run(plan: TestPlan, direction: Direction, outfit: Outfit, *, first: bool) -
         yield Mark("targets", f"The lowest target was raised to {targets[-1]:g} Pa: five times the zero-flow pressure.")
     between = yield from _between(plan, outlook, targets, shutter=shutter)
     parts = rounds(targets, between)
-    course = Course(plan, direction, before, outlook, shutter, outfit.ranges, outfit.fits, outfit.fitted)
+    fitting = outfit.ranges, outfit.fits, outfit.fitted, outfit.steered
+    course = Course(plan, direction, before, outlook, shutter, *fitting)
     order = [target for part in parts for target in part]
     yield SetTargets(course.signed(order))
     if plan.hose_check:

@@ -67,6 +67,7 @@ class Course:
     ranges: tuple[FlowRange, ...] = ()
     fits: bool = False
     fitted: FlowRange | None = None
+    steered: bool = True
     taken: list[Taken] = field(default_factory=list)
     declined: set[str] = field(default_factory=set)
     """Ranges that somebody did not want to fit."""
@@ -164,7 +165,7 @@ def _those_to_come(course: Course, point: Taken, targets_pa: list[float]) -> Gen
         targets_pa = respaced(within_reach(targets_pa, [point]), point.reached_pa, lowest_target_pa(course.before))
         yield Mark("reach", f"The fan reaches {point.reached_pa:.0f} Pa; higher targets were left out.", notable=True)
         yield SetTargets(course.signed(targets_pa))
-    between = course.gap(point)
+    between = course.gap(point) if course.steered else None
     if between is not None:
         targets_pa = [between, *targets_pa]
         yield Mark("spacing", f"One point more, at {between:g} Pa: two stand further apart than the method allows.")

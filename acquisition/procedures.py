@@ -21,24 +21,25 @@ def procedure_of(plan: TestPlan, spec: RigSpec, *, turns: bool, fits: bool = Fal
     """
     if plan.hold:
         return holding(plan, shutter=spec.shutter, turns=turns)
-    may_fit = fits and not spec.further
-    fitted = _fitted(spec)
-    return multipoint(plan, shutter=spec.shutter, turns=turns, flow_range=fitted, ranges=spec.ranges, fits=may_fit)
+    return multipoint(plan, _outfit(spec, turns=turns, fits=fits))
 
 
 def again_from(plan: TestPlan, direction: Direction, spec: RigSpec, *, turns: bool, fits: bool = False) -> Procedure:
     """Return the steps of a test from the beginning of a direction on."""
     at = plan.directions.index(direction)
-    outfit = Outfit(spec.shutter, turns, _fitted(spec), spec.ranges, fits and not spec.further)
-    return directions(plan, plan.directions[at:], outfit)
+    return directions(plan, plan.directions[at:], _outfit(spec, turns=turns, fits=fits))
 
 
 def rest_of(
     plan: TestPlan, standing: Standing, now: datetime, spec: RigSpec, *, turns: bool, fits: bool = False
 ) -> Procedure:
     """Return the steps that are left of a test that was cut short."""
+    return resuming(plan, standing, now, _outfit(spec, turns=turns, fits=fits))
+
+
+def _outfit(spec: RigSpec, *, turns: bool, fits: bool) -> Outfit:
     may_fit = fits and not spec.further
-    return resuming(plan, standing, now, Outfit(spec.shutter, turns, _fitted(spec), spec.ranges, may_fit))
+    return Outfit(spec.shutter, turns, _fitted(spec), spec.ranges, may_fit, steered=bool(spec.fan))
 
 
 def _fitted(spec: RigSpec) -> FlowRange | None:

@@ -64,6 +64,7 @@ def _rest_of(plan: TestPlan, standing: Standing, gap_s: float, outfit: Outfit, f
         ranges=outfit.ranges,
         fits=outfit.fits,
         fitted=next((item for item in outfit.ranges if item.name == fitted), outfit.fitted),
+        steered=outfit.steered,
         taken=list(standing.taken),
     )
     left = course.left_of([target for part in rounds(targets, plan.zeros_between) for target in part])

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, SAFETY, multipoint, usable_targets
+from acquisition.multipoint import DO_NOT_TEST, GO_ON, NOT_TODAY, SAFETY, Outfit, multipoint, usable_targets
 from acquisition.plan import STANDARD_TARGETS_PA, TestPlan
 from acquisition.planning.rounds import rounds
 from acquisition.steps import (
@@ -51,7 +51,7 @@ def walk(
     record: ZeroFlow | None = None,
 ) -> list[Step]:
     """Iterate the procedure with a perfect house that the fan brings to `reach_pa` at most."""
-    procedure = multipoint(plan, shutter=shutter)
+    procedure = multipoint(plan, Outfit(shutter))
     steps: list[Step] = []
     target = 0.0
     result: StepResult = None
@@ -112,7 +112,7 @@ def test_a_shutter_saves_the_covering() -> None:
 
 
 def test_an_unsafe_building_is_not_tested_and_the_fan_never_asked_to_move() -> None:
-    procedure = multipoint(a_plan())
+    procedure = multipoint(a_plan(), Outfit())
     asked = next(procedure)
     assert isinstance(asked, Ask)
     assert asked.choices == (GO_ON, DO_NOT_TEST)
@@ -153,7 +153,7 @@ def test_a_zero_flow_pressure_beyond_the_limit_is_a_question_before_the_fan_is_u
 
 
 def test_who_does_not_test_today_moves_nothing() -> None:
-    procedure = multipoint(a_plan(BOTH))
+    procedure = multipoint(a_plan(BOTH), Outfit())
     result: StepResult = None
     steps: list[Step] = []
     while True:
@@ -209,6 +209,6 @@ def test_answered_safety_questions_and_a_cap_go_with_the_plan() -> None:
     assert len(capped.allowed_targets_pa) == 5
     assert replace(capped, cap_pa=80.0).allowed_targets_pa == capped.targets_pa
     assert replace(capped, targets_pa=(60.0, 30.0, 26.0, 22.0, 18.0, 14.0), cap_pa=30.0).allowed_targets_pa[0] == 30.0
-    steps = multipoint(replace(capped, safety="The fan may start."))
+    steps = multipoint(replace(capped, safety="The fan may start."), Outfit())
     assert next(steps) == Mark("safety", "The fan may start.")
-    assert next(multipoint(capped)) is SAFETY
+    assert next(multipoint(capped, Outfit())) is SAFETY

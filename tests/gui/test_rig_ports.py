@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QLabel, QPushButton
 
-from acquisition.multipoint import multipoint
+from acquisition.multipoint import Outfit, multipoint
 from acquisition.openrig import RigSource, open_rig
 from acquisition.plan import TestPlan
 from acquisition.rig import FurtherFan, Role
@@ -242,7 +242,7 @@ def test_the_check_of_the_hoses_is_left_out_with_its_reason(stage: Stage) -> Non
 
 def multipoint_marks(plan: TestPlan) -> list[Mark]:
     """Return the remarks of a test as it is planned, with the readings of a quiet house."""
-    steps, found = multipoint(plan, shutter=True), []
+    steps, found = multipoint(plan, Outfit(shutter=True)), []
     answer: StepResult = None
     for _ in range(30):
         step = steps.send(answer)
