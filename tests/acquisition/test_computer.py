@@ -34,7 +34,7 @@ class SleepyClock(VirtualClock):
         return super().utc() + self.slept
 
 
-@pytest.mark.parametrize("slept_s", [40.0, 1800.0])
+@pytest.mark.parametrize("slept_s", [40.0, pytest.param(1800.0, marks=pytest.mark.walk)])
 def test_sleep_interrupts_the_test_and_it_goes_on(tmp_path: Path, slept_s: float) -> None:
     clock = SleepyClock(START)
     with a_scene(clock, tmp_path, auto_answer=False, wind_m_s=0.0) as scene:

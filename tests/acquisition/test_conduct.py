@@ -137,7 +137,10 @@ def test_going_on_too_early_asks_again(clock: VirtualClock, tmp_path: Path) -> N
         assert answers == []
 
 
-@pytest.mark.parametrize(("back_after_s", "expected"), [(60.0, Conclusion.COMPLETE), (1e9, Conclusion.FAULTED)])
+@pytest.mark.parametrize(
+    ("back_after_s", "expected"),
+    [(60.0, Conclusion.COMPLETE), pytest.param(1e9, Conclusion.FAULTED, marks=pytest.mark.walk)],
+)
 def test_nobody_there_waits_for_a_lost_link_but_not_for_ever(
     back_after_s: float, expected: Conclusion, clock: VirtualClock, tmp_path: Path
 ) -> None:

@@ -125,7 +125,7 @@ def test_each_fault_is_named(name: str, action: Action, words: str) -> None:
     assert took_s < 12.0
 
 
-@pytest.mark.parametrize("wind_m_s", [0.0, 3.0])
+@pytest.mark.parametrize("wind_m_s", [pytest.param(0.0, marks=pytest.mark.walk), 3.0])
 def test_sound_houses_are_left_in_peace(wind_m_s: float) -> None:
     for seed, house in enumerate(random_houses(30, 11, wind_m_s)):
         said, took_s = checked(house, None, wind_m_s, seed)

@@ -85,6 +85,7 @@ def test_where_it_is_put_back_the_points_before_count_on(clock: VirtualClock, tm
         assert regimes_of(shown.runs[0].points, shown.result.runs[0]) is None
 
 
+@pytest.mark.walk
 def test_all_points_can_be_kept(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.0, auto_answer=False) as scene:
         to_the_question(scene)
@@ -94,6 +95,7 @@ def test_all_points_can_be_kept(clock: VirtualClock, tmp_path: Path) -> None:
         assert regimes_of(shown.runs[0].points, shown.result.runs[0]) is not None
 
 
+@pytest.mark.walk
 def test_the_direction_can_be_begun_again(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.0, auto_answer=False) as scene:
         to_the_question(scene)

@@ -63,6 +63,7 @@ VERY_LEAKY = replace(LEAKY, n50_per_h=31.0)
 """Invented: at 50 Pa it leaks 16 120 m3/h, more than two fans move."""
 
 
+@pytest.mark.walk
 def test_three_fans_join_and_leave_one_by_one_and_their_flows_add_up(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.0, built=VERY_LEAKY, fans=3) as scene:
         scene.begin(scene.plan(targets_pa=(50.0, 40.0, 20.0, 10.0)))

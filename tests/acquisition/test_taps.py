@@ -91,6 +91,7 @@ def test_a_test_with_four_taps_is_gust_corrected_stored_and_worked_out_again(
     assert result_document(result)
 
 
+@pytest.mark.walk
 def test_gusts_at_one_tap_leave_the_corrected_record_calmer(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = tmp_path / "gusts.airseam"
     airseam.main(["test", "--rig", "sim:mill-row", "--taps", "4", "--wind", "6", "--seed", "5", "--job", str(path)])

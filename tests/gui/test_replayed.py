@@ -29,6 +29,7 @@ def play(stage: Stage) -> None:
     stage.pass_time(0.5)
 
 
+@pytest.mark.walk
 def test_a_record_is_an_instrument_and_gives_its_own_result_to_the_digit(stage: Stage, record: LoadedTest) -> None:
     program, page = stage.program, stage.program.window.rig.replay
     assert program.window.rig.pages.currentIndex() == REPLAY

@@ -75,6 +75,7 @@ def test_over_terminals_in_two_processes_the_result_is_that_of_the_run_in_memory
     assert n50_of(over_wire) == pytest.approx(n50_of(capsys.readouterr().out), rel=0.01)
 
 
+@pytest.mark.walk
 def test_a_free_running_gauge_on_tcp_gives_the_same_house(tmp_path: Path) -> None:
     rig_file, job_file = tmp_path / "rig.toml", tmp_path / "tcp.airseam"
     ports = ("--listen", "127.0.0.1:0", "--protocol", "lines", "--time-factor", f"{TIME_FACTOR:g}")
