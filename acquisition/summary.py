@@ -2,22 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from acquisition.told import table_lines, verdict_table
-from acquisition.told.headline import total_of
+from acquisition.told.headline import in_order, lacking, of_run, official, total_of
+from analysis.effective import QUANTITIES
 from analysis.numbertext import format_number
 from analysis.records import Estimate, RunResult, Test, TestResult
 from analysis.units import Display, Quantity, format_estimate, format_with_unit, unit_symbol
 
-VALUES: tuple[tuple[str, str, Quantity], ...] = (
-    ("n50", "n50_per_h", Quantity.AIR_CHANGE),
-    ("q50", "q50_m3_h", Quantity.FLOW),
-    ("qE50", "qe50_m3_h_m2", Quantity.FLOW_PER_AREA),
-    ("qF50", "qf50_m3_h_m2", Quantity.FLOW_PER_AREA),
-)
 OF_A_RUN: tuple[tuple[str, str, Quantity], ...] = (
-    *VALUES,
     ("ELA4 (Cd 1)", "ela4_cm2", Quantity.LEAKAGE_AREA),
     ("EqLA10 (Cd 0.611)", "eqla10_cm2", Quantity.LEAKAGE_AREA),
     ("C at reference air", "c_l_m3_h_pa_n", Quantity.FLOW_COEFFICIENT),
@@ -29,41 +23,38 @@ def summary_lines(test: Test, result: TestResult, display: Display) -> Iterator[
     """Yield the result of a test: each direction, the mean of two, the checks that are not met, the verdicts."""
     stage = f", {test.stage}" if test.stage else ""
     yield f"{test.building.name or 'Building without a name'}{stage}: {result.method}, fit {result.fit}"
+    names, building = in_order(result.method), test.building
     for run in result.runs:
-        yield from _run(run, display)
+        yield from _run(run, [(name, of_run(run, building, name)) for name in names], display)
     if len(result.runs) > 1:
         yield "Mean of both directions"
-        yield from _values(result.mean, VALUES, display)
-    yield from _totals(result, display)
+        yield from _quantities([(name, official(result, building, name)) for name in names], display)
+    totals = [(name, total_of(result, name)) for name in names]
+    if any(total is not None for _, total in totals):
+        yield "With instruments, zero-flow pressure, wind and measures of the building"
+        yield from _quantities(totals, display)
+    missing = lacking(result.method, building)
+    if missing:
+        yield missing
     for run in result.runs:
         yield from _checks(run)
     if result.verdicts:
         yield from table_lines(verdict_table(result, display))
 
 
-def _run(run: RunResult, display: Display) -> Iterator[str]:
+def _run(run: RunResult, quantities: Sequence[tuple[str, Estimate | None]], display: Display) -> Iterator[str]:
     zero = format_with_unit(run.zero_pa, Quantity.PRESSURE, display)
     r2 = format_number(run.r2, 5, display.decimal_mark)
     yield f"{run.direction.capitalize()}: {len(run.induced_pa)} points, zero-flow pressure {zero}, r² {r2}"
-    yield from _values(run, OF_A_RUN, display)
+    yield from _quantities(quantities, display)
+    for name, field, kind in OF_A_RUN:
+        yield _line(name, getattr(run, field), kind, display)
 
 
-def _totals(result: TestResult, display: Display) -> Iterator[str]:
-    """Yield what is known when everything that makes the number uncertain is counted, where that was worked out."""
-    totals = [(name, total_of(result, field), kind) for name, field, kind in VALUES]
-    known = [(name, total, kind) for name, total, kind in totals if total is not None]
-    if known:
-        yield "With instruments, zero-flow pressure, wind and measures of the building"
-    for name, total, kind in known:
-        yield _line(name, total, kind, display)
-
-
-def _values(source: object, values: tuple[tuple[str, str, Quantity], ...], display: Display) -> Iterator[str]:
-    for name, field, kind in values:
-        estimate = getattr(source, field)
-        if not isinstance(estimate, Estimate):
-            continue
-        yield _line(name, estimate, kind, display)
+def _quantities(known: Iterable[tuple[str, Estimate | None]], display: Display) -> Iterator[str]:
+    for name, estimate in known:
+        if estimate is not None:
+            yield _line(QUANTITIES[name].symbol, estimate, QUANTITIES[name].kind, display)
 
 
 def _line(name: str, estimate: Estimate, kind: Quantity, display: Display) -> str:

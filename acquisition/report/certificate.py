@@ -14,8 +14,10 @@ from acquisition.report.content import ReportContent
 from acquisition.report.names import Json
 from acquisition.report.typeface import printable
 from acquisition.told.titles import method_title
+from analysis.effective import QUANTITIES, REFERENCE_PRESSURE_PA, mean_flow
 from analysis.limits import shipped_limits
 from analysis.limits.entry import ANYWHERE
+from analysis.methods import method_of
 from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, format_with_unit
 
@@ -127,17 +129,28 @@ def _how(content: ReportContent, display: Display) -> str:
 
 def _meaning(content: ReportContent, display: Display) -> str:
     say, mean = content.language.say, content.result.mean
-    flow = format_with_unit(mean.q50_m3_h.value, Quantity.FLOW, display)
+    pressure_pa, flow_m3_h = _usual_flow(content)
     times = ""
-    if mean.n50_per_h is not None:
+    if mean.n50_per_h is not None and pressure_pa == REFERENCE_PRESSURE_PA:
         exchanged = format_value(mean.n50_per_h.value, Quantity.AIR_CHANGE, display)
         times = say(": all its air is exchanged {times} times an hour", times=exchanged)
     return say(
-        "With 50 Pa between indoors and outdoors, {flow} of air pass through the leaks of the building{times}. In use "
-        "the pressures are much smaller, and so is the exchange of air.",
-        flow=flow,
+        "With {pressure} Pa between indoors and outdoors, {flow} of air pass through the leaks of the building{times}. "
+        "In use the pressures are much smaller, and so is the exchange of air.",
+        pressure=f"{pressure_pa:g}",
+        flow=format_with_unit(flow_m3_h, Quantity.FLOW, display),
         times=times,
     )
+
+
+def _usual_flow(content: ReportContent) -> tuple[float, float]:
+    """Return the pressure (Pa) that the method looks at in front, and the flow (m3/h) at it."""
+    result = content.result
+    pressure_pa = QUANTITIES[method_of(result.method).reports[0]].pressure_pa
+    lines = [line for run in result.runs if (line := run.reference_line) is not None]
+    if pressure_pa == REFERENCE_PRESSURE_PA or len(lines) < len(result.runs):
+        return REFERENCE_PRESSURE_PA, result.mean.q50_m3_h.value
+    return pressure_pa, mean_flow(lines, pressure_pa).value
 
 
 def _fields(content: ReportContent) -> list[list[str]]:

@@ -17,7 +17,7 @@ from acquisition.report.names import KINDS, SYMBOLS, Json, interval_text
 from acquisition.report.remarks import deviations, proof
 from acquisition.report.tables import checks_table, points_table, results_table
 from acquisition.report.typeface import printable
-from acquisition.told.headline import headline, total_of
+from acquisition.told.headline import headline, lacking, official, total_of
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import method_title
 from acquisition.told.verdicts import STAGE, likelihood, limit_title
@@ -108,29 +108,31 @@ def _hero(content: ReportContent, display: Display) -> Json:
     result, say = content.result, content.language.say
     direction = wording.DIRECTIONS[content.runs[0].run.direction]
     scope = say("Mean of both directions" if len(content.runs) > 1 else direction)
-    name, official = headline(result.mean, next((item.limit for item in result.verdicts), None))
+    building = content.test.building
+    name, own = headline(result, building, next((item.limit for item in result.verdicts), None))
     total = total_of(result, name)
-    estimate = total if total is not None and math.isfinite(total.high) else official
+    estimate = total if total is not None and math.isfinite(total.high) else own
     text = format_estimate(estimate, KINDS[name], display)
     interval = say(wording.NO_INTERVAL)
     if text.low:
         between = interval_text(text, content.language)
         interval = say("95 % interval {interval} {unit}", interval=between, unit=text.unit)
-    line = "" if estimate is official else _line_alone(official, name, display, content.language)
-    beyond = f", {say('extrapolated')}" if official.extrapolated else ""
+    line = "" if estimate is own else _line_alone(own, name, display, content.language)
+    beyond = f", {say('extrapolated')}" if own.extrapolated else ""
+    said = (f"{scope}, {method_title(result.method)}.", line, lacking(result.method, building, say))
     return {
         "symbol": SYMBOLS[name],
         "value": text.value,
         "unit": say("in {unit}", unit=text.unit),
         "words": say(QUANTITIES[name].title),
         "interval": f"{interval}{beyond}",
-        "scope": f"{scope}, {method_title(result.method)}. {line}".rstrip(),
+        "scope": " ".join(words for words in said if words),
     }
 
 
-def _line_alone(official: Estimate, quantity: str, display: Display, language: Language) -> str:
+def _line_alone(own: Estimate, quantity: str, display: Display, language: Language) -> str:
     """Return what the method's own line says, without instruments, zero-flow pressure, wind and measures."""
-    text = format_estimate(official, KINDS[quantity], display)
+    text = format_estimate(own, KINDS[quantity], display)
     if not text.low:
         return ""
     between = interval_text(text, language)
@@ -149,7 +151,7 @@ def _verdict(verdict: Verdict, content: ReportContent, display: Display) -> Json
     else:
         title = limit_title(verdict.limit, language)
         text = say("{title}: at most {limit} {unit}. Probability of meeting it: {likely}.", title=title, **parts)
-    estimate = total_of(content.result, quantity) or getattr(content.result.mean, quantity, None)
+    estimate = total_of(content.result, quantity) or official(content.result, content.test.building, quantity)
     return {
         "tone": tone,
         "word": say(word),

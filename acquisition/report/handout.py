@@ -23,10 +23,11 @@ from acquisition.sealing.leaks import Drop, Leak, LeakStatus
 from acquisition.sealing.session import last_exponent
 from acquisition.sealing.way import sizes_of_drop
 from acquisition.told.sealing import leak_place
-from acquisition.told.stages import StageTest, stage_tests
+from acquisition.told.stages import StageTest, in_front, stage_tests
 from acquisition.told.table import Row, Table
 from acquisition.told.texts import BLANK, interval, plus_minus
 from acquisition.version import PROGRAM_VERSION
+from analysis.effective import QUANTITIES
 from analysis.errors import InvalidInput
 from analysis.sealing.remaining import together
 from analysis.units import Display, Quantity, format_value, format_with_unit, unit_symbol
@@ -230,18 +231,20 @@ def _done_tables(
     yield Table(say("What each seal brought"), heads, tuple(rows), notes, nothing), (4, 0, 0, 0, 0, 0, 0)
     tests = [test for test in stage_tests(job.tests()) if test.record.started.astimezone().date() == day]
     if tests:
+        rate = next(QUANTITIES[name] for name in in_front(tests) if name != "q50_m3_h")
         cells_of = (
             Row(
                 (
                     f"{test.record.started.astimezone():%H:%M}, {_title(test, language)}",
                     plus_minus(test.q50_m3_h, Quantity.FLOW, display),
-                    plus_minus(test.n50_per_h, Quantity.AIR_CHANGE, display),
+                    plus_minus(test.rates.get(rate.id), rate.kind, display),
                     say(test.verdict) if test.verdict else BLANK,
                 )
             )
             for test in tests
         )
-        titles = (say("Test"), f"q50, {flow}", "n50, 1/h", say("Target"))
+        rate_head = f"{rate.symbol}, {unit_symbol(rate.kind, display)}"
+        titles = (say("Test"), f"q50, {flow}", rate_head, say("Target"))
         yield Table(say("Tests of the day, before and after"), titles, tuple(cells_of)), (4, 0, 0, 0)
 
 

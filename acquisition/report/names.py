@@ -21,8 +21,6 @@ def _symbol(text: str) -> Symbol:
 
 SYMBOLS = {name: _symbol(item.symbol) for name, item in QUANTITIES.items()}
 KINDS = {name: item.kind for name, item in QUANTITIES.items()}
-IN_FRONT = ("n50_per_h", "q50_m3_h", "qe50_m3_h_m2", "qf50_m3_h_m2")
-"""The quantities that every result has a field for, as far as the building says what they need."""
 BLANK = "–"
 
 

@@ -9,7 +9,6 @@ from acquisition.report import wording
 from acquisition.report.content import PointRow, ReportContent, RunContent
 from acquisition.report.names import (
     BLANK,
-    IN_FRONT,
     KINDS,
     SYMBOLS,
     Json,
@@ -19,6 +18,7 @@ from acquisition.report.names import (
     share_decimals,
 )
 from acquisition.report.typeface import printable
+from acquisition.told.headline import USUAL, in_order, of_run, official
 from acquisition.told.titles import fit_title
 from analysis.numbertext import format_number
 from analysis.records import Check, Estimate
@@ -63,10 +63,12 @@ def _point(row: PointRow, display: Display, language: Language) -> Json:
 def results_table(content: ReportContent, display: Display) -> Json:
     """Return all results with their intervals: a side for each direction, and the mean of two."""
     runs, language, say = [run.result for run in content.runs], content.language, content.language.say
-    mean = content.result.mean
+    result, building = content.result, content.test.building
     rows = [
-        _result(symbol, KINDS[name], [*(getattr(run, name) for run in runs), getattr(mean, name)], display, language)
-        for name, symbol in ((name, SYMBOLS[name]) for name in IN_FRONT)
+        _result(SYMBOLS[name], KINDS[name], values, display, language)
+        for name in in_order(result.method)
+        for values in [[*(of_run(run, building, name) for run in runs), official(result, building, name)]]
+        if name in USUAL or values[-1] is not None
     ]
     single: tuple[tuple[Symbol, Quantity, Sequence[Estimate | None]], ...] = (
         (("n", ""), Quantity.EXPONENT, [run.n for run in runs]),
@@ -88,7 +90,7 @@ def results_table(content: ReportContent, display: Display) -> Json:
         "notes": [
             say(wording.AREAS),
             say(wording.COEFFICIENTS),
-            say("Fit: {fit}, r² {r2}.", fit=say(fit_title(content.result.fit)), r2=r2),
+            say("Fit: {fit}, r² {r2}.", fit=say(fit_title(result.fit)), r2=r2),
         ],
     }
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from acquisition.languages import ENGLISH, Language
+from acquisition.told.headline import in_order
 from acquisition.told.table import Row, Table
 from acquisition.told.texts import BLANK, interval, percent, plus_minus, sentence, with_unit
 from acquisition.told.titles import fit_title
@@ -32,7 +33,7 @@ NOTE = (
 
 
 def budget_table(result: TestResult, display: Display, quantity: str = "", language: Language = ENGLISH) -> Table:
-    """Return the budget of a quantity, of the one in front if none is named, with the best estimate below."""
+    """Return the budget of a quantity, the first of its method if none is named, with the best estimate below."""
     budget, say = _chosen(result, quantity), language.say
     if budget is None:
         return Table(say("Uncertainty"), ("",), (), (), say("From two points on."))
@@ -70,7 +71,7 @@ def _best(result: TestResult, display: Display, language: Language) -> list[Row]
 
 def _chosen(result: TestResult, quantity: str) -> QuantityBudget | None:
     known = {item.quantity: item for item in result.budgets}
-    for name in (quantity, "n50_per_h", "q50_m3_h"):
+    for name in (quantity, *in_order(result.method)):
         if name in known:
             return known[name]
     return None

@@ -14,10 +14,11 @@ from acquisition.job.results import analyse_record
 from acquisition.sealing.leaks import Drop, LeakStatus
 from acquisition.setup.record import said_of_setup
 from acquisition.told.comparison import Side, comparison_tables
+from acquisition.told.headline import USUAL, in_order
 from acquisition.told.sealing import leak_table
 from acquisition.told.table import Row, Table, Tone
 from acquisition.told.texts import BLANK, interval, plus_minus
-from analysis.effective import mean_flow
+from analysis.effective import QUANTITIES, mean_flow
 from analysis.errors import InvalidInput
 from analysis.records import Estimate
 from analysis.units import Display, Quantity, unit_symbol
@@ -37,10 +38,15 @@ class StageTest:
     """
 
     record: TestRecord
-    q50_m3_h: Estimate
-    n50_per_h: Estimate | None
+    rates: Mapping[str, Estimate]
+    """What the building allows of the quantities there are, by their ids."""
     target: tuple[str, float] | None
     verdict: str
+
+    @property
+    def q50_m3_h(self) -> Estimate:
+        """The flow at 50 Pa."""
+        return self.rates["q50_m3_h"]
 
     @property
     def title(self) -> str:
@@ -52,6 +58,17 @@ class StageTest:
 def stage_tests(records: Iterable[TestRecord]) -> tuple[StageTest, ...]:
     """Return the tests that have a result, oldest first; held pressures are none."""
     return tuple(_read(record) for record in records if record.result_json and not record.plan.hold)
+
+
+def in_front(tests: Sequence[StageTest]) -> tuple[str, str]:
+    """Return the two quantities that tests side by side are told by: those of their method, the usual ones of several.
+
+    What no test has is left out.
+    """
+    methods = {test.record.plan.method for test in tests}
+    order = in_order(methods.pop()) if len(methods) == 1 else USUAL
+    first, second = [name for name in order if name in USUAL[:2] or any(name in test.rates for test in tests)][:2]
+    return first, second
 
 
 def site_note(test: int, text: str, utc: datetime, who: str = "") -> Entry:
@@ -69,7 +86,7 @@ def site_notes(entries: Iterable[Entry]) -> Mapping[int, str]:
 
 def stage_table(tests: Sequence[StageTest], notes: Mapping[int, str], display: Display) -> Table:
     """Return all tests against their targets."""
-    rate, flow = unit_symbol(Quantity.AIR_CHANGE, display), unit_symbol(Quantity.FLOW, display)
+    shown = [QUANTITIES[name] for name in in_front(tests)]
     rows = []
     for test in tests:
         note = notes.get(test.record.id, "")
@@ -77,13 +94,12 @@ def stage_table(tests: Sequence[StageTest], notes: Mapping[int, str], display: D
         said = [ways, f"on site: {note}" if note else ""]
         cells = (
             test.title,
-            plus_minus(test.n50_per_h, Quantity.AIR_CHANGE, display),
-            plus_minus(test.q50_m3_h, Quantity.FLOW, display),
+            *(plus_minus(test.rates.get(item.id), item.kind, display) for item in shown),
             BLANK if test.target is None else f"{test.target[1]:g}".replace(".", display.decimal_mark),
             test.verdict or BLANK,
         )
         rows.append(Row(cells, "; ".join(item for item in said if item), TONES.get(test.verdict, Tone.PLAIN)))
-    heads = ("", f"n50, {rate}", f"q50, {flow}", "Target", "Verdict")
+    heads = ("", *(f"{item.symbol}, {unit_symbol(item.kind, display)}" for item in shown), "Target", "Verdict")
     return Table("Stages", heads, tuple(rows), (), NO_TESTS)
 
 
@@ -108,15 +124,12 @@ def _read(record: TestRecord) -> StageTest:
     document: dict[str, Any] = json.loads(record.result_json)
     means, totals = document["mean"], {item["quantity"]: item["total"] for item in document.get("budgets") or ()}
 
-    def rate(quantity: str) -> Estimate:
-        return _estimate({**means[quantity], **totals.get(quantity, {})})
-
+    known = {name: mean for name, mean in {**totals, **means}.items() if mean}
     verdicts = document.get("verdicts") or ()
     first = verdicts[0] if verdicts else None
     return StageTest(
         record,
-        rate("q50_m3_h"),
-        rate("n50_per_h") if means.get("n50_per_h") else None,
+        {name: _estimate({**mean, **totals.get(name, {})}) for name, mean in known.items()},
         None if first is None else (str(first["quantity"]), float(first["value"])),
         "" if first is None else str(first["verdict"]),
     )

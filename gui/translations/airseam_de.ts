@@ -1956,6 +1956,22 @@
         <translation>bei 50 Pa, der Grundfläche</translation>
     </message>
     <message>
+        <source>at 75 Pa, of envelope</source>
+        <translation>bei 75 Pa, der Hüllfläche</translation>
+    </message>
+    <message>
+        <source>at 4 Pa, of envelope</source>
+        <translation>bei 4 Pa, der Hüllfläche</translation>
+    </message>
+    <message>
+        <source>at 10 Pa, of envelope</source>
+        <translation>bei 10 Pa, der Hüllfläche</translation>
+    </message>
+    <message>
+        <source>at 4 Pa, of floor</source>
+        <translation>bei 4 Pa, der Grundfläche</translation>
+    </message>
+    <message>
         <source>Nothing has been read yet.</source>
         <translation>Noch ist nichts gemessen.</translation>
     </message>
@@ -2016,8 +2032,8 @@
         <translation>Nach {method}, {fit}: nicht wie diese Messung geplant war</translation>
     </message>
     <message>
-        <source>Extrapolated: 50 Pa lies outside the pressures that were measured.</source>
-        <translation>Extrapoliert: 50 Pa liegt außerhalb der gemessenen Drücke.</translation>
+        <source>Extrapolated: {pressure} Pa lies outside the pressures that were measured.</source>
+        <translation>Extrapoliert: {pressure} Pa liegt außerhalb der gemessenen Drücke.</translation>
     </message>
     <message>
         <source>No result. {why}</source>
@@ -6876,6 +6892,10 @@
         <translation>Volumenstrom bei 50 Pa je Hüllfläche</translation>
     </message>
     <message>
+        <source>Flow at 75 Pa per envelope area</source>
+        <translation>Volumenstrom bei 75 Pa je Hüllfläche</translation>
+    </message>
+    <message>
         <source>Flow at 50 Pa per floor area</source>
         <translation>Volumenstrom bei 50 Pa je Grundfläche</translation>
     </message>
@@ -7034,14 +7054,6 @@
     <message>
         <source>The two tests are being laid over each other.</source>
         <translation>Die beiden Messungen werden übereinandergelegt.</translation>
-    </message>
-    <message>
-        <source>air changes per hour at 50 Pa</source>
-        <translation>Luftwechsel je Stunde bei 50 Pa</translation>
-    </message>
-    <message>
-        <source>{unit} at 50 Pa</source>
-        <translation>{unit} bei 50 Pa</translation>
     </message>
     <message>
         <source>Choose the port of the gauge and listen to it.</source>
@@ -9086,6 +9098,10 @@
     <message>
         <source>assumed flow exponent of 0.65</source>
         <translation>angenommener Strömungsexponent 0,65</translation>
+    </message>
+    <message>
+        <source>{method} puts {symbol} in front; it needs the envelope area, which is not stated.</source>
+        <translation>{method} stellt {symbol} voran; dafür fehlt die Hüllfläche.</translation>
     </message>
     <message>
         <source>q50, flow at 50 Pa, {unit}</source>

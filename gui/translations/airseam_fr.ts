@@ -1956,6 +1956,22 @@
         <translation>à 50 Pa, de plancher</translation>
     </message>
     <message>
+        <source>at 75 Pa, of envelope</source>
+        <translation>à 75 Pa, d’enveloppe</translation>
+    </message>
+    <message>
+        <source>at 4 Pa, of envelope</source>
+        <translation>à 4 Pa, d’enveloppe</translation>
+    </message>
+    <message>
+        <source>at 10 Pa, of envelope</source>
+        <translation>à 10 Pa, d’enveloppe</translation>
+    </message>
+    <message>
+        <source>at 4 Pa, of floor</source>
+        <translation>à 4 Pa, de plancher</translation>
+    </message>
+    <message>
         <source>Nothing has been read yet.</source>
         <translation>Rien n’a encore été lu.</translation>
     </message>
@@ -2016,8 +2032,8 @@
         <translation>Selon {method}, {fit}&#xa0;: autrement que cet essai était prévu</translation>
     </message>
     <message>
-        <source>Extrapolated: 50 Pa lies outside the pressures that were measured.</source>
-        <translation>Extrapolé&#xa0;: 50 Pa est hors des pressions mesurées.</translation>
+        <source>Extrapolated: {pressure} Pa lies outside the pressures that were measured.</source>
+        <translation>Extrapolé&#xa0;: {pressure} Pa est hors des pressions mesurées.</translation>
     </message>
     <message>
         <source>No result. {why}</source>
@@ -6876,6 +6892,10 @@
         <translation>Débit à 50 Pa par surface d’enveloppe</translation>
     </message>
     <message>
+        <source>Flow at 75 Pa per envelope area</source>
+        <translation>Débit à 75 Pa par surface d’enveloppe</translation>
+    </message>
+    <message>
         <source>Flow at 50 Pa per floor area</source>
         <translation>Débit à 50 Pa par surface de plancher</translation>
     </message>
@@ -7034,14 +7054,6 @@
     <message>
         <source>The two tests are being laid over each other.</source>
         <translation>Les deux essais sont en cours de superposition.</translation>
-    </message>
-    <message>
-        <source>air changes per hour at 50 Pa</source>
-        <translation>renouvellements par heure à 50 Pa</translation>
-    </message>
-    <message>
-        <source>{unit} at 50 Pa</source>
-        <translation>{unit} à 50 Pa</translation>
     </message>
     <message>
         <source>Choose the port of the gauge and listen to it.</source>
@@ -9086,6 +9098,10 @@
     <message>
         <source>assumed flow exponent of 0.65</source>
         <translation>exposant de débit supposé de 0,65</translation>
+    </message>
+    <message>
+        <source>{method} puts {symbol} in front; it needs the envelope area, which is not stated.</source>
+        <translation>{method} met {symbol} en avant&#xa0;; il faut pour cela la surface d’enveloppe, qui n’est pas indiquée.</translation>
     </message>
     <message>
         <source>q50, flow at 50 Pa, {unit}</source>

@@ -14,6 +14,7 @@ from acquisition.told import (
     quantity_table,
     verdict_table,
 )
+from acquisition.told.headline import front_of
 from acquisition.told.titles import fit_title, method_title
 from analysis.estimators import fit_ids
 from analysis.meaning import meaning_of
@@ -125,16 +126,12 @@ def _table(shown: ShownTest | None, chosen: Detail, display: Display) -> Table:
         case Detail.LIMITS:
             return verdict_table(result, display)
         case Detail.BUDGET:
-            return budget_table(result, display, _in_front(shown))
+            front = front_of(result.method, building, next(iter(shown.plan.limits), None))
+            return budget_table(result, display, front)
         case Detail.MEANING:
             return meaning_table(meaning_of(result, building, shown.plan.surroundings), display)
         case _:
             return quantity_table(result, building, display)
-
-
-def _in_front(shown: ShownTest) -> str:
-    limit = next(iter(shown.plan.limits), None)
-    return limit.quantity if limit is not None else ""
 
 
 def _methods(shown: ShownTest) -> Choices:

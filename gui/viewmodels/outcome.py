@@ -5,14 +5,16 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from acquisition.plan import TestPlan
 from acquisition.planning.outlook import percent
 from acquisition.report.names import KINDS
 from acquisition.snapshot import HeldView, Snapshot
-from acquisition.told.headline import headline, total_of
+from acquisition.told.headline import USUAL, front_of, headline, in_order, lacking, official, total_of
 from acquisition.told.texts import limit_text
 from acquisition.told.titles import fit_title, method_title
 from acquisition.told.verdicts import STAGE, likelihood, limit_title
-from analysis.records import Estimate, Limit, MeanResult, Verdict
+from analysis.effective import QUANTITIES
+from analysis.records import Building, Estimate, Limit, TestResult, Verdict
 from analysis.units import Display, Quantity, format_estimate, format_value, to_display, unit_symbol
 from analysis.verdict import settling_words
 from gui.theme import Tone
@@ -25,7 +27,16 @@ NAMES = {
     "q50_m3_h": mark("at 50\u00a0Pa"),
     "qe50_m3_h_m2": mark("at 50 Pa, of envelope"),
     "qf50_m3_h_m2": mark("at 50 Pa, of floor"),
+    "qe75_m3_h_m2": mark("at 75 Pa, of envelope"),
+    "qe4_m3_h_m2": mark("at 4 Pa, of envelope"),
+    "nla10_cm2_m2": mark("at 10 Pa, of envelope"),
+    "nlr50_l_s_m2": mark("at 50 Pa, of envelope"),
+    "sla4_cm2_m2": mark("at 4 Pa, of floor"),
 }
+LACKING = mark("{method} puts {symbol} in front; it needs the envelope area, which is not stated.")
+"""What `acquisition.told.headline.lacking` says."""
+OTHERS = 3
+"""Quantities that stand beside the one in front."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,15 +72,16 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
     """Return the panel of the test that is shown."""
     display, shown = moment.display, moment.shown
     plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
-    limit = next(iter(plan.limits), plan.limit) if plan is not None else None
+    limit = _limit_of(plan)
     result = shown.result if shown is not None else None
     if moment.snapshot is not None and moment.snapshot.held is not None and shown is not None and shown.live:
-        return _held(moment.snapshot, moment.snapshot.held, limit, display)
+        return _held(moment.snapshot, moment.snapshot.held, plan, display)
     if result is None:
         why = shown.gap if shown is not None and shown.gap else say("Nothing has been read yet.")
-        return _foretold(moment, _nothing(why, limit, display))
-    quantity, official = headline(result.mean, limit)
-    estimate = total_of(result, quantity) or official
+        return _foretold(moment, _nothing(why, plan, display))
+    assert plan is not None
+    quantity, own = headline(result, plan.building, limit)
+    estimate = total_of(result, quantity) or own
     text = format_estimate(estimate, KINDS[quantity], display)
     verdict = next((item for item in result.verdicts if item.limit == limit), None)
     words, tone = verdict_words(verdict)
@@ -80,13 +92,13 @@ def outcome_picture(moment: Moment) -> OutcomePicture:
         figure=text.value,
         unit=unit,
         interval=f"± {text.plus_minus} (95 %)" if sure else say("no interval yet"),
-        why=_why(estimate, verdict),
-        limit=_limit_words(limit, display),
+        why=" ".join(filter(None, (lacking(result.method, plan.building, say), _why(estimate, quantity, verdict)))),
+        limit=_limit_words(limit, quantity, display),
         verdict=words,
         tone=tone,
-        bar=_bar(estimate, limit, KINDS[quantity], display),
-        others=_others(result.mean, quantity, display),
-        scatter=_scatter(official, estimate, quantity, display),
+        bar=_bar(result, plan.building, limit, display),
+        others=_others(result, plan.building, quantity, limit, display),
+        scatter=_scatter(own, estimate, quantity, display),
         spoken=say(
             "{value} {unit}, plus or minus {plus_minus}. {words}",
             value=text.value,
@@ -111,9 +123,9 @@ def _foretold(moment: Moment, picture: OutcomePicture) -> OutcomePicture:
     )
 
 
-def _held(snapshot: Snapshot, held: HeldView, limit: Limit | None, display: Display) -> OutcomePicture:
+def _held(snapshot: Snapshot, held: HeldView, plan: TestPlan | None, display: Display) -> OutcomePicture:
     """Return what leaks at the pressure that is held, and by how much that has changed."""
-    empty = _nothing(say("It takes a few seconds until the flow is known."), limit, display)
+    empty = _nothing(say("It takes a few seconds until the flow is known."), plan, display)
     title = say("What leaks at {target} Pa", target=f"{snapshot.target_pa or 0.0:.0f}").replace("-", "−")
     if held.flow_m3_h is None:
         return replace(empty, title=title, unit=unit_symbol(Quantity.FLOW, display))
@@ -148,10 +160,10 @@ def verdict_words(verdict: Verdict | None) -> tuple[str, Tone]:
             return say("cannot tell today: {likely} likely", likely=likely), Tone.ATTENTION
 
 
-def _scatter(official: Estimate, shown: Estimate, quantity: str, display: Display) -> str:
-    if official is shown or not math.isfinite(official.half_width):
+def _scatter(own: Estimate, shown: Estimate, quantity: str, display: Display) -> str:
+    if own is shown or not math.isfinite(own.half_width):
         return ""
-    text = format_estimate(official, KINDS[quantity], display)
+    text = format_estimate(own, KINDS[quantity], display)
     return say("{value} ± {plus_minus} by the scatter of the line alone", value=text.value, plus_minus=text.plus_minus)
 
 
@@ -169,23 +181,25 @@ def _title(moment: Moment) -> str:
     )
 
 
-def _why(estimate: Estimate, verdict: Verdict | None) -> str:
+def _why(estimate: Estimate, quantity: str, verdict: Verdict | None) -> str:
     if estimate.extrapolated:
-        return say("Extrapolated: 50 Pa lies outside the pressures that were measured.")
+        pressure = f"{QUANTITIES[quantity].pressure_pa:g}"
+        return say("Extrapolated: {pressure} Pa lies outside the pressures that were measured.", pressure=pressure)
     if verdict is not None and verdict.settling is not None:
         return settling_words(verdict.settling)
     return ""
 
 
-def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
-    quantity = limit.quantity if limit is not None else "n50_per_h"
+def _nothing(why: str, plan: TestPlan | None, display: Display) -> OutcomePicture:
+    limit = _limit_of(plan)
+    quantity = USUAL[0] if plan is None else front_of(plan.method, plan.building, limit)
     return OutcomePicture(
         title=say("Result so far"),
         figure="–",
         unit=unit_words(quantity, display),
         interval="",
         why=why,
-        limit=_limit_words(limit, display),
+        limit=_limit_words(limit, quantity, display),
         verdict="",
         tone=Tone.QUIET,
         bar=None,
@@ -194,16 +208,30 @@ def _nothing(why: str, limit: Limit | None, display: Display) -> OutcomePicture:
     )
 
 
-def _limit_words(limit: Limit | None, display: Display) -> str:
+def _limit_of(plan: TestPlan | None) -> Limit | None:
+    return next(iter(plan.limits), plan.limit) if plan is not None else None
+
+
+def _limit_words(limit: Limit | None, front: str, display: Display) -> str:
+    """Return the limit; one on another quantity than that in front says on which."""
     if limit is None:
         return say("No limit set for this stage")
-    unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
+    kind = KINDS[limit.quantity]
     title = say("Stage limit") if limit.id == STAGE else limit_title(limit)
-    return f"{title} {limit_text(limit.value, KINDS[limit.quantity], display)}{unit}"
+    bound = limit_text(limit.value, kind, display)
+    if limit.quantity != front:
+        return f"{title} {QUANTITIES[limit.quantity].symbol} {bound} {unit_symbol(kind, display)}"
+    unit = "" if limit.quantity == "n50_per_h" else f" {unit_words(limit.quantity, display)}"
+    return f"{title} {bound}{unit}"
 
 
-def _bar(estimate: Estimate, limit: Limit | None, kind: Quantity, display: Display) -> LimitBar | None:
-    if limit is None or KINDS[limit.quantity] is not kind:
+def _bar(result: TestResult, building: Building, limit: Limit | None, display: Display) -> LimitBar | None:
+    """Return the quantity that the limit is on against it."""
+    if limit is None:
+        return None
+    kind = KINDS[limit.quantity]
+    estimate = total_of(result, limit.quantity) or official(result, building, limit.quantity)
+    if estimate is None:
         return None
     value, bound = (to_display(number, kind, display) for number in (estimate.value, limit.value))
     high = to_display(estimate.high, kind, display) if math.isfinite(estimate.high) else value
@@ -212,13 +240,14 @@ def _bar(estimate: Estimate, limit: Limit | None, kind: Quantity, display: Displ
     return LimitBar(*(min(max(number / full, 0.0), 1.0) for number in (value, low, high, bound)))
 
 
-def _others(mean: MeanResult, shown: str, display: Display) -> str:
-    """Return the other quantities in one line, each with its divisor."""
+def _others(result: TestResult, building: Building, front: str, limit: Limit | None, display: Display) -> str:
+    """Return the quantities beside the one in front in one line, that of the limit first."""
+    first = () if limit is None else (limit.quantity,)
     parts = []
-    for name, symbol in (("n50_per_h", "n50"), ("q50_m3_h", "q50"), ("qe50_m3_h_m2", "qE50"), ("qf50_m3_h_m2", "qF50")):
-        estimate: Estimate | None = getattr(mean, name)
-        if estimate is None or name == shown:
+    for name in dict.fromkeys((*first, *in_order(result.method))):
+        estimate = official(result, building, name)
+        if estimate is None or name == front:
             continue
         text = format_estimate(estimate, KINDS[name], display)
-        parts.append(f"{symbol} {text.value} {text.unit}")
-    return " · ".join(parts)
+        parts.append(f"{QUANTITIES[name].symbol} {text.value} {text.unit}")
+    return " · ".join(parts[:OTHERS])

@@ -352,6 +352,7 @@ FIELDS: tuple[Field, ...] = (
           choices=(
               ("n50_per_h", mark("Air changes at 50 Pa")),
               ("qe50_m3_h_m2", mark("Flow at 50 Pa per envelope area")),
+              ("qe75_m3_h_m2", mark("Flow at 75 Pa per envelope area")),
               ("qf50_m3_h_m2", mark("Flow at 50 Pa per floor area")),
               ("q50_m3_h", mark("Flow at 50 Pa")),
           )),

@@ -10,11 +10,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from acquisition.told import Table
-from acquisition.told.stages import StageTest, stage_table
+from acquisition.told.stages import StageTest, in_front, stage_table
 from analysis.powerlaw import flow_at
 from analysis.records import Test, TestResult
 from analysis.units import Display, Quantity, to_display, unit_symbol
 from gui.theme import Tone
+from gui.viewmodels.outcome import unit_words
 from gui.viewmodels.retold import retold
 from gui.words import say
 
@@ -72,10 +73,9 @@ def chosen_pair(tests: Sequence[StageTest], before: int | None, after: int | Non
 
 
 def stage_bars(tests: Sequence[StageTest]) -> tuple[StageBar, ...]:
-    """Return the tests on one scale: air changes where every test has them, else flows at 50 Pa."""
-    rates = all(test.n50_per_h is not None for test in tests)
-    name = "n50_per_h" if rates else "q50_m3_h"
-    estimates = [test.n50_per_h if rates and test.n50_per_h is not None else test.q50_m3_h for test in tests]
+    """Return the tests on one scale: that of the first quantity of their method that every test has."""
+    name = _scale(tests)
+    estimates = [test.rates[name] for test in tests]
     targets = [test.target[1] if test.target is not None and test.target[0] == name else None for test in tests]
     top = 1.08 * max([*(item.high for item in estimates), *(item for item in targets if item is not None)], default=1.0)
     return tuple(
@@ -89,6 +89,10 @@ def stage_bars(tests: Sequence[StageTest]) -> tuple[StageBar, ...]:
         )
         for test, item, target in zip(tests, estimates, targets, strict=True)
     )
+
+
+def _scale(tests: Sequence[StageTest]) -> str:
+    return next((name for name in in_front(tests) if all(name in test.rates for test in tests)), "q50_m3_h")
 
 
 def stage_curve(title: str, test: Test, result: TestResult, display: Display) -> StageCurve:
@@ -124,13 +128,10 @@ def stages_picture(
         empty = say("One test so far: after the next both stand here.")
     else:
         empty = "" if between is not None else say("The two tests are being laid over each other.")
-    rates = all(test.n50_per_h is not None for test in tests)
     return StagesPicture(
         table=stage_table(tests, notes, display),
         bars=stage_bars(tests),
-        unit=say("air changes per hour at 50 Pa")
-        if rates
-        else say("{unit} at 50 Pa", unit=unit_symbol(Quantity.FLOW, display)),
+        unit=unit_words(_scale(tests), display),
         choices=tuple((test.record.id, retold(test.title)) for test in tests),
         before=before,
         after=after,

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from acquisition.snapshot import PointState
 from acquisition.told.verdicts import likelihood
+from analysis.methods import analyse
 from analysis.records import Direction, Estimate, Limit, Verdict
 from gui.languages import put_on
 from gui.theme import Tone
@@ -178,3 +179,24 @@ def test_figures_that_are_not_finite_never_reach_the_bar() -> None:
     bar = outcome_picture(moment(shown=replace(test, result=wide))).bar
     assert bar is not None
     assert all(0 <= part <= 1 for part in (bar.value, bar.low, bar.high, bar.limit))
+
+
+def test_the_method_decides_which_quantity_stands_in_front_and_the_limit_what_is_compared() -> None:
+    test = shown()
+    assert test.test is not None
+    plan = replace(PLAN, method="astm-e3158")
+    large = replace(test, plan=plan, result=analyse(test.test, "astm-e3158", limits=(LIMIT,)))
+    picture = outcome_picture(moment(shown=large))
+    assert picture.unit == "m³/(h·m²) at 75 Pa, of envelope"
+    assert outcome_picture(moment(shown=large, display=US)).unit == "cfm/ft² at 75 Pa, of envelope"
+    assert picture.limit == "Stage limit n50 2.0 1/h"
+    assert picture.others.startswith("n50 1.")
+    assert picture.bar is not None
+    same = outcome_picture(moment(shown=test)).bar
+    assert same is not None
+    assert picture.bar.value == pytest.approx(same.value, rel=0.02)
+    assert "75 Pa" in picture.why
+    bare = replace(large, plan=replace(plan, building=replace(plan.building, envelope_area_m2=None)))
+    lacking = outcome_picture(moment(shown=bare))
+    assert lacking.unit == "m³/h at 50\u00a0Pa"
+    assert lacking.why.startswith("ASTM E3158 puts qE75 in front; it needs the envelope area")
