@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 import segno
 
+from acquisition.job import Entry
 from acquisition.phone.addresses import private_addresses
 from acquisition.rig import INDOORS, OUTDOORS, Role
 from acquisition.sealing.hold import HoldLook
@@ -14,7 +15,7 @@ from acquisition.sealing.way import at_50_pa, target_flow_m3_h, way_of
 from acquisition.setup.board import ON
 from acquisition.told import Table
 from acquisition.told.way import way_tables
-from acquisition.zonetest import kept_zones
+from acquisition.zonetest import KeptZone, kept_zones
 from analysis.records import Direction
 from analysis.units import Display
 from drivers.clock import NS_PER_S
@@ -43,6 +44,7 @@ class HuntDrawing:
         self._window = window
         self._addresses = private_addresses()
         self._coded: tuple[str, tuple[bytes, ...]] = ("", ())
+        self._kept: tuple[tuple[Entry, ...], tuple[KeptZone, ...]] = ((), ())
         self._traced: tuple[HoldLook, int, Display, HuntTrace | None] | None = None
 
     def draw(self, moment: Moment) -> None:
@@ -83,8 +85,10 @@ class HuntDrawing:
         )
 
     def _zones(self, display: Display) -> ZonePicture:
-        job = self._desk.job
-        return self._screen.zones.picture(display, () if job is None else kept_zones(job.house.entries))
+        entries = self._desk.job.house.entries if self._desk.job is not None else ()
+        if entries != self._kept[0]:
+            self._kept = entries, kept_zones(entries)
+        return self._screen.zones.picture(display, self._kept[1])
 
     def _zero_prompt(self, moment: Moment) -> Prompt | None:
         """Return the question for the zero-flow pressure; nobody is asked in the middle of a seal."""

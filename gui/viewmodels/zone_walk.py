@@ -51,6 +51,7 @@ class ZoneWalk:
     hole: str = "outdoors"
     name: str = ""
     """What the zone is called in the job."""
+    _told: tuple[ZoneQuestion, Display, tuple[Table, ...], InvalidInput | None] | None = None
 
     def read(self, name: str, value: float | None) -> None:
         """Take a reading."""
@@ -125,7 +126,13 @@ class ZoneWalk:
 
     def _tables(self, display: Display) -> tuple[tuple[Table, ...], str]:
         question = self.question()
-        try:
-            return () if question is None else zone_tables(question, display), ""
-        except InvalidInput as error:
-            return (), say("{sentence} Read again.", sentence=sentence(error))
+        if question is None:
+            return (), ""
+        # What was read tells the same until something is read anew: a picture is drawn thirty times a second.
+        if self._told is None or self._told[:2] != (question, display):
+            try:
+                self._told = question, display, zone_tables(question, display), None
+            except InvalidInput as error:
+                self._told = question, display, (), error
+        tables, refused = self._told[2:]
+        return tables, "" if refused is None else say("{sentence} Read again.", sentence=sentence(refused))

@@ -195,6 +195,9 @@ def test_a_zone_is_walked_through_step_by_step() -> None:
     # C_hz = dQ / ((P_h - P_z')**n - (P_h - P_z)**n), n 0.65: 60 / (40**0.65 - 30**0.65) = 32.2 (by hand).
     (row,) = [item for item in shown.tables[1].rows if item.cells[0].startswith("Leak between house and zone")]
     assert float(row.cells[1]) == pytest.approx(32.2, rel=0.03)
+    # Drawn again nothing is worked out anew; in other units, or after another reading, it is.
+    assert walk.picture(SI).tables is shown.tables
+    assert walk.picture(US).tables != shown.tables
     # A hole to outdoors cannot raise the pressure of the zone: that is said, and nothing is lost.
     walk.type_field("zone_after_pa", "30", SI)
     assert "Read again" in walk.picture(SI).step
