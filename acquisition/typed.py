@@ -24,6 +24,10 @@ from drivers.clock import seconds
 from drivers.reading import Quality, Reading
 
 COLUMNS = "pressure in Pa, flow"
+COPIED_COLUMNS = 6
+"""Of the table of points as the window copies it: sign, target, mean pressure, flow, standard error, time."""
+TAKEN, NOT_TAKEN = ("✓", "✎"), ("✗", "○", "●")
+"""Signs in front of its lines: points that count, and those that were struck or not finished."""
 MOST_POINTS = 60
 HIGHEST_PA = 200.0
 PAUSE_S = 5.0
@@ -61,11 +65,15 @@ def points_from(text: str, direction: Direction, display: Display) -> tuple[Type
     """Return the points of pasted lines, each a pressure and a flow with a tab, a semicolon or blanks between.
 
     A first line without a number is a heading. Pressures may stand without their sign; flows are in the unit on the
-    screen. Raises `InvalidInput` with the number of the line.
+    screen. The table of points as the window copies it is read too: its flows are in the unit of its heading, and what
+    was struck there stays out. Raises `InvalidInput` with the number of the line.
     """
-    lines = [(at, _cells(line)) for at, line in enumerate(text.splitlines(), 1) if line.strip()]
-    if lines and not any(char.isdecimal() for cell in lines[0][1] for char in cell):
-        lines = lines[1:]
+    given = [(at, line) for at, line in enumerate(text.splitlines(), 1) if line.strip()]
+    unit = ""
+    if given and not any(char.isdecimal() for char in given[0][1]):
+        unit = _copied_unit(given[0][1])
+        given = given[1:]
+    lines = [(at, cells) for at, line in given if (cells := _cells(line, unit)) is not None]
     if not lines:
         raise InvalidInput("points", text, f"lines are needed: {COLUMNS}", shown="empty")
     if len(lines) > MOST_POINTS:
@@ -136,7 +144,17 @@ class _Sheet:
         self._utc_ns = at_ns + seconds(length_s + PAUSE_S)
 
 
-def _cells(line: str) -> list[str]:
+def _copied_unit(heading: str) -> str:
+    """Return the unit of the flow in the heading of a copied table, empty where it is another heading."""
+    parts = heading.split("\t")
+    return (parts[3].split() or [""])[-1] if len(parts) == COPIED_COLUMNS else ""
+
+
+def _cells(line: str, unit: str) -> list[str] | None:
+    """Return what should be pressure and flow; None for a line of a copied table that does not count."""
+    copied = [part.strip() for part in line.split("\t")]
+    if len(copied) == COPIED_COLUMNS and copied[0] in (*TAKEN, *NOT_TAKEN):
+        return [copied[2], f"{copied[3]} {unit}".strip()] if copied[0] in TAKEN else None
     parts = re.split(r"[\t;]", line) if re.search(r"[\t;]", line) else line.split()
     return [part.strip() for part in parts if part.strip()]
 

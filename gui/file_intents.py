@@ -243,7 +243,7 @@ class FileIntents(QObject):
         if picture is None or not picture.rows:
             self._warn(say("There are no points to copy."))
             return
-        rows = ["\t".join(picture.headings), *("\t".join(row.cells) for row in picture.rows)]
+        rows = ["\t".join(picture.headings), *("\t".join((row.sign, *row.cells)) for row in picture.rows)]
         self._copy(rows, say("The points are in the clipboard, ready for a spreadsheet."))
 
     def copy_results(self) -> None:

@@ -34,6 +34,23 @@ def test_lines_are_points_with_the_sign_of_the_direction() -> None:
     assert points_from("50 100", IN, US)[0].flow_m3_h == pytest.approx(169.901, abs=0.001)
 
 
+def test_a_copied_table_of_points_is_read_and_what_was_struck_stays_out() -> None:
+    copied = (
+        "\tSoll Pa\tMittel Pa\tStrom cfm\tStd.-Fehler\tZeit\n"
+        "✓\t\u221260\t\u221259,6\t1\u202f000\t0,04 %\t20 s\n"
+        "✗\t\u221250\t\u221249,6\t501\t0,04 %\t20 s\n"
+        "✓\t\u221240\t\u221239,8\t434\t–\t20 s\n"
+        "○\t\u221230\t\t\t\t\n"
+    )
+    first, second = points_from(copied, OUT, Display(System.SI, ","))
+    # 1 cfm is 1.69901 m3/h (definition of the foot: 0.3048 m).
+    assert first.envelope_pa == -59.6
+    assert first.flow_m3_h == pytest.approx(1699.01, abs=0.01)
+    assert second.envelope_pa == -39.8
+    with pytest.raises(InvalidInput, match="points is empty"):
+        points_from("\n".join(copied.splitlines()[-1:]), OUT, SI)
+
+
 @pytest.mark.parametrize(
     ("text", "words"),
     [

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from acquisition.job import Job
 from acquisition.office import load_office
+from acquisition.typed import points_from
 from analysis.records import Direction
 from analysis.units import Quantity, System, unit_symbol
 from drivers.clock import WallClock
@@ -16,6 +17,7 @@ from gui.theme import Mode
 from gui.viewmodels.moment import Place
 from tests.gui.conftest import Stage
 from tests.gui.driven import click
+from tests.gui.fakes import SI, US
 
 OUT = Direction.DEPRESSURIZE
 
@@ -152,7 +154,13 @@ def test_a_hand_written_test_is_typed_in_and_shown_as_such(stage: Stage) -> None
     ask(stage, "Copy the points for a spreadsheet")
     text = QApplication.clipboard().text()
     assert len(text.splitlines()) == 7
-    assert "563" in text.splitlines()[1].split("\t")
+    heads, first = (line.split("\t") for line in text.splitlines()[:2])
+    assert first[[head.startswith("Flow") for head in heads].index(True)] == "563"
+    # What was copied can be pasted back, whatever unit the screen has by then.
+    for display in (SI, US):
+        pasted = points_from(text, OUT, display)
+        assert [round(point.flow_m3_h) for point in pasted] == [563, 501, 434, 361, 279, 201]
+        assert pasted[0].envelope_pa == -60.0
     ask(stage, "Copy the results for a spreadsheet")
     assert any(line.startswith("q50") for line in QApplication.clipboard().text().splitlines())
 
