@@ -33,12 +33,12 @@ class Pattern:
 class Language:
     """A language. English has no messages: it is what the program says itself.
 
-    `decimal_mark` is empty where the mark of the reader's settings holds, `thousands` stands between groups of digits.
+    `decimal_mark` holds in every report in it, whatever the window shows; `thousands` stands between groups of digits.
     """
 
     tag: str
     name: str
-    decimal_mark: str = ""
+    decimal_mark: str = "."
     thousands: str = THIN_SPACE
     messages: Mapping[str, str] = field(default_factory=dict)
     patterns: tuple[Pattern, ...] = ()
@@ -65,7 +65,7 @@ class Language:
 
     def display(self, display: Display) -> Display:
         """Return how numbers are shown in this language."""
-        return replace(display, decimal_mark=self.decimal_mark) if self.decimal_mark else display
+        return replace(display, decimal_mark=self.decimal_mark)
 
     def grouped(self, text: str) -> str:
         """Return a text with this language's mark between groups of digits."""
@@ -82,7 +82,7 @@ class Language:
 
     def number(self, text: str) -> str:
         """Return a number that was written with a decimal point, and perhaps with its unit, as one word."""
-        return text.replace(".", self.decimal_mark).replace(" ", NO_BREAK) if self.decimal_mark else text
+        return text if self.decimal_mark == "." else text.replace(".", self.decimal_mark).replace(" ", NO_BREAK)
 
     def _value(self, text: str) -> str:
         """Return a value out of a sentence: a number with this language's mark, a day, words that are known."""

@@ -93,7 +93,7 @@ def test_days_and_numbers_are_written_as_the_language_does() -> None:
     for language in (german, french):
         display = language.display(Display())
         assert language.grouped(format_value(12345.67, Quantity.FLOW, display, 1)) == "12\u202f345,7"
-    assert ENGLISH.display(Display(decimal_mark=",")).decimal_mark == ","
+    assert ENGLISH.display(Display(decimal_mark=",")).decimal_mark == "."
     assert language_of("") is language_of("en") is ENGLISH
     with pytest.raises(InvalidInput, match="one of en, de, fr is needed"):
         language_of("it", "--language")

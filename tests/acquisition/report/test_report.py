@@ -19,6 +19,7 @@ import pytest
 from pypdf import PdfReader
 
 from acquisition.job import Job, JobDetails
+from acquisition.languages import language_of
 from acquisition.report import ReportContent, content_of, pdf_pages, report_pdf
 from acquisition.report.document import report_document
 from acquisition.snapshot import Flag, Severity
@@ -183,7 +184,7 @@ def test_characters_that_the_typeface_lacks_become_question_marks() -> None:
     assert json.loads(attached)["building"]["name"] == "東京 \U0001f3e0 \u202e Haus\x00\n\tNord"
 
 
-def test_us_units_and_a_decimal_comma() -> None:
+def test_us_units_and_the_decimal_mark_of_the_language() -> None:
     made = content(OUT, limit=2.0)
     us = text_of(report_pdf(made, "US"))
     # 1 cfm is 1.699 m3/h, 300 m3 are 10 594 ft3 (definition of the foot: 0.3048 m).
@@ -191,9 +192,11 @@ def test_us_units_and_a_decimal_comma() -> None:
     assert "cfm/ft²" in us
     assert "69.8 °F" in us
     assert f"{made.result.mean.q50_m3_h.value / 1.69901082:.0f}" in us
-    comma = text_of(report_pdf(made, Display(System.SI, ",")))
-    assert "n50 at most 2,0 1/h" in comma
-    assert "21,0 °C" in comma
+    # A window that shows commas, as a German one does, makes the same English report.
+    english = text_of(report_pdf(made, Display(System.SI, ",")))
+    assert "n50 at most 2.0 1/h" in english
+    assert "21.0 °C" in english
+    assert "21,0 °C" in text_of(report_pdf(replace(made, language=language_of("de"))))
 
 
 def test_a_report_from_a_job_shows_rig_digest_struck_points_and_that_the_house_is_simulated(tmp_path: Path) -> None:
