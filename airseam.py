@@ -144,7 +144,7 @@ def test(options: argparse.Namespace) -> int:
                     watch=look,
                     display=display_of(options.units),
                     standing=standing,
-                    ranges=tuple(item.name for item in rig.spec.ranges),
+                    ranges=rig.spec.ranges,
                     keys=not options.marks and not rig.spec.by_hand,
                 )
             engine.close()

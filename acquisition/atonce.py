@@ -8,7 +8,7 @@ from typing import assert_never
 from acquisition.bench import Bench
 from acquisition.execution import Done
 from acquisition.rig import Role
-from acquisition.snapshot import Activity, PointState
+from acquisition.snapshot import Activity
 from acquisition.steadiness import spread_of_means
 from acquisition.steps import (
     BeginRun,
@@ -111,7 +111,4 @@ def _recall(bench: Bench) -> None:
     wind_pa = spread_of_means((times_ns - zeros[-1].start_ns) / NS_PER_S, values)
     bench.controller.know(replace(bench.controller.plant, wind_spread_pa=wind_pa))
     bench.vigil.wind(wind_pa)
-    for view in current.views:
-        if view.state is PointState.TAKEN and view.envelope_pa is not None and view.flow_m3_h is not None:
-            bench.line.add(bench.induced(view.envelope_pa), view.flow_m3_h)
-            bench.vigil.line.add(bench.induced(view.envelope_pa), view.flow_m3_h)
+    bench.learn_line()

@@ -12,7 +12,7 @@ from acquisition.live import LiveBuffer
 from acquisition.openrig import OpenRig
 from acquisition.progress import TestProgress
 from acquisition.rig import FAN_FLOWS, RigSpec, Role
-from acquisition.snapshot import HeldView
+from acquisition.snapshot import HeldView, PointState
 from acquisition.steadiness import WINDOW_S, Trend, trend
 from acquisition.steps import Wish
 from acquisition.vigil import Vigil
@@ -55,6 +55,8 @@ class Bench:
     """How often somebody was asked about a finding in this direction."""
     doubted: str = ""
     """The flow range that the readings hold to be fitted, while somebody is asked about it."""
+    doubted_before: str = ""
+    """The one that the points before would have been read with instead, if any."""
     unwatched: bool = False
     """Whether the test stood still since the vigil last looked: that it saw nothing meanwhile is no gap."""
 
@@ -121,6 +123,15 @@ class Bench:
         """Return mean and slope of the induced pressure over the last seconds."""
         times, values = self.live.window(Role.ENVELOPE, seconds, now_ns)
         return trend(times, self.sign * (values - (self.zero_pa or 0.0)))
+
+    def learn_line(self) -> None:
+        """Know the leakage line out of the points that the running direction has, and what the vigil holds it to be."""
+        self.line.clear()
+        for view in self.progress.current.views if self.progress.current is not None else ():
+            if view.state is PointState.TAKEN and view.envelope_pa is not None and view.flow_m3_h is not None:
+                self.line.add(self.induced(view.envelope_pa), view.flow_m3_h)
+        self.vigil.recall(self.line)
+        self.vigil.fan.clear()
 
     def expected_pa(self, leak_flow_m3_h: float) -> float | None:
         """Return the pressure that the leakage line so far gives for a flow, None before the first point."""

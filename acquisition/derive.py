@@ -63,7 +63,8 @@ def derive_point(
     """
     times_ns, envelope_pa = envelope_pressures(data, window.start_ns, window.end_ns, weights)
     air = air_in(air, data, window.start_ns, window.end_ns, latest=True)
-    flow_times_ns, flows_m3_h = _flows(direction, air, data, window, as_fitted(flow_range), building)
+    fitted = as_fitted(flow_range).corrected(window.corrected)
+    flow_times_ns, flows_m3_h = _flows(direction, air, data, window, fitted, building)
     if not len(envelope_pa) or not len(flows_m3_h):
         raise _no_readings(window)
     stored_m3_h = _storage_flow_m3_h(times_ns, envelope_pa, building, pressure_of(air, building))

@@ -10,13 +10,13 @@ from __future__ import annotations
 import logging
 import threading
 from collections import deque
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from acquisition.atonce import fit
 from acquisition.bench import Bench, new_bench
 from acquisition.computer import Computer
+from acquisition.executing import executor_of
 from acquisition.execution import Done, Executor, Retake
-from acquisition.executors import executor_for
 from acquisition.fanbyhand import warning
 from acquisition.fancommand import FanCommand
 from acquisition.guard import Guard
@@ -32,22 +32,15 @@ from acquisition.plan import TestPlan
 from acquisition.procedures import again_from, procedure_of, rest_of
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
-from acquisition.repair import (
-    ANEW,
-    LASTING,
-    ask_to_fit,
-    heed,
-    looking_again,
-    settle_lasting,
-    take_again,
-)
+from acquisition.rangedoubt import LASTING, ask_to_fit, correct_range
+from acquisition.repair import ANEW, heed, looking_again, settle_lasting, take_again
 from acquisition.rig import Role
 from acquisition.snapshot import EngineState, Severity, Snapshot
 from acquisition.standing import Standing
 from acquisition.stepqueue import StepQueue
-from acquisition.steps import Ask, CheckHoses, Step, StopFan, Wish
-from acquisition.typedgauge import ASKED_FOR, undriven_executor_for
-from acquisition.watchdog import Alarm, AlarmKind
+from acquisition.steps import Ask, Step, StopFan, Wish
+from acquisition.typedgauge import ASKED_FOR
+from acquisition.watchdog import LINE_ALARMS, LINK_ALARMS, Alarm, AlarmKind
 from analysis.errors import InvalidInput
 from analysis.records import Air
 from drivers.battery import Battery
@@ -56,8 +49,6 @@ from drivers.clock import Clock, Hosted, seconds
 PERIOD_S = 0.1
 MOST_LOOKS = 4
 """How often at most readings are taken in a period, from a gauge that is faster than the loop."""
-LINK_ALARMS = (AlarmKind.SLEPT, AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
-LINE_ALARMS = (AlarmKind.COLLAPSE, AlarmKind.OVERFLOW)
 STEPS_PER_TICK = 20
 
 log = logging.getLogger(__name__)
@@ -188,6 +179,15 @@ class Engine:
         """Take a struck point back."""
         self._mail.append(lambda now_ns: self._with_progress(lambda progress: progress.restore(window)))
 
+    def correct_range(self, windows: Sequence[int], name: str, fan: int = 0) -> None:
+        """Work points out anew with the range that they were read with; as entered without a name.
+
+        Raises `InvalidInput` for a range that there is not. Where it is that of the newest point it stays fitted.
+        """
+        if name:
+            self._rig.spec.with_fitted(fan, name)
+        self._mail.append(lambda now_ns: self._do_correct(tuple(windows), name, fan, now_ns))
+
     def accept_identity(self, link: str) -> None:
         """Go on with the instrument that now answers on a link."""
         self._mail.append(lambda now_ns: self._rig.accept_identity(link))
@@ -310,7 +310,7 @@ class Engine:
 
     def _perform(self, step: Step, now_ns: int) -> None:
         self._step = step
-        self._executor = self._executor_of(step)
+        self._executor = executor_of(step, self._rig)
         if isinstance(step, Ask):
             self._ask = step
             self._state = EngineState.ASKING
@@ -319,11 +319,6 @@ class Engine:
             elif self._bench is not None:
                 # While a person thinks the fan rests; afterwards it comes up from rest.
                 self._bench.controller.rest()
-
-    def _executor_of(self, step: Step) -> Executor | None:
-        if self._rig.has_fan:
-            return HoseCheck() if isinstance(step, CheckHoses) else executor_for(step)
-        return undriven_executor_for(step, self._rig.spec.by_hand)
 
     # --- what was asked, done in the loop -------------------------------------------------------------------------
 
@@ -352,12 +347,12 @@ class Engine:
         self._ask = None
         self._bench.progress.answer(ask, choice, now_ns)
         self._state = EngineState.RUNNING
-        heed(self._bench, ask, choice, now_ns)
+        lost = heed(self._bench, ask, choice, now_ns)
         if ask.id == LASTING:
             self._settle_lasting(self._bench, choice, now_ns)
-        elif self._fitting is not None and choice == ask.choices[0]:
-            fan, name = self._fitting
-            fit(self._bench, fan, name, now_ns)
+        elif lost or (self._fitting is not None and choice == ask.choices[0]):
+            if self._fitting is not None and not lost:
+                fit(self._bench, *self._fitting, now_ns)
             self._repeat(now_ns)
         else:
             self._next(Done(choice), now_ns)
@@ -404,6 +399,16 @@ class Engine:
             return
         self._fitting = (fan, name)
         self._stop_and_ask(ask_to_fit(self._rig.spec, fan, name), now_ns)
+
+    def _do_correct(self, windows: Sequence[int], name: str, fan: int, now_ns: int) -> None:
+        bench = self._bench
+        if bench is None:
+            return
+        still_fitted = correct_range(bench, windows, fan, name, now_ns)
+        if still_fitted and self._state is EngineState.RUNNING:
+            # What was read of the point in hand was converted with the wrong range.
+            bench.progress.drop_open_window()
+            self._repeat(now_ns)
 
     def _do_wish(self, wish: Wish) -> None:
         if self._bench is not None and self._bench.progress.plan.hold:

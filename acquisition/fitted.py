@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from analysis.records import FlowRange
@@ -12,6 +13,14 @@ class RangeChange:
     """From `t_ns` on the fan number `fan` (from 0) has another range."""
 
     t_ns: int
+    fan: int
+    flow_range: FlowRange
+
+
+@dataclass(frozen=True, slots=True)
+class Corrected:
+    """A point was read with this range on a fan (from 0), whatever had been entered."""
+
     fan: int
     flow_range: FlowRange
 
@@ -39,6 +48,31 @@ class Fitted:
     def changed(self, change: RangeChange) -> Fitted:
         """Return this with one more change."""
         return replace(self, changes=(*self.changes, change))
+
+    def corrected(self, corrections: Sequence[Corrected]) -> Fitted:
+        """Return this as it was for a point whose range was corrected afterwards."""
+        if not corrections:
+            return self
+        right = {item.fan: item.flow_range for item in corrections}
+        return Fitted(
+            tuple(right.get(fan, item) for fan, item in enumerate(self.ranges)),
+            tuple(change for change in self.changes if change.fan not in right),
+        )
+
+
+def corrected_words(entered: Fitted, start_ns: int, corrections: Sequence[Corrected]) -> str:
+    """Return with which flow range a point that began then was read, which had been entered; empty where the same."""
+    sentences = []
+    for item in corrections:
+        name, old = item.flow_range.name, entered.at(start_ns)[item.fan].name
+        if name == old:
+            continue
+        if len(entered.ranges) > 1:
+            text = f"Worked out with flow range {name} on fan {item.fan + 1}; {old} had been entered."
+        else:
+            text = f"Worked out with flow range {name}; {old} had been entered."
+        sentences.append(text)
+    return " ".join(sentences)
 
 
 RESTING_PA = 1.0

@@ -1,4 +1,4 @@
-"""What single keys do while a test runs on a terminal: pause, a point once more, strikes, another flow range."""
+"""What single keys do while a test runs on a terminal: pause, a point once more, strikes, flow ranges."""
 
 from __future__ import annotations
 
@@ -6,13 +6,16 @@ from collections.abc import Callable
 from typing import TextIO
 
 from acquisition.engine import Engine
+from acquisition.rangefit import suggestions
 from acquisition.snapshot import EngineState, PointState, PointView, Snapshot
 from acquisition.steps import Ask
 from analysis.errors import InvalidInput
+from analysis.records import FlowRange
 
 HELP = (
     "Keys: p pause and go on, r take the last point again, a begin this point anew, x strike the last point, "
-    "u take the strike back, f another flow range, ? this line; Ctrl+C ends the test."
+    "u take the strike back, f another flow range, w which range points were read with, ? this line; "
+    "Ctrl+C ends the test."
 )
 STAY = "Leave the range"
 
@@ -26,7 +29,7 @@ class Keyed:
         ask: Callable[[Ask], str | None],
         line: Callable[[str], str | None],
         out: TextIO,
-        ranges: tuple[str, ...] = (),
+        ranges: tuple[FlowRange, ...] = (),
     ) -> None:
         """Nothing was struck yet."""
         self._engine = engine
@@ -51,6 +54,8 @@ class Keyed:
                 self._take_back()
             case "f":
                 self._fit()
+            case "w":
+                self._correct(shown)
             case _ if key.isprintable():
                 self._say(HELP)
 
@@ -92,14 +97,32 @@ class Keyed:
         if len(self._ranges) < 2:
             self._say("This rig has one flow range.")
             return
-        name = self._ask(
-            Ask("range", "Which flow range is to be fitted? A running fan is stopped.", (*self._ranges, STAY))
-        )
-        if name in self._ranges:
+        names = [item.name for item in self._ranges]
+        name = self._ask(Ask("range", "Which flow range is to be fitted? A running fan is stopped.", (*names, STAY)))
+        if name in names:
             try:
                 self._engine.fit_range(name)
             except InvalidInput as error:
                 self._say(f"{error}.")
+
+    def _correct(self, shown: Snapshot) -> None:
+        run = shown.runs[-1] if shown.runs else None
+        taken = tuple(point for point in run.points if point.window is not None) if run is not None else ()
+        if len(self._ranges) < 2 or run is None or not taken:
+            self._say("A point, and a rig with more than one flow range, are needed.")
+            return
+        names = [item.name for item in self._ranges]
+        question = "Which flow range were the points of this direction read with?"
+        name = self._ask(Ask("read-with", question, (*names, STAY)))
+        if name not in names:
+            return
+        # Where the line says that only some of them were, those are meant.
+        found = suggestions(run.points, run.zero_before_pa or 0.0, self._ranges)
+        windows = next((item.windows for item in found if item.name == name), tuple(p.window for p in taken))
+        self._engine.correct_range([window for window in windows if window is not None], name)
+        self._say(
+            f"Worked out anew with range {name}: {len(windows)} points. What had been entered stays in the record."
+        )
 
     def _say(self, sentence: str) -> None:
         print(f"\r\x1b[K{sentence}", file=self._out, flush=True)

@@ -31,7 +31,7 @@ def notice(bench: Bench, rig: OpenRig, executor: Executor | None, now_ns: int, *
         bench.progress.flag(found.id, found.severity, found.sentence)
         bench.spoilt = bench.spoilt or found.spoils
         if asks and question is None:
-            question = question_of(bench, rig.spec, found.id, found.sentence, now_ns)
+            question = question_of(bench, rig.spec, found, now_ns)
     if bench.vigil.hose.suspected and bench.controller.held_speed < FASTEST_NUDGED:
         bench.controller.nudge()
     return question

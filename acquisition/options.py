@@ -110,6 +110,11 @@ def _points(points: argparse.ArgumentParser) -> None:
     points.add_argument("--strike", type=_whole, metavar="POINT", help="leave this point out of the result")
     points.add_argument("--reason", metavar="TEXT", help="why it is struck")
     points.add_argument("--restore", type=_whole, metavar="POINT", help="put a struck point back")
+    points.add_argument(
+        "--range", metavar="NAME", help='work points out anew with the flow range they were read with, or "as-entered"'
+    )
+    points.add_argument("--of", type=_whole, nargs="+", metavar="POINT", help="those points, with --range")
+    points.add_argument("--fan", type=_whole, default=1, metavar="N", help="on this fan, with --range (default: 1)")
     _units(points)
 
 

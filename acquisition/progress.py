@@ -11,14 +11,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 
-from acquisition.derive import derive_run, derive_test, envelope_pressures, has_readings
-from acquisition.fitted import RESTING_PA, Fitted, RangeChange
+from acquisition.derive import derive_point, derive_run, derive_test, envelope_pressures, has_readings
+from acquisition.fitted import RESTING_PA, Corrected, Fitted, RangeChange, corrected_words
 from acquisition.job.pieces import moved_to
 from acquisition.job.recorder import Recorder
-from acquisition.job.records import Ending, LoadedRun
+from acquisition.job.records import Amendment, Ending, LoadedRun
 from acquisition.leakline import TYPICAL_EXPONENT
 from acquisition.plan import TestPlan
 from acquisition.planning.outlook import Outlook
+from acquisition.rangefit import suggestions
 from acquisition.register.validity import check_validity
 from acquisition.rig import FAN_FLOWS, RigSpec, Role
 from acquisition.series import RunData, WindowRecord
@@ -55,6 +56,8 @@ class RunInProgress:
     complete: bool = False
     changes: list[RangeChange] = field(default_factory=list)
     """Flow ranges that were fitted in the middle, oldest first."""
+    suggested: set[str] = field(default_factory=set)
+    """Names of flow ranges that were suggested for points already taken."""
     points: dict[int, Point] = field(default_factory=dict)
     """The point of each window that ever gave one, struck or not."""
     views: tuple[PointView, ...] = ()
@@ -63,6 +66,11 @@ class RunInProgress:
     def fitted(self, spec: RigSpec) -> Fitted:
         """Return which range was fitted when; `spec` is the rig at the beginning of the test."""
         return Fitted(spec.fitted_ranges.ranges, tuple(self.changes))
+
+    @property
+    def zero_pa(self) -> float:
+        """The zero-flow pressure before the points, 0 until it is known."""
+        return self.run.zero_before.mean_pa if self.run is not None and self.run.zero_before is not None else 0.0
 
     def derive(self, plan: TestPlan, spec: RigSpec) -> None:
         """Derive the run from its readings."""
@@ -74,10 +82,16 @@ class RunInProgress:
             if item.kind is WindowKind.POINT and not item.struck and has_readings(self.data, item)
         ]
         self.points.update(zip(used, self.run.points, strict=True))
-        self.views = tuple(self._view(item) for item in self.windows if item.id in self.points)
+        for item in self.windows:
+            if item.struck and item.corrected and item.id in self.points:
+                self.points[item.id] = derive_point(self.direction, plan.air, self.data, item, fitted, plan.building)
+        self.views = tuple(self._view(item, spec) for item in self.windows if item.id in self.points)
 
-    def _view(self, window: WindowRecord) -> PointView:
-        point = self.points[window.id]
+    def _view(self, window: WindowRecord, spec: RigSpec) -> PointView:
+        point, entered = self.points[window.id], self.fitted(spec)
+        element = Role.FLOW_ELEMENT if not spec.further and not self.data.count(Role.FLOW) else None
+        _, element_pa = self.data.slice(element or Role.FLOW, window.start_ns, window.end_ns)
+        read_with = entered.corrected(window.corrected).at(window.start_ns)
         return PointView(
             target_pa=window.target_pa if window.target_pa is not None else point.envelope_pa,
             state=PointState.STRUCK if window.struck else PointState.TAKEN,
@@ -87,6 +101,10 @@ class RunInProgress:
             flow_error_pct=self._flow_error_pct(point, window),
             seconds=point.seconds,
             struck_reason=window.struck_reason or "",
+            flow_range=read_with[0].name if element is not None and read_with else "",
+            element_pa=float(element_pa.mean()) if element is not None and len(element_pa) else None,
+            corrected=window.corrected,
+            corrected_words=corrected_words(entered, window.start_ns, window.corrected),
         )
 
     def _flow_error_pct(self, point: Point, window: WindowRecord) -> float | None:
@@ -96,8 +114,7 @@ class RunInProgress:
         standard error of an autocorrelated mean; that of the flow with its independent turbulence.
         """
         times_ns, envelope_pa = envelope_pressures(self.data, window.start_ns, window.end_ns)
-        zero_pa = self.run.zero_before.mean_pa if self.run is not None and self.run.zero_before is not None else 0.0
-        induced_pa = abs(point.envelope_pa - zero_pa)
+        induced_pa = abs(point.envelope_pa - self.zero_pa)
         if len(envelope_pa) < 10 or induced_pa < 1.0 or point.flow_m3_h <= 0 or point.flow_sd_m3_h is None:
             return None
         steady_pa = without_swing(self.data, times_ns, envelope_pa)
@@ -242,11 +259,12 @@ class TestProgress:
                 text = "A point without flow through the fan is left out: look at the hose of the flow element."
                 self.flag("no-flow", Severity.ATTENTION, text)
                 self.strike(run.windows[-1].id, NO_FLOW)
+            self._look_at_line(run)
         return point
 
     def strike(self, window: int, reason: str) -> None:
         """Leave a point out of the result, with a reason; it stays in the record."""
-        if self._replace_window(window, reason):
+        if self._amend(window, lambda item: item.judged(reason)):
             self.recorder.strike(window, reason)
             self._recompute()
 
@@ -272,8 +290,23 @@ class TestProgress:
 
     def restore(self, window: int) -> None:
         """Take a struck point back."""
-        if self._replace_window(window, None):
+        if self._amend(window, lambda item: item.judged(None)):
             self.recorder.restore(window)
+            self._recompute()
+
+    def correct_range(self, windows: Sequence[int], fan: int, name: str, now_ns: int) -> None:
+        """Take it that points were read with a flow range, whatever had been entered; as entered without a name."""
+        flow_range = self.spec.with_fitted(fan, name).fitted_ranges.now[fan] if name else None
+        right = None if flow_range is None else Corrected(fan, flow_range)
+        amended = [window for window in windows if self._amend(window, lambda item: item.read_with(fan, right))]
+        for window in amended:
+            self.recorder.correct_range(window, fan, right)
+        if amended:
+            numbers = ", ".join(str(window) for window in amended)
+            text = f"Points worked out anew with the flow range as entered: {numbers}."
+            if name:
+                text = f"Points worked out anew with flow range {name}: {numbers}."
+            self.mark("range-corrected", text, now_ns)
             self._recompute()
 
     def mark(self, kind: str, text: str, now_ns: int, *, notable: bool = False) -> None:
@@ -323,11 +356,12 @@ class TestProgress:
         self._recompute()
         return run
 
-    def _replace_window(self, window: int, reason: str | None) -> bool:
+    def _amend(self, window: int, amend: Amendment) -> bool:
+        """Amend a window; return whether that changed anything."""
         for run in self.runs:
             for at, item in enumerate(run.windows):
-                if item.id == window and item.struck_reason != reason:
-                    run.windows[at] = replace(item, struck_reason=reason)
+                if item.id == window and amend(item) != item:
+                    run.windows[at] = amend(item)
                     return True
         return False
 
@@ -347,6 +381,13 @@ class TestProgress:
             )
         except InvalidInput as gap:
             self.result, self.result_gap = None, str(gap)
+
+    def _look_at_line(self, run: RunInProgress) -> None:
+        """Say once which points another range would bring onto the line of the others."""
+        found = suggestions(run.views, run.zero_pa, self.spec.ranges)
+        if found and found[0].name not in run.suggested:
+            self.flag("range-mixed", Severity.ATTENTION, found[0].sentence)
+            run.suggested |= {item.name for item in found}
 
     def _look_at_range(self, run: RunInProgress, start_ns: int, end_ns: int) -> None:
         """Flag a point whose element pressure lies outside the calibrated range, and name the range that would fit."""

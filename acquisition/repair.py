@@ -2,28 +2,23 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from acquisition.bench import Bench
 from acquisition.multipoint import ALL_THE_SAME
-from acquisition.planning.reach import flow_of
-from acquisition.points import FIT_RANGE
 from acquisition.progress import TAKEN_AGAIN
+from acquisition.rangedoubt import DOUBTFUL, LASTING, ask_which_range, correct_before
 from acquisition.regimes import AFTER_STEP, BEFORE_STEP
-from acquisition.rig import RigSpec, Role
+from acquisition.rig import RigSpec
 from acquisition.sleep import lasting_words
 from acquisition.steps import Approach, Ask, GoTo, MeasureZero, Step, StopFan, WindowKind
-from acquisition.vigil.findings import off_the_line
+from acquisition.vigil.findings import Finding
 from drivers.clock import seconds
 
-LASTING = "lasting-step"
 STAYS, PUT_BACK = "It stays so: strike the points before", "It is put back: strike the points after"
 KEEP_ALL, ANEW = "Keep all points", "Begin this direction again"
 PUT_RIGHT, IS_RIGHT = "It is put right: go on", "Nothing was wrong: go on"
-DOUBTFUL, HOSE_OFF = "range-doubtful", "flow-hose-off"
-LASTING_S, NEAR_RANGE, FAR_RANGE = 8.0, 0.2, 0.5
-"""Over so long, and as logarithm of the flow, it is told whether another range would bring it onto the line."""
+HOSE_OFF = "flow-hose-off"
 MOST_QUESTIONS = 2
 """So often one thing is asked about in a direction; after that it is only said."""
 BY_A_PERSON = frozenset({HOSE_OFF, "flow-hose-reversed", "hoses-swapped", "fan-stopped"})
@@ -65,28 +60,16 @@ def looking_again(bench: Bench | None, slept_s: float, *, shutter: bool) -> tupl
     return (look, StopFan(), cover, zero, uncover)
 
 
-def ask_to_fit(spec: RigSpec, fan: int, name: str) -> Ask:
-    """Return what is asked when somebody wants another range while the fan ran; the first choice says that it is in."""
-    of_fan = f" on fan {fan + 1}" if spec.further else ""
-    old = spec.fitted_ranges.now[fan].name
-    text = f"The fan was stopped. Fit flow range {name}{of_fan}; the point is then begun again."
-    return Ask(FIT_RANGE, text, (f"Range {name} is fitted", f"Range {old} stays fitted"))
-
-
-def question_of(bench: Bench, spec: RigSpec, found: str, sentence: str, now_ns: int) -> Ask | None:
+def question_of(bench: Bench, spec: RigSpec, found: Finding, now_ns: int) -> Ask | None:
     """Return what is asked at once of a person about something that was noticed, None where it is only said."""
-    if found in bench.declined or bench.asked[found] >= MOST_QUESTIONS:
+    if found.id in bench.declined or bench.asked[found.id] >= MOST_QUESTIONS:
         return None
-    question: Ask | None = None
-    fitting = "" if spec.further or DOUBTFUL in bench.declined else _other_range(bench, spec, found, sentence, now_ns)
-    if fitting:
-        bench.doubted, text = fitting, off_the_line(0.0, 50.0, fitting).sentence
-        question = Ask(FIT_RANGE, f"{text} The fan was stopped.", ask_to_fit(spec, 0, fitting).choices)
-    elif found == LASTING and len(bench.line) and not bench.progress.plan.hold:
-        question = ask_lasting(sentence, again=bench.asked[found] > 0)
-    elif found in BY_A_PERSON and not (found == HOSE_OFF and _running_down(bench, now_ns)):
-        question = ask_to_mend(found, sentence)
-    bench.asked[found] += question is not None
+    question = ask_which_range(bench, spec, found, now_ns)
+    if question is None and found.id == LASTING and len(bench.line) and not bench.progress.plan.hold:
+        question = ask_lasting(found.sentence, again=bench.asked[found.id] > 0)
+    elif question is None and found.id in BY_A_PERSON and not (found.id == HOSE_OFF and _running_down(bench, now_ns)):
+        question = ask_to_mend(found.id, found.sentence)
+    bench.asked[found.id] += question is not None
     return question
 
 
@@ -113,37 +96,26 @@ def ask_to_mend(found_id: str, sentence: str) -> Ask:
     return Ask(found_id, text, (PUT_RIGHT, IS_RIGHT))
 
 
-def _other_range(bench: Bench, spec: RigSpec, found: str, sentence: str, now_ns: int) -> str:
-    """Return the flow range with which the readings would lie on the line of the points before, empty for none."""
-    if found == DOUBTFUL:
-        return next((item.name for item in spec.ranges if f" flow range {item.name} " in sentence), "")
-    now, flow = bench.induced_trend(now_ns, LASTING_S), bench.flow_now(now_ns, LASTING_S)
-    element_pa = bench.live.mean(Role.FLOW_ELEMENT, LASTING_S, now_ns)
-    usual = None if now is None else bench.line.flow_m3_h(now.mean_pa)
-    fitted = next((item for item in spec.ranges if item.name == spec.fitted), None)
-    if found != LASTING or not flow or not usual or fitted is None or element_pa is None or element_pa <= 0.0:
-        return ""
-    # A fan that is steered by a wrong flow swings: only ranges far from each other can be told apart.
-    off = {
-        item.name: abs(math.log(flow / usual * flow_of(item, element_pa) / flow_of(fitted, element_pa)))
-        for item in spec.ranges
-    }
-    nearest = min(off, key=lambda name: off[name])
-    return nearest if off[nearest] < NEAR_RANGE < FAR_RANGE < off[fitted.name] else ""
+def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> bool:
+    """Remember what an answer says of a finding: nobody is asked about what was right, or is left as it is.
 
-
-def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> None:
-    """Remember what an answer says of a finding: nobody is asked about what was right, or is left as it is."""
+    Return whether the way to the target is no longer known.
+    """
+    doubted, before = bench.doubted, bench.doubted_before
+    bench.doubted = bench.doubted_before = ""
     if choice == IS_RIGHT:
         bench.declined.add(ask.id)
     elif choice == ALL_THE_SAME:
         bench.declined |= BY_A_PERSON
-    elif bench.doubted and choice == ask.choices[0]:
+    elif doubted and choice == ask.choices[0]:
         repeat_late(bench, TAKEN_AGAIN, now_ns)
         bench.vigil.recall(bench.line)
-    elif bench.doubted:
+    elif before and choice == ask.choices[1]:
+        correct_before(bench, before, now_ns)
+        return True
+    elif doubted:
         bench.declined.add(DOUBTFUL)
-    bench.doubted = ""
+    return False
 
 
 def settle_lasting(bench: Bench, choice: str, now_ns: int) -> None:

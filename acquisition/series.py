@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
+from acquisition.fitted import Corrected
 from acquisition.rig import Role
 from acquisition.steps import WindowKind
 from drivers.clock import NS_PER_S, seconds
@@ -23,7 +24,8 @@ class WindowRecord:
     """A span of readings that is averaged, from `start_ns` up to and not including `end_ns`.
 
     `id` is unique within the test. `target_pa` is the induced pressure aimed at, with its sign; None for a zero-flow
-    record. `struck_reason` is None unless the window is struck.
+    record. `struck_reason` is None unless the window is struck. `corrected` are the flow ranges that it was read with
+    where others had been entered.
     """
 
     id: int
@@ -32,6 +34,7 @@ class WindowRecord:
     end_ns: int
     target_pa: float | None = None
     struck_reason: str | None = None
+    corrected: tuple[Corrected, ...] = ()
 
     @property
     def struck(self) -> bool:
@@ -42,6 +45,15 @@ class WindowRecord:
     def seconds(self) -> float:
         """Length of the window."""
         return (self.end_ns - self.start_ns) / NS_PER_S
+
+    def judged(self, struck_reason: str | None) -> WindowRecord:
+        """Return the window struck for a reason, or put back."""
+        return replace(self, struck_reason=struck_reason)
+
+    def read_with(self, fan: int, right: Corrected | None) -> WindowRecord:
+        """Return the window with the range of a fan corrected, or as it was entered."""
+        others = tuple(item for item in self.corrected if item.fan != fan)
+        return replace(self, corrected=others if right is None else (*others, right))
 
 
 class Series:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from acquisition.fitted import Corrected
 from acquisition.planning.outlook import Outlook
 from acquisition.rig import Role
 from acquisition.steps import Ask, WindowKind
@@ -55,7 +56,9 @@ class PointView:
     """One point of the current or last run. Means are running means while averaging, None while pending.
 
     `window` identifies a taken point (for striking), None before. `flow_error_pct` is the standard error of the flow
-    at the point in percent, autocorrelation allowed for; None when it cannot be told.
+    at the point in percent, autocorrelation allowed for; None when it cannot be told. With one fan `flow_range` names
+    the range that the flow was worked out with, out of `element_pa`; `corrected` are those that
+    had not been entered, and `corrected_words` says so.
     """
 
     target_pa: float
@@ -66,6 +69,10 @@ class PointView:
     flow_error_pct: float | None = None
     seconds: float | None = None
     struck_reason: str = ""
+    flow_range: str = ""
+    element_pa: float | None = None
+    corrected: tuple[Corrected, ...] = ()
+    corrected_words: str = ""
 
 
 @dataclass(frozen=True, slots=True)

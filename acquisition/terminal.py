@@ -21,6 +21,7 @@ from acquisition.snapshot import EngineState, PointState, Snapshot
 from acquisition.standing import Standing
 from acquisition.steps import Ask, WindowKind
 from acquisition.typist import Typist
+from analysis.records import FlowRange
 from analysis.units import Display
 from drivers.clock import NS_PER_S, Clock
 
@@ -179,14 +180,14 @@ def attend(
     watch: Callable[[Snapshot], None] = lambda shown: None,
     display: Display | None = None,
     standing: Standing | None = None,
-    ranges: tuple[str, ...] = (),
+    ranges: tuple[FlowRange, ...] = (),
     keys: bool = True,
 ) -> Outcome:
     """Run a test on an engine that has not been started yet, with a bar, questions and keys on the terminal.
 
     `record` begins the record once all instruments answer. With `auto` the engine answers the questions itself, but a
     reading that is typed is always asked for, in the units of `display`. `watch` sees every snapshot. `standing` is
-    that of a test that goes on, `ranges` are the names of the rig's flow ranges; without `keys` standard input is left
+    that of a test that goes on, `ranges` are those of the rig; without `keys` standard input is left
     to somebody else.
     """
     bar = Bar(sys.stderr)

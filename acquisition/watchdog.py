@@ -48,6 +48,12 @@ class AlarmKind(StrEnum):
     SLEPT = "computer slept"
 
 
+LINK_ALARMS = (AlarmKind.SLEPT, AlarmKind.SILENT, AlarmKind.FROZEN, AlarmKind.FAN_LINK, AlarmKind.HELD_UP)
+"""Something between program and instruments, not the house."""
+LINE_ALARMS = (AlarmKind.COLLAPSE, AlarmKind.OVERFLOW)
+"""The house is not what its points had shown."""
+
+
 @dataclass(frozen=True, slots=True)
 class Alarm:
     """What the watchdog found, in one sentence."""
@@ -195,7 +201,8 @@ class Watchdog:
         if self._collapse.held_s(seen.now_ns, fell) > COLLAPSE_S:
             return Alarm(
                 AlarmKind.COLLAPSE,
-                "This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.",
+                "This flow should give far more pressure. The fan was stopped: a hose is off, a door is open, or "
+                "another flow range is fitted than entered.",
             )
         over = seen.expected_pa is not None and seen.expected_pa > OVERFLOW_PA
         if self._overflow.held_s(seen.now_ns, over) > OVERFLOW_S:

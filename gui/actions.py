@@ -117,6 +117,7 @@ class Actions(QObject):
         self._test.addSeparator()
         self.again = self._action(self._test, say("Take the chosen point again"), "P")
         self.fit_range = self._action(self._test, say("Another flow range is fitted…"), "F")
+        self.correct_range = self._action(self._test, say("Correct the flow range of points…"), "Shift+F")
         self.go_on = self._action(self._test, say("Go on with the test that was cut short"), "G")
         self._test.addSeparator()
         self.replay = self._action(self._test, say("Play a recorded test back"), "")

@@ -12,7 +12,18 @@ from gui.desk import Desk
 from gui.screen import Screen
 from gui.viewmodels.moment import Place
 from gui.viewmodels.points import STRIKE_REASONS
-from gui.viewmodels.prompt import FIT, RESUME, STRIKE, Prompt, PromptKind, range_prompt, strike_prompt
+from gui.viewmodels.prompt import (
+    CORRECT,
+    FIT,
+    RESUME,
+    STRIKE,
+    STRIKE_ALL,
+    Prompt,
+    PromptKind,
+    range_prompt,
+    strike_prompt,
+)
+from gui.viewmodels.range_question import Offer, correction_of
 from gui.window import Window
 from gui.words import say
 
@@ -28,12 +39,15 @@ class RepairIntents(QObject):
         self._desk = desk
         self._screen = screen
         self._go_to = go_to
+        self._offers: tuple[Offer, ...] = ()
         points = window.test.points
         points.strike_asked.connect(self._ask_strike)
         points.restore_asked.connect(desk.repairs.restore)
         points.again_asked.connect(desk.repairs.take_again)
+        points.range_asked.connect(self._ask_correction)
         actions.strike.triggered.connect(points.toggle_chosen)
         actions.again.triggered.connect(points.take_chosen_again)
+        actions.correct_range.triggered.connect(points.correct_range)
         actions.fit_range.triggered.connect(self._ask_range)
         actions.go_on.triggered.connect(self.resume_test)
 
@@ -48,8 +62,12 @@ class RepairIntents(QObject):
         match prompt.kind:
             case PromptKind.STRIKE:
                 self._screen.strike = None
-                if choice == STRIKE:
-                    self._desk.repairs.strike(int(prompt.id), reason)
+                if choice in (STRIKE, STRIKE_ALL):
+                    self._desk.repairs.strike(tuple(map(int, prompt.id.split())), reason)
+            case PromptKind.CORRECT:
+                self._screen.strike = None
+                if choice == CORRECT:
+                    self._correct(prompt, reason)
             case PromptKind.RANGE:
                 self._screen.strike = None
                 if choice == FIT:
@@ -63,9 +81,26 @@ class RepairIntents(QObject):
                 return False
         return True
 
-    def _ask_strike(self, window: int, target: str) -> None:
-        self._screen.strike = strike_prompt(window, target, tuple(say(reason) for reason in STRIKE_REASONS))
+    def _ask_strike(self, windows: tuple[int, ...], targets: str) -> None:
+        self._screen.strike = strike_prompt(windows, targets, tuple(say(reason) for reason in STRIKE_REASONS))
         self._screen.touch()
+
+    def _ask_correction(self, windows: tuple[int, ...]) -> None:
+        shown = self._desk.showing.test(self._desk.snapshot())
+        question = correction_of(shown, windows, self._screen.direction, self._screen.display)
+        if question is None:
+            self._desk.tell(
+                Severity.ATTENTION, say("A test with points, and a rig with more than one flow range, are needed.")
+            )
+            return
+        self._screen.strike, self._offers = question.prompt, question.offers
+        self._go_to(Place.TEST)
+
+    def _correct(self, prompt: Prompt, chosen: str) -> None:
+        # Whoever types the name of a range instead means it for all points that were asked about.
+        windows = tuple(map(int, prompt.id.split()))
+        offer = next((item for item in self._offers if item.label == chosen), Offer(chosen, windows, chosen.strip()))
+        self._desk.repairs.correct_range(offer.windows, offer.name, offer.fan)
 
     def _ask_range(self) -> None:
         spec = self._desk.rig().spec

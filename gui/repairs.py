@@ -1,8 +1,9 @@
-"""What is mended from the window: a test that goes on, a point once more, another flow range, strikes taken back."""
+"""What is mended from the window: a test that goes on, points, flow ranges, and what of it is taken back."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Protocol
 
@@ -52,6 +53,16 @@ class MendableDesk(Protocol):
         """Tell the person at the screen."""
 
 
+Act = tuple[Callable[[Engine], None], Callable[[Job, int], None]]
+"""One change of points: by the engine that has the test, and in the file."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Change:
+    forth: Act
+    back: Act
+
+
 class Repairs:
     """Belongs to the desk. Knows no Qt."""
 
@@ -60,8 +71,8 @@ class Repairs:
         self._desk = desk
         self._left: tuple[int, int] | None = None
         """Opened job and number of an interrupted test that somebody does not want to go on with."""
-        self._done: list[tuple[int, str | None, str | None]] = []
-        self._undone: list[tuple[int, str | None, str | None]] = []
+        self._done: list[_Change] = []
+        self._undone: list[_Change] = []
 
     def interrupted(self) -> str:
         """Return what a crash left, as long as the interrupted test is the last one and is not to be left."""
@@ -150,50 +161,70 @@ class Repairs:
         self._tell(say("A recorded test is played back: what was measured stays as it was."))
         return True
 
-    def strike(self, window: int, reason: str) -> None:
-        """Leave a point of the shown test out of its result."""
-        self._judge(window, reason.strip() or "no reason given")
+    def strike(self, windows: Sequence[int], reason: str) -> None:
+        """Leave points of the shown test out of its result."""
+        self._change(
+            _judged({window: reason.strip() or "no reason given" for window in windows}), self._reasons(windows)
+        )
 
-    def restore(self, window: int) -> None:
-        """Take a struck point of the shown test back."""
-        self._judge(window, None)
+    def restore(self, windows: Sequence[int]) -> None:
+        """Take struck points of the shown test back."""
+        self._change(_judged(dict.fromkeys(windows)), self._reasons(windows))
+
+    def correct_range(self, windows: Sequence[int], name: str, fan: int = 0) -> None:
+        """Work points of the shown test out anew with the flow range that they were read with."""
+        if self._of_a_record():
+            return
+        shown = self._desk.showing.test(self._desk.snapshot())
+        try:
+            if shown is not None and name:
+                shown.rig.with_fitted(fan, name)
+        except InvalidInput as error:
+            self._tell(sentence(error))
+            return
+        before = {window: _corrected_on(self._point(window), fan) for window in windows}
+        undone = [_with_range([w for w in windows if before[w] == old], old, fan) for old in set(before.values())]
+        self._change(_with_range(windows, name, fan), _all(undone))
 
     def undo(self) -> bool:
-        """Take the last strike or restore back; return whether there was one."""
-        return self._step(self._done, self._undone, lambda item: item[1])
+        """Take the last change of points back; return whether there was one."""
+        return self._step(self._done, self._undone, lambda change: change.back)
 
     def redo(self) -> bool:
         """Do it again; return whether there was one."""
-        return self._step(self._undone, self._done, lambda item: item[2])
+        return self._step(self._undone, self._done, lambda change: change.forth)
 
     def forget(self) -> None:
-        """Another test is on show: what was struck in the last one is not taken back here."""
+        """Another test is on show: what was changed in the last one is not taken back here."""
         self._done.clear()
         self._undone.clear()
 
-    def _judge(self, window: int, reason: str | None) -> None:
-        view = self._point(window)
-        before = view.struck_reason if view is not None and view.state is PointState.STRUCK else None
-        self._done.append((window, before, reason))
+    def _change(self, forth: Act, back: Act) -> None:
+        self._done.append(_Change(forth, back))
         self._undone.clear()
-        self._keep(window, reason)
+        self._do(forth)
 
-    def _keep(self, window: int, reason: str | None) -> None:
-        self._desk.showing.judge(window, reason)
+    def _do(self, act: Act) -> None:
+        self._desk.showing.amend(*act)
         self._desk.replaying.wake()
 
-    def _step(
-        self,
-        taken_from: list[tuple[int, str | None, str | None]],
-        kept_in: list[tuple[int, str | None, str | None]],
-        reason_of: Callable[[tuple[int, str | None, str | None]], str | None],
-    ) -> bool:
+    def _step(self, taken_from: list[_Change], kept_in: list[_Change], act_of: Callable[[_Change], Act]) -> bool:
         if not taken_from:
             return False
-        item = taken_from.pop()
-        kept_in.append(item)
-        self._keep(item[0], reason_of(item))
+        change = taken_from.pop()
+        kept_in.append(change)
+        self._do(act_of(change))
         return True
+
+    def _reasons(self, windows: Sequence[int]) -> Act:
+        """Return what brings points back to how they are judged now."""
+        views = {window: self._point(window) for window in windows}
+        return _judged(
+            {
+                window: view.struck_reason if view is not None and view.state is PointState.STRUCK else None
+                for window, view in views.items()
+            }
+        )
 
     def _point(self, window: int) -> PointView | None:
         shown = self._desk.showing.test(self._desk.snapshot())
@@ -202,3 +233,49 @@ class Repairs:
 
     def _tell(self, sentence: str, severity: Severity = Severity.ATTENTION) -> None:
         self._desk.tell(severity, sentence)
+
+
+def _judged(reasons: Mapping[int, str | None]) -> Act:
+    """Return what strikes points for their reasons, or puts those without one back."""
+
+    def live(engine: Engine) -> None:
+        for window, reason in reasons.items():
+            if reason is None:
+                engine.restore(window)
+            else:
+                engine.strike(window, reason)
+
+    def kept(job: Job, number: int) -> None:
+        for window, reason in reasons.items():
+            if reason is None:
+                job.restore(number, window)
+            else:
+                job.strike(number, window, reason)
+
+    return live, kept
+
+
+def _with_range(windows: Sequence[int], name: str, fan: int) -> Act:
+    """Return what works points out with a flow range, or as entered without a name."""
+    return (
+        lambda engine: engine.correct_range(windows, name, fan),
+        lambda job, number: job.correct_range(number, windows, name, fan),
+    )
+
+
+def _all(acts: Sequence[Act]) -> Act:
+    def live(engine: Engine) -> None:
+        for act, _ in acts:
+            act(engine)
+
+    def kept(job: Job, number: int) -> None:
+        for _, act in acts:
+            act(job, number)
+
+    return live, kept
+
+
+def _corrected_on(view: PointView | None, fan: int) -> str:
+    """Return the name of the flow range that a point was corrected to on a fan, empty as entered."""
+    corrected = view.corrected if view is not None else ()
+    return next((item.flow_range.name for item in corrected if item.fan == fan), "")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Protocol
 
 from acquisition.engine import Engine
@@ -87,24 +88,18 @@ class Showing:
         """Another job lies on the desk."""
         self._live, self._chosen, self._loaded, self._loading = None, None, None, None
 
-    def judge(self, window: int, reason: str | None) -> None:
-        """Leave a point of the test on show out of its result, or put it back where there is no reason."""
+    def amend(self, live: Callable[[Engine], None], kept: Callable[[Job, int], None]) -> None:
+        """Change what points of the test on show say: by the engine while it has the test, else in the file."""
         job, number, engine = self._desk.job, self.number(), self._desk.engine
         if job is None or number is None:
             return
         if number == self._live and engine is not None:
-            if reason is None:
-                engine.restore(window)
-            else:
-                engine.strike(window, reason)
+            live(engine)
             self._desk.changed += 1
             return
 
-        def judged() -> LoadedTest:
-            if reason is None:
-                job.restore(number, window)
-            else:
-                job.strike(number, window, reason)
+        def amended() -> LoadedTest:
+            kept(job, number)
             return job.load(number)
 
         def done(test: LoadedTest) -> None:
@@ -116,7 +111,7 @@ class Showing:
                 Severity.ATTENTION, say("The point could not be changed: {error}.", error=error_words(error))
             )
 
-        self._desk.errands.run(judged, done, failed)
+        self._desk.errands.run(amended, done, failed)
 
     def _load(self, job: Job, number: int) -> None:
         if self._loading == number:

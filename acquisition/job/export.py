@@ -11,6 +11,7 @@ from pathlib import Path
 
 from acquisition.correction import Correction
 from acquisition.derive import derive_point, derive_zero, has_readings
+from acquisition.fitted import Fitted
 from acquisition.job.job import Job
 from acquisition.job.loading import StoredReading
 from acquisition.job.records import LoadedRun, LoadedTest
@@ -55,7 +56,7 @@ ROLE_HEADINGS = {
 POINT_HEADINGS = (
     "direction", "window", "kind", "start (s)", "length (s)", "target (Pa)", "readings", "envelope pressure (Pa)",
     "spread of envelope pressure (Pa)", "fan flow (m³/h)", "spread of fan flow (m³/h)", "induced pressure (Pa)",
-    "envelope flow (m³/h)", "struck because",
+    "envelope flow (m³/h)", "flow range", "flow range as entered", "struck because",
 )  # fmt: skip
 RESULT_HEADINGS = ("direction", "quantity", "value", "low (95 %)", "high (95 %)", "extrapolated")
 QUANTITIES = {
@@ -222,8 +223,21 @@ def _points(loaded: LoadedTest, result: TestResult | None) -> Iterator[Row]:
                 window.target_pa,
                 *_means(loaded, run, window),
                 *outcomes.get(window.id, (None, None)),
+                *_ranges(loaded, run, window),
                 window.struck_reason,
             )
+
+
+def _ranges(loaded: LoadedTest, run: LoadedRun, window: WindowRecord) -> tuple[Cell, Cell]:
+    """Return the flow range of each fan that a point was worked out with, and the one that had been entered."""
+    if window.kind is not WindowKind.POINT or loaded.record.rig.typed:
+        return (None, None)
+    entered = run.fitted(loaded.record.rig)
+    return (_names(entered.corrected(window.corrected), window), _names(entered, window))
+
+
+def _names(fitted: Fitted, window: WindowRecord) -> str:
+    return "; ".join(item.name for item in fitted.at(window.start_ns))
 
 
 def _outcomes(run: LoadedRun, result: TestResult | None) -> dict[int, tuple[float, float]]:

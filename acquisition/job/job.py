@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import datetime
 from functools import partial
 from pathlib import Path
 from typing import Self, TypeVar
 
+from acquisition.fitted import Corrected
 from acquisition.job.encoding import utc_text
 from acquisition.job.house import House, HouseContents, read_house
 from acquisition.job.issues import IssueContents, Issues, read_issues
@@ -18,6 +19,7 @@ from acquisition.job.ledger import Contents, Ledger
 from acquisition.job.loading import StoredReading, compute_digest, read_contents, read_readings, read_test
 from acquisition.job.recorder import Recorder
 from acquisition.job.records import (
+    Amendment,
     BuildingVersion,
     Edit,
     JobDetails,
@@ -26,7 +28,7 @@ from acquisition.job.records import (
     RunRecord,
     TestRecord,
     Verification,
-    judged,
+    amended,
 )
 from acquisition.job.results import result_text
 from acquisition.job.schema import create_database, open_database
@@ -253,6 +255,21 @@ class Job:
         """Put a struck point of an ended test back."""
         self._judge(test_id, window_id, None)
 
+    def correct_range(self, test_id: int, window_ids: Sequence[int], name: str, fan: int = 0) -> None:
+        """Take it that points of an ended test were read with a flow range of its rig, whatever had been entered.
+
+        With an empty name they are taken as entered again. Raises `InvalidInput` for a range that the rig has not.
+        """
+        rig = self._record(test_id).rig
+        right = Corrected(fan, rig.with_fitted(fan, name).fitted_ranges.now[fan]) if name else None
+        utc = self._clock.utc()
+        self._amend(
+            test_id,
+            window_ids,
+            lambda window: window.read_with(fan, right),
+            lambda number: self._ledger.add_correction(number, utc, fan, right),
+        )
+
     def verify(self) -> tuple[Verification, ...]:
         """Hold the file against itself: its structure, the digest of every run, the result of every test."""
         found = [self._read(verify_file)]
@@ -300,20 +317,31 @@ class Job:
         return tests[test_id]
 
     def _judge(self, test_id: int, window_id: int, struck_reason: str | None) -> None:
+        utc, struck = self._clock.utc(), struck_reason is not None
+        self._amend(
+            test_id,
+            (window_id,),
+            lambda window: window.judged(struck_reason),
+            lambda number: self._ledger.add_strike(number, utc, struck_reason or "", struck=struck),
+        )
+
+    def _amend(self, test_id: int, window_ids: Sequence[int], amend: Amendment, keep: Callable[[int], None]) -> None:
+        """Amend windows of an ended test, `keep` each by its id in the file, and store the result that comes of it."""
         self._check_writable()
         loaded = self.load(test_id)
         if loaded.record.state is RecordState.RECORDING:
             raise InvalidInput("test", test_id, "it is being recorded, strike there")
-        windows = [window.id for run in loaded.runs for window in run.windows]
-        if window_id not in windows:
-            known = ", ".join(str(number) for number in windows) or "none"
-            raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")
-        database_id = self._read(lambda db: _window_ids(db, test_id))[window_id]
-        utc = self._clock.utc()
-        self._ledger.add_strike(database_id, utc, struck_reason or "", struck=struck_reason is not None)
-        runs = tuple(judged(run, window_id, struck_reason) for run in loaded.runs)
+        known = self._read(lambda db: _window_ids(db, test_id))
+        for window_id in window_ids:
+            if window_id not in known:
+                numbers = ", ".join(str(number) for number in known) or "none"
+                raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {numbers}")
+        runs = loaded.runs
+        for window_id in window_ids:
+            keep(known[window_id])
+            runs = tuple(amended(run, window_id, amend) for run in runs)
         document, gap = result_text(loaded.record, replace(loaded, runs=runs).test)
-        self._ledger.add_result(test_id, document, gap, utc)
+        self._ledger.add_result(test_id, document, gap, self._clock.utc())
 
     def _seal_interrupted(self) -> None:
         utc = self._clock.utc()

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import asdict, dataclass, field, replace
 from datetime import datetime
 
-from acquisition.fitted import RangeChange
+from acquisition.fitted import Corrected, RangeChange
 from acquisition.job.encoding import document_text, utc_text
 from acquisition.job.records import (
     AnswerRecord,
@@ -282,6 +282,12 @@ class Ledger:
         """Strike a window, or put it back."""
         row = (window, utc_text(utc), "strike" if struck else "restore", reason)
         self._post("INSERT INTO strike (averaging_window, utc, action, reason) VALUES (?, ?, ?, ?)", row, urgent=True)
+
+    def add_correction(self, window: int, utc: datetime, fan: int, right: Corrected | None) -> None:
+        """Correct the flow range of a fan in a window, or take it as it was entered again."""
+        row = (window, utc_text(utc), fan, None if right is None else document_text(right.flow_range))
+        sql = "INSERT INTO range_correction (averaging_window, utc, fan, flow_range) VALUES (?, ?, ?, ?)"
+        self._post(sql, row, urgent=True)
 
     def add_mark(self, test_id: int, run_id: int | None, mark: MarkRecord) -> None:
         """Add a remark."""

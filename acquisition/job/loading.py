@@ -7,7 +7,7 @@ import sqlite3
 from collections.abc import Iterator
 from dataclasses import dataclass, fields, replace
 
-from acquisition.fitted import RangeChange
+from acquisition.fitted import Corrected, RangeChange
 from acquisition.job.digest import RunDigest, digest_inputs
 from acquisition.job.encoding import air_from, plan_from, range_from, rig_from, utc_from
 from acquisition.job.ledger import Contents
@@ -194,7 +194,11 @@ def _load_run(db: sqlite3.Connection, run: RunRecord, strikes: tuple[StrikeRecor
         data.append_value(roles[role], t_ns, value, bool(good))
     # The newest judgement of each window holds.
     reasons = {strike.window_id: strike.reason if strike.struck else None for strike in strikes}
-    windows = tuple(replace(item, struck_reason=reasons.get(item.id)) for item in _windows(db, run.id))
+    corrected = _corrected(db, run.id)
+    windows = tuple(
+        replace(item, struck_reason=reasons.get(item.id), corrected=corrected.get(item.id, ()))
+        for item in _windows(db, run.id)
+    )
     fan = tuple(_fan(db, run.id))
     for told in fan:
         data.drive(told.t_ns, told.fraction)
@@ -207,6 +211,20 @@ def _windows(db: sqlite3.Connection, run_id: int) -> Iterator[WindowRecord]:
     )
     for number, kind, start_ns, end_ns, target_pa in rows:
         yield WindowRecord(number, WindowKind(kind), start_ns, end_ns, target_pa)
+
+
+def _corrected(db: sqlite3.Connection, run_id: int) -> dict[int, tuple[Corrected, ...]]:
+    """Return the ranges that windows were read with, by their numbers; the newest of each window and fan holds."""
+    rows = db.execute(
+        "SELECT span.number, fan, flow_range FROM range_correction AS item"
+        " JOIN averaging_window AS span ON span.id = item.averaging_window WHERE span.run = ? ORDER BY item.id",
+        (run_id,),
+    )
+    newest: dict[int, dict[int, Corrected | None]] = {}
+    for number, fan, flow_range in rows:
+        right = None if flow_range is None else Corrected(fan, range_from(flow_range))
+        newest.setdefault(number, {})[fan] = right
+    return {number: tuple(item for item in fans.values() if item is not None) for number, fans in newest.items()}
 
 
 def _changes(db: sqlite3.Connection, run_id: int) -> Iterator[RangeChange]:

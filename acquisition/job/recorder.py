@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from datetime import datetime
 
-from acquisition.fitted import RangeChange
+from acquisition.fitted import Corrected, RangeChange
 from acquisition.job.digest import RunDigest, digest_inputs
 from acquisition.job.encoding import document_text
 from acquisition.job.ledger import Ledger, ReadingRow
 from acquisition.job.pieces import joined_all
 from acquisition.job.records import (
+    Amendment,
     AnswerRecord,
     Ending,
     FanRecord,
@@ -20,7 +20,7 @@ from acquisition.job.records import (
     MarkRecord,
     RunRecord,
     TestRecord,
-    judged,
+    amended,
     test_of,
 )
 from acquisition.job.results import result_text
@@ -159,6 +159,13 @@ class Recorder:
         """Put a struck point back."""
         self._judge(window_id, None)
 
+    def correct_range(self, window_id: int, fan: int, right: Corrected | None) -> None:
+        """Take it that a point was read with another flow range than entered, or as entered again."""
+        number = self._amend(window_id, lambda window: window.read_with(fan, right))
+        self._ledger.add_correction(number, self._clock.utc(), fan, right)
+        if self._ended_ns is not None:
+            self._store_result()
+
     def mark(self, now_ns: int, utc: datetime, kind: str, text: str) -> None:
         """Keep a remark."""
         self._ledger.add_mark(self._record.id, self._run_id, MarkRecord(now_ns, utc, kind, text))
@@ -225,19 +232,21 @@ class Recorder:
 
     def _judge(self, window_id: int, struck_reason: str | None) -> None:
         """Strike or restore a window in memory and in the file."""
-        for run in self._runs:
-            for index, window in enumerate(run.windows):
-                if window.id == window_id:
-                    run.windows[index] = replace(window, struck_reason=struck_reason)
-        self._earlier = [judged(run, window_id, struck_reason) for run in self._earlier]
+        number = self._amend(window_id, lambda window: window.judged(struck_reason))
+        struck = struck_reason is not None
+        self._ledger.add_strike(number, self._clock.utc(), struck_reason or "", struck=struck)
+        if self._ended_ns is not None:
+            self._store_result()
+
+    def _amend(self, window_id: int, amend: Amendment) -> int:
+        """Amend a window in memory; return its id in the file."""
         if window_id not in self._window_ids:
             known = ", ".join(str(number) for number in self._window_ids) or "none yet"
             raise InvalidInput("window", window_id, f"the number of a window is needed, there are: {known}")
-        struck = struck_reason is not None
-        utc = self._clock.utc()
-        self._ledger.add_strike(self._window_ids[window_id], utc, struck_reason or "", struck=struck)
-        if self._ended_ns is not None:
-            self._store_result()
+        for run in self._runs:
+            run.windows = [amend(window) if window.id == window_id else window for window in run.windows]
+        self._earlier = [amended(run, window_id, amend) for run in self._earlier]
+        return self._window_ids[window_id]
 
     def _store_result(self) -> None:
         document, gap = result_text(self._record, self.test)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
@@ -197,12 +197,15 @@ class Verification:
     sentence: str
 
 
-def judged(run: LoadedRun, window_id: int, struck_reason: str | None) -> LoadedRun:
-    """Return a run with a window of it struck, or put back."""
+Amendment = Callable[[WindowRecord], WindowRecord]
+"""What becomes of a window that is struck, put back, or read with another flow range."""
+
+
+def amended(run: LoadedRun, window_id: int, amend: Amendment) -> LoadedRun:
+    """Return a run with a window of it amended."""
     if all(item.id != window_id for item in run.windows):
         return run
-    windows = [replace(w, struck_reason=struck_reason) if w.id == window_id else w for w in run.windows]
-    return replace(run, windows=tuple(windows))
+    return replace(run, windows=tuple(amend(item) if item.id == window_id else item for item in run.windows))
 
 
 def test_of(record: TestRecord, runs: Sequence[LoadedRun]) -> Test:

@@ -13,7 +13,7 @@ from pathlib import Path
 from analysis.errors import InvalidInput
 
 APPLICATION_ID = 0x41495253
-STEPS = ("schema_2.sql", "schema_3.sql", "schema_4.sql", "schema_5.sql", "schema_6.sql")
+STEPS = ("schema_2.sql", "schema_3.sql", "schema_4.sql", "schema_5.sql", "schema_6.sql", "schema_7.sql")
 """What was added to `schema.sql`, oldest first: one file for each later version of the job file."""
 USER_VERSION = 1 + len(STEPS)
 

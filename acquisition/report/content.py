@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 
 from acquisition.derive import derive_point, has_readings
@@ -33,7 +33,8 @@ UNDATED = datetime(1970, 1, 1, tzinfo=UTC)
 class PointRow:
     """A row in the table of points. `point` is None where the window held no usable reading.
 
-    `off_line` is the relative distance of the flow from the line. `struck_reason` is None unless struck.
+    `off_line` is the relative distance of the flow from the line. `struck_reason` is None unless struck. `read_with`
+    holds the flow range of a point that was worked out with another one than entered, and the one entered.
     """
 
     target_pa: float | None
@@ -42,6 +43,7 @@ class PointRow:
     envelope_flow_m3_h: float | None
     off_line: float | None
     struck_reason: str | None = None
+    read_with: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,6 +199,9 @@ def _recorded_rows(loaded: LoadedTest, source: LoadedRun, run: Run, result: RunR
             rows.append(_row(point, induced_pa, factor, result, window.struck_reason))
         else:
             rows.append(next(kept))
+        entered = source.fitted(loaded.record.rig).at(window.start_ns)
+        pairs = [(item.flow_range.name, entered[item.fan].name) for item in window.corrected]
+        rows[-1] = replace(rows[-1], read_with=tuple((name, old) for name, old in pairs if name != old))
     return rows
 
 

@@ -10,7 +10,7 @@ from acquisition.report.content import ReportContent, RunContent
 from acquisition.report.names import BLANK, Json, check_value
 from acquisition.report.typeface import printable
 from analysis.methods import method_of
-from analysis.units import Display, Quantity, format_with_unit
+from analysis.units import Display, Quantity, format_value, format_with_unit
 
 _MOST_NOTICED = 5
 
@@ -91,6 +91,17 @@ def _run_deviations(run: RunContent, of_run: str, display: Display, language: La
             target = BLANK if row.target_pa is None else format_with_unit(row.target_pa, Quantity.PRESSURE, display, 0)
             reason = printable(language.said(row.struck_reason, wording.REASONS))
             items.append(say("Point struck{of_run}: {target}, {reason}.", of_run=of_run, target=target, reason=reason))
+    for name, old in dict.fromkeys(pair for row in run.rows for pair in row.read_with):
+        targets = [row.target_pa for row in run.rows if (name, old) in row.read_with and row.target_pa is not None]
+        items.append(
+            say(
+                "Worked out{of_run} with flow range {name}, where {old} had been entered: {targets} Pa.",
+                of_run=of_run,
+                name=printable(name),
+                old=printable(old),
+                targets="; ".join(format_value(target, Quantity.PRESSURE, display, 0) for target in targets),
+            )
+        )
     return items
 
 

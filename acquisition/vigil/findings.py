@@ -11,12 +11,16 @@ from acquisition.vigil.shift import Move, Shift
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """Something noticed. `spoils` says that the point being averaged is not to be used."""
+    """Something noticed. `spoils` says that the point being averaged is not to be used.
+
+    `flow_range` names the range that seems to be fitted, where that is what was noticed.
+    """
 
     id: str
     sentence: str
     severity: Severity = Severity.ATTENTION
     spoils: bool = False
+    flow_range: str = ""
 
 
 def shifted(shift: Shift, move: Move) -> Finding:
@@ -47,7 +51,7 @@ def off_the_line(change_m3_h: float, at_pa: float, fitting_range: str) -> Findin
             f"The flow has left the line of the points before; with flow range {fitting_range} it would lie on it. "
             "Look which range is fitted."
         )
-        return Finding("range-doubtful", text)
+        return Finding("range-doubtful", text, flow_range=fitting_range)
     what = "a door, a window or a seal" if change_m3_h > 0 else "something was closed, or a hose is at fault"
     text = f"The leakage left the line of the points before, by {change_m3_h:+.0f} m³/h at {at_pa:.0f} Pa: {what}."
     return Finding("leakage-jumped", text)

@@ -224,6 +224,10 @@
         <translation>Ein anderer Messbereich ist eingesetzt …</translation>
     </message>
     <message>
+        <source>Correct the flow range of points…</source>
+        <translation>Messbereich von Messpunkten berichtigen …</translation>
+    </message>
+    <message>
         <source>Go on with the test that was cut short</source>
         <translation>Unterbrochene Messung fortsetzen</translation>
     </message>
@@ -744,6 +748,10 @@
         <translation>Der Kalibrierschein</translation>
     </message>
     <message>
+        <source>A test with points, and a rig with more than one flow range, are needed.</source>
+        <translation>Nötig sind eine Messung mit Messpunkten und ein Messaufbau mit mehr als einem Messbereich.</translation>
+    </message>
+    <message>
         <source>A rig with more than one flow range has to be connected.</source>
         <translation>Ein Messaufbau mit mehr als einem Messbereich muss verbunden sein.</translation>
     </message>
@@ -1090,6 +1098,10 @@
     <message>
         <source>flow, {unit}</source>
         <translation>Volumenstrom, {unit}</translation>
+    </message>
+    <message>
+        <source>Read with another flow range? Shift+F</source>
+        <translation>Anderer Messbereich? Umschalt+F</translation>
     </message>
     <message>
         <source>flow, {unit}; dotted: {step} ± {half} at 50 Pa after point {changed_at}</source>
@@ -1592,10 +1604,6 @@
         <translation>Kopiert den Auftrag in den Sicherungsordner.</translation>
     </message>
     <message>
-        <source>Take back the last edit, in Test the last strike; measured data is never taken back.</source>
-        <translation>Nimmt die letzte Änderung zurück, unter Messung das letzte Streichen; Messdaten werden nie zurückgenommen.</translation>
-    </message>
-    <message>
         <source>Do it again.</source>
         <translation>Stellt sie wieder her.</translation>
     </message>
@@ -1612,8 +1620,12 @@
         <translation>Zeigt jede Korrektur von den Messwerten zur Linie, und zurück.</translation>
     </message>
     <message>
-        <source>Strike the point that is chosen in the table, or restore it.</source>
-        <translation>Streicht den in der Tabelle gewählten Punkt, oder nimmt ihn wieder auf.</translation>
+        <source>Take back the last edit, in Test the last change of points; measured data is never taken back.</source>
+        <translation>Die letzte Eingabe zurücknehmen, unter Messung die letzte Änderung an Messpunkten; Messwerte werden nie zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Strike the points that are chosen in the table, or restore them.</source>
+        <translation>Die in der Tabelle gewählten Punkte streichen oder wieder aufnehmen.</translation>
     </message>
     <message>
         <source>Take the chosen point again, or begin the one anew that is being taken.</source>
@@ -1622,6 +1634,10 @@
     <message>
         <source>Another flow range is fitted: the fan is stopped, the point is begun again.</source>
         <translation>Ein anderer Messbereich ist eingesetzt: Das Gebläse hält an, der Punkt beginnt neu.</translation>
+    </message>
+    <message>
+        <source>Say with which flow range the chosen points were read; with none chosen, those off the line.</source>
+        <translation>Sagen, mit welchem Messbereich die gewählten Messpunkte gemessen wurden; ohne Wahl die abseits der Geraden.</translation>
     </message>
     <message>
         <source>Go on with a test that was cut short.</source>
@@ -2116,6 +2132,14 @@
         <translation>So lassen</translation>
     </message>
     <message>
+        <source>Strike the points</source>
+        <translation>Messpunkte streichen</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>Nicht ändern</translation>
+    </message>
+    <message>
         <source>Put it back first</source>
         <translation>Erst zurückstellen</translation>
     </message>
@@ -2130,6 +2154,10 @@
     <message>
         <source>Leave it as it is</source>
         <translation>Lassen, wie sie ist</translation>
+    </message>
+    <message>
+        <source>Correct the points</source>
+        <translation>Messpunkte berichtigen</translation>
     </message>
     <message>
         <source>Fit this range</source>
@@ -2154,6 +2182,14 @@
     <message>
         <source>Nothing is lost: the test goes on from the beginning of the interrupted step.</source>
         <translation>Nichts ist verloren: Die Messung geht am Anfang des unterbrochenen Schritts weiter.</translation>
+    </message>
+    <message>
+        <source>Strike {count} points: {targets} Pa</source>
+        <translation>{count} Messpunkte streichen: {targets} Pa</translation>
+    </message>
+    <message>
+        <source>Why are they left out of the result? They stay in the record and can be restored.</source>
+        <translation>Warum zählen sie nicht? Sie bleiben in der Aufzeichnung und können wieder gezählt werden.</translation>
     </message>
     <message>
         <source>Strike the point at {target} Pa</source>
@@ -3090,6 +3126,26 @@
     <message>
         <source>Fan {number} joins: the others move too little air.</source>
         <translation>Gebläse {number} kommt dazu: Die anderen fördern zu wenig Luft.</translation>
+    </message>
+    <message>
+        <source>Worked out with flow range {name}; {old} had been entered.</source>
+        <translation>Ausgewertet mit Messbereich {name}; eingetragen war {old}.</translation>
+    </message>
+    <message>
+        <source>Worked out with flow range {name} on fan {fan}; {old} had been entered.</source>
+        <translation>Ausgewertet mit Messbereich {name} an Gebläse {fan}; eingetragen war {old}.</translation>
+    </message>
+    <message>
+        <source>Points worked out anew with flow range {name}: {numbers}.</source>
+        <translation>Messpunkte neu ausgewertet mit Messbereich {name}: {numbers}.</translation>
+    </message>
+    <message>
+        <source>Points worked out anew with the flow range as entered: {numbers}.</source>
+        <translation>Messpunkte neu ausgewertet mit dem eingetragenen Messbereich: {numbers}.</translation>
+    </message>
+    <message>
+        <source>With flow range {name} instead of {old} the points at {targets} Pa would lie on the line of the others: which range were they read with?</source>
+        <translation>Mit Messbereich {name} statt {old} lägen die Messpunkte bei {targets} Pa auf der Geraden der übrigen: Mit welchem Messbereich wurden sie gemessen?</translation>
     </message>
     <message>
         <source>the flow of fan 3</source>
@@ -7612,12 +7668,24 @@
         <translation>Punkt wieder aufnehmen</translation>
     </message>
     <message>
+        <source>Restore the points</source>
+        <translation>Punkte wieder aufnehmen</translation>
+    </message>
+    <message>
         <source>Strike the point…</source>
         <translation>Punkt streichen …</translation>
     </message>
     <message>
+        <source>Strike the points…</source>
+        <translation>Punkte streichen …</translation>
+    </message>
+    <message>
         <source>Take the point again</source>
         <translation>Punkt noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Correct the flow range…</source>
+        <translation>Messbereich berichtigen …</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -8696,6 +8764,10 @@
         <translation>Bereich {name} bleibt eingesetzt</translation>
     </message>
     <message>
+        <source>The points before were read with range {name}</source>
+        <translation>Die Punkte davor wurden mit Messbereich {name} gemessen</translation>
+    </message>
+    <message>
         <source>{found} Fit range {name} while the fan stands still.</source>
         <translation>{found} Setzen Sie Bereich {name} ein, während das Gebläse steht.</translation>
     </message>
@@ -8832,8 +8904,8 @@
         <translation>Das Gebläse läuft, und kein Druck baut sich auf. Es wurde angehalten; sehen Sie nach Schläuchen, Türen und der Abdeckung.</translation>
     </message>
     <message>
-        <source>This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.</source>
-        <translation>Dieser Volumenstrom müsste viel mehr Druck geben. Das Gebläse wurde angehalten: Ein Schlauch ist ab, oder eine Tür ist offen.</translation>
+        <source>This flow should give far more pressure. The fan was stopped: a hose is off, a door is open, or another flow range is fitted than entered.</source>
+        <translation>Dieser Volumenstrom müsste eine viel höhere Druckdifferenz ergeben. Das Gebläse wurde angehalten: Ein Schlauch ist ab, eine Tür ist offen, oder ein anderer Messbereich ist eingesetzt als eingetragen.</translation>
     </message>
     <message>
         <source>The fan moves what took {pressure} Pa and more before. It was stopped: something was opened, or the gauge does not feel the pressure.</source>
@@ -10898,6 +10970,50 @@
     <message>
         <source>zero high</source>
         <translation>Nulldruck hoch</translation>
+    </message>
+    <message>
+        <source>The flow of these points is worked out anew: {targets} Pa.</source>
+        <translation>Der Volumenstrom dieser Messpunkte wird neu berechnet: {targets} Pa.</translation>
+    </message>
+    <message>
+        <source>Some points leave the line as a wrong flow range makes them. What was so?</source>
+        <translation>Einige Messpunkte liegen so neben der Geraden, wie ein falscher Messbereich es macht. Was trifft zu?</translation>
+    </message>
+    <message>
+        <source>With which flow range were they read?</source>
+        <translation>Mit welchem Messbereich wurden sie gemessen?</translation>
+    </message>
+    <message>
+        <source>What had been entered stays in the record, and the report says so. It can be taken back.</source>
+        <translation>Was eingetragen war, bleibt in der Aufzeichnung, und der Bericht sagt es. Es kann zurückgenommen werden.</translation>
+    </message>
+    <message>
+        <source>{targets} Pa: range {name}; {line}</source>
+        <translation>{targets} Pa: Bereich {name}; {line}</translation>
+    </message>
+    <message>
+        <source>Fan {fan}: range {name}</source>
+        <translation>Gebläse {fan}: Bereich {name}</translation>
+    </message>
+    <message>
+        <source>As it was entered</source>
+        <translation>Wie eingetragen</translation>
+    </message>
+    <message>
+        <source>Fan {fan}: as it was entered</source>
+        <translation>Gebläse {fan}: wie eingetragen</translation>
+    </message>
+    <message>
+        <source>Range {name}</source>
+        <translation>Bereich {name}</translation>
+    </message>
+    <message>
+        <source>Range {name}; {line}</source>
+        <translation>Bereich {name}; {line}</translation>
+    </message>
+    <message>
+        <source>{percent} % off the line, n {exponent}</source>
+        <translation>{percent} % neben der Geraden, n {exponent}</translation>
     </message>
 </context>
 </TS>

@@ -224,6 +224,10 @@
         <translation>Une autre plage de débit est montée…</translation>
     </message>
     <message>
+        <source>Correct the flow range of points…</source>
+        <translation>Corriger la gamme de débit de points…</translation>
+    </message>
+    <message>
         <source>Go on with the test that was cut short</source>
         <translation>Poursuivre l’essai interrompu</translation>
     </message>
@@ -744,6 +748,10 @@
         <translation>Le certificat d’étalonnage</translation>
     </message>
     <message>
+        <source>A test with points, and a rig with more than one flow range, are needed.</source>
+        <translation>Il faut un essai avec des points et un équipement avec plus d’une gamme de débit.</translation>
+    </message>
+    <message>
         <source>A rig with more than one flow range has to be connected.</source>
         <translation>Un appareillage à plusieurs plages de débit doit être connecté.</translation>
     </message>
@@ -1090,6 +1098,10 @@
     <message>
         <source>flow, {unit}</source>
         <translation>débit, {unit}</translation>
+    </message>
+    <message>
+        <source>Read with another flow range? Shift+F</source>
+        <translation>Lu avec une autre gamme ? Maj+F</translation>
     </message>
     <message>
         <source>flow, {unit}; dotted: {step} ± {half} at 50 Pa after point {changed_at}</source>
@@ -1592,10 +1604,6 @@
         <translation>Copie le dossier dans le répertoire de sauvegarde.</translation>
     </message>
     <message>
-        <source>Take back the last edit, in Test the last strike; measured data is never taken back.</source>
-        <translation>Annule la dernière modification, sous Essai le dernier point écarté&#x202f;; les mesures ne sont jamais annulées.</translation>
-    </message>
-    <message>
         <source>Do it again.</source>
         <translation>La rétablit.</translation>
     </message>
@@ -1612,8 +1620,12 @@
         <translation>Montre chaque correction des lectures à la droite, et revient.</translation>
     </message>
     <message>
-        <source>Strike the point that is chosen in the table, or restore it.</source>
-        <translation>Écarte le point choisi dans le tableau, ou le reprend.</translation>
+        <source>Take back the last edit, in Test the last change of points; measured data is never taken back.</source>
+        <translation>Reprendre la dernière saisie, sous Essai la dernière modification de points ; les mesures ne sont jamais reprises.</translation>
+    </message>
+    <message>
+        <source>Strike the points that are chosen in the table, or restore them.</source>
+        <translation>Écarter les points choisis dans le tableau, ou les rétablir.</translation>
     </message>
     <message>
         <source>Take the chosen point again, or begin the one anew that is being taken.</source>
@@ -1622,6 +1634,10 @@
     <message>
         <source>Another flow range is fitted: the fan is stopped, the point is begun again.</source>
         <translation>Une autre plage de débit est montée&#xa0;: le ventilateur s’arrête, le point est recommencé.</translation>
+    </message>
+    <message>
+        <source>Say with which flow range the chosen points were read; with none chosen, those off the line.</source>
+        <translation>Dire avec quelle gamme de débit les points choisis ont été lus ; sans choix, ceux hors de la droite.</translation>
     </message>
     <message>
         <source>Go on with a test that was cut short.</source>
@@ -2116,6 +2132,14 @@
         <translation>Le laisser</translation>
     </message>
     <message>
+        <source>Strike the points</source>
+        <translation>Écarter les points</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>Ne rien changer</translation>
+    </message>
+    <message>
         <source>Put it back first</source>
         <translation>Remettre d’abord</translation>
     </message>
@@ -2130,6 +2154,10 @@
     <message>
         <source>Leave it as it is</source>
         <translation>Le laisser tel quel</translation>
+    </message>
+    <message>
+        <source>Correct the points</source>
+        <translation>Corriger les points</translation>
     </message>
     <message>
         <source>Fit this range</source>
@@ -2154,6 +2182,14 @@
     <message>
         <source>Nothing is lost: the test goes on from the beginning of the interrupted step.</source>
         <translation>Rien n’est perdu&#xa0;: l’essai reprend au début de l’étape interrompue.</translation>
+    </message>
+    <message>
+        <source>Strike {count} points: {targets} Pa</source>
+        <translation>Écarter {count} points : {targets} Pa</translation>
+    </message>
+    <message>
+        <source>Why are they left out of the result? They stay in the record and can be restored.</source>
+        <translation>Pourquoi ne comptent-ils pas ? Ils restent dans l’enregistrement et peuvent être rétablis.</translation>
     </message>
     <message>
         <source>Strike the point at {target} Pa</source>
@@ -3090,6 +3126,26 @@
     <message>
         <source>Fan {number} joins: the others move too little air.</source>
         <translation>Le ventilateur {number} s’ajoute&#xa0;: les autres déplacent trop peu d’air.</translation>
+    </message>
+    <message>
+        <source>Worked out with flow range {name}; {old} had been entered.</source>
+        <translation>Calculé avec la gamme {name} ; {old} avait été saisi.</translation>
+    </message>
+    <message>
+        <source>Worked out with flow range {name} on fan {fan}; {old} had been entered.</source>
+        <translation>Calculé avec la gamme {name} au ventilateur {fan} ; {old} avait été saisi.</translation>
+    </message>
+    <message>
+        <source>Points worked out anew with flow range {name}: {numbers}.</source>
+        <translation>Points recalculés avec la gamme {name} : {numbers}.</translation>
+    </message>
+    <message>
+        <source>Points worked out anew with the flow range as entered: {numbers}.</source>
+        <translation>Points recalculés avec la gamme saisie : {numbers}.</translation>
+    </message>
+    <message>
+        <source>With flow range {name} instead of {old} the points at {targets} Pa would lie on the line of the others: which range were they read with?</source>
+        <translation>Avec la gamme {name} au lieu de {old}, les points à {targets} Pa seraient sur la droite des autres : avec quelle gamme ont-ils été lus ?</translation>
     </message>
     <message>
         <source>the flow of fan 3</source>
@@ -7612,12 +7668,24 @@
         <translation>Reprendre le point</translation>
     </message>
     <message>
+        <source>Restore the points</source>
+        <translation>Reprendre les points</translation>
+    </message>
+    <message>
         <source>Strike the point…</source>
         <translation>Écarter le point…</translation>
     </message>
     <message>
+        <source>Strike the points…</source>
+        <translation>Écarter les points…</translation>
+    </message>
+    <message>
         <source>Take the point again</source>
         <translation>Mesurer de nouveau le point</translation>
+    </message>
+    <message>
+        <source>Correct the flow range…</source>
+        <translation>Corriger la gamme de débit…</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -8696,6 +8764,10 @@
         <translation>La plage {name} reste montée</translation>
     </message>
     <message>
+        <source>The points before were read with range {name}</source>
+        <translation>Les points précédents ont été lus avec la gamme {name}</translation>
+    </message>
+    <message>
         <source>{found} Fit range {name} while the fan stands still.</source>
         <translation>{found} Montez la plage {name} pendant que le ventilateur est à l’arrêt.</translation>
     </message>
@@ -8832,8 +8904,8 @@
         <translation>Le ventilateur tourne et aucune pression ne s’établit. Il a été arrêté&#x202f;; vérifiez tubes, portes et couvercle.</translation>
     </message>
     <message>
-        <source>This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open.</source>
-        <translation>Ce débit devrait donner bien plus de pression. Le ventilateur a été arrêté&#xa0;: un tube est défait, ou une porte ouverte.</translation>
+        <source>This flow should give far more pressure. The fan was stopped: a hose is off, a door is open, or another flow range is fitted than entered.</source>
+        <translation>Ce débit devrait donner bien plus de pression. Le ventilateur a été arrêté : un tuyau est débranché, une porte est ouverte, ou la gamme montée n’est pas celle saisie.</translation>
     </message>
     <message>
         <source>The fan moves what took {pressure} Pa and more before. It was stopped: something was opened, or the gauge does not feel the pressure.</source>
@@ -10898,6 +10970,50 @@
     <message>
         <source>zero high</source>
         <translation>zéro élevé</translation>
+    </message>
+    <message>
+        <source>The flow of these points is worked out anew: {targets} Pa.</source>
+        <translation>Le débit de ces points est recalculé : {targets} Pa.</translation>
+    </message>
+    <message>
+        <source>Some points leave the line as a wrong flow range makes them. What was so?</source>
+        <translation>Des points s’écartent de la droite comme le fait une gamme fausse. Qu’en était-il ?</translation>
+    </message>
+    <message>
+        <source>With which flow range were they read?</source>
+        <translation>Avec quelle gamme ont-ils été lus ?</translation>
+    </message>
+    <message>
+        <source>What had been entered stays in the record, and the report says so. It can be taken back.</source>
+        <translation>Ce qui avait été saisi reste dans l’enregistrement, et le rapport le dit. On peut revenir en arrière.</translation>
+    </message>
+    <message>
+        <source>{targets} Pa: range {name}; {line}</source>
+        <translation>{targets} Pa : gamme {name} ; {line}</translation>
+    </message>
+    <message>
+        <source>Fan {fan}: range {name}</source>
+        <translation>Ventilateur {fan} : gamme {name}</translation>
+    </message>
+    <message>
+        <source>As it was entered</source>
+        <translation>Comme saisi</translation>
+    </message>
+    <message>
+        <source>Fan {fan}: as it was entered</source>
+        <translation>Ventilateur {fan} : comme saisi</translation>
+    </message>
+    <message>
+        <source>Range {name}</source>
+        <translation>Gamme {name}</translation>
+    </message>
+    <message>
+        <source>Range {name}; {line}</source>
+        <translation>Gamme {name} ; {line}</translation>
+    </message>
+    <message>
+        <source>{percent} % off the line, n {exponent}</source>
+        <translation>{percent} % hors de la droite, n {exponent}</translation>
     </message>
 </context>
 </TS>

@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from acquisition.rangefit import suggestions
 from acquisition.regimes import envelope_factor, regimes_of
 from acquisition.snapshot import PointState, PointView, RunView
 from analysis.numbertext import decimals_for, format_number
@@ -95,7 +96,7 @@ def flow_picture(moment: Moment) -> FlowPicture:
         y_range=_y_range(curves),
         targets=tuple(math.log10(target) for target in targets),
         note=_note(result.runs if result is not None else (), display),
-        hidden=_hidden_words(hidden) or _regimes_words(curves, shown, display),
+        hidden=_hidden_words(hidden) or _range_words(shown) or _regimes_words(curves, shown, display),
         empty="" if any(_dots(curve) for curve in curves) else say("The line grows here, point by point."),
         y_label=say("flow, {unit}", unit=unit_symbol(Quantity.FLOW, display)),
     )
@@ -242,6 +243,14 @@ def estimate_text(estimate: Estimate, display: Display) -> str:
     if decimals is None:
         return value
     return f"{value} ± {format_number(estimate.half_width, decimals, display.decimal_mark)}"
+
+
+def _range_words(shown: ShownTest | None) -> str:
+    """Return a question where another flow range would make a line straight, else an empty text."""
+    runs = runs_by_direction(shown) if shown is not None else ()
+    if shown is not None and any(suggestions(run.points, run.zero_before_pa or 0.0, shown.rig.ranges) for run in runs):
+        return say("Read with another flow range? Shift+F")
+    return ""
 
 
 def _regimes_words(curves: Sequence[Curve], shown: ShownTest | None, display: Display) -> str:

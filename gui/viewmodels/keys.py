@@ -29,7 +29,10 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Ctrl+O", mark("Open a job; or drop its file on the window, or a rig file.")),
             ("Ctrl+J", mark("Find a job in a folder by street, client, number or date.")),
             ("Ctrl+B", mark("Copy the job into the backup folder.")),
-            ("Ctrl+Z", mark("Take back the last edit, in Test the last strike; measured data is never taken back.")),
+            (
+                "Ctrl+Z",
+                mark("Take back the last edit, in Test the last change of points; measured data is never taken back."),
+            ),
             ("Ctrl+Shift+Z", mark("Do it again.")),
         ),
     ),
@@ -38,9 +41,13 @@ KEYS: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("R", mark("Show how far the points lie off the line, and back.")),
             ("C", mark("Show every correction from the readings to the line, and back.")),
-            ("X", mark("Strike the point that is chosen in the table, or restore it.")),
+            ("X", mark("Strike the points that are chosen in the table, or restore them.")),
             ("P", mark("Take the chosen point again, or begin the one anew that is being taken.")),
             ("F", mark("Another flow range is fitted: the fan is stopped, the point is begun again.")),
+            (
+                "Shift+F",
+                mark("Say with which flow range the chosen points were read; with none chosen, those off the line."),
+            ),
             ("G", mark("Go on with a test that was cut short.")),
             ("A", mark("Show all in the plots.")),
             (mark("Wheel, drag"), mark("Zoom and move a plot. The right button saves it as PNG, SVG or CSV.")),

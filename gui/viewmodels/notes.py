@@ -19,6 +19,14 @@ NOTES = (
     mark("Held {goal} Pa for {seconds} s: {flow} m³/h, at the beginning {first} m³/h."),
     mark("Flow range {name} is fitted; before it was {old}."),
     mark("Flow range {name} is fitted on fan {fan}; before it was {old}."),
+    mark("Worked out with flow range {name}; {old} had been entered."),
+    mark("Worked out with flow range {name} on fan {fan}; {old} had been entered."),
+    mark("Points worked out anew with flow range {name}: {numbers}."),
+    mark("Points worked out anew with the flow range as entered: {numbers}."),
+    mark(
+        "With flow range {name} instead of {old} the points at {targets} Pa would lie on the line of the others: which "
+        "range were they read with?"
+    ),
     mark("The fan was stopped. Fit flow range {name} on fan {fan}; the point is then begun again."),
     mark("No point has been taken yet."),
     mark("Raise the speed slowly."),

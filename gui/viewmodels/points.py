@@ -9,9 +9,10 @@ from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, unit_symbol
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
+from gui.viewmodels.retold import retold
 from gui.words import mark, say
 
-BLANK = "–"
+BLANK, CORRECTED = "–", "✎"
 STRIKE_REASONS = (
     mark("A door or window was opened"),
     mark("A gust of wind"),
@@ -102,7 +103,11 @@ def point_row(point: PointView, display: Display) -> PointRow:
         _error(point, display),
         "" if point.seconds is None else f"{point.seconds:.0f} s",
     )
-    tip = say("Struck: {reason}", reason=point.struck_reason) if point.struck_reason else ""
+    struck = say("Struck: {reason}", reason=point.struck_reason) if point.struck_reason else ""
+    corrected = point.corrected_words
+    tip = "\n".join(text for text in (struck, retold(corrected)) if text)
+    if corrected and point.state is PointState.TAKEN:
+        sign = CORRECTED
     return PointRow(sign, tone, point.state, cells, point.window, tip)
 
 

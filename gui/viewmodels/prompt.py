@@ -21,14 +21,17 @@ class PromptKind(StrEnum):
     OWED = "owed"
     RESUME = "resume"
     RANGE = "range"
+    CORRECT = "correct"
     ZERO = "zero"
 
 
 GO_ON = mark("Go on")
 ACCEPT, END_TEST = mark("Go on with this instrument"), mark("End the test here")
 STRIKE, LEAVE = mark("Strike the point"), mark("Leave it")
+STRIKE_ALL, LEAVE_ALL = mark("Strike the points"), mark("Leave them")
 PUT_BACK, CLOSE_ANYWAY = mark("Put it back first"), mark("Close all the same, with a reason")
 RESUME, NOT_RESUME = mark("Go on with it"), mark("Leave it as it is")
+CORRECT, NOT_CORRECT = mark("Correct the points"), mark("Leave them")
 FIT, NOT_FIT = mark("Fit this range"), mark("Leave the range")
 CLOSE, STAY = mark("Stop the fan and close"), mark("Stay")
 
@@ -71,16 +74,16 @@ def running_prompt(moment: Moment) -> Prompt | None:
     )
 
 
-def strike_prompt(window: int, target: str, reasons: tuple[str, ...]) -> Prompt:
-    """Return the question why a point is struck."""
-    return Prompt(
-        PromptKind.STRIKE,
-        str(window),
-        say("Strike the point at {target} Pa", target=target),
-        say("Why is it left out of the result? It stays in the record and can be restored."),
-        (STRIKE, LEAVE),
-        reasons=reasons,
-    )
+def strike_prompt(windows: tuple[int, ...], targets: str, reasons: tuple[str, ...]) -> Prompt:
+    """Return the question why points are struck."""
+    named = " ".join(map(str, windows))
+    if len(windows) > 1:
+        title = say("Strike {count} points: {targets} Pa", count=len(windows), targets=targets)
+        text = say("Why are they left out of the result? They stay in the record and can be restored.")
+        return Prompt(PromptKind.STRIKE, named, title, text, (STRIKE_ALL, LEAVE_ALL), reasons=reasons)
+    title = say("Strike the point at {target} Pa", target=targets)
+    text = say("Why is it left out of the result? It stays in the record and can be restored.")
+    return Prompt(PromptKind.STRIKE, named, title, text, (STRIKE, LEAVE), reasons=reasons)
 
 
 def resume_prompt(interrupted: str) -> Prompt:

@@ -71,6 +71,7 @@ SENTENCES = (
     mark("The fan reaches {pressure} Pa; higher targets were left out."),
     mark("Range {name} is fitted"),
     mark("Range {name} stays fitted"),
+    mark("The points before were read with range {name}"),
     mark("{found} Fit range {name} while the fan stands still."),
     mark("{found} Range {name} was not fitted."),
     mark("Cover the fan for a zero-flow record between the points."),
@@ -115,7 +116,10 @@ SENTENCES = (
     mark("The fan drive does not answer. It stops by itself; look at its cable."),
     mark("The pressure goes the wrong way. The fan was stopped; look whether hoses or fan are turned round."),
     mark("The fan runs and no pressure builds up. It was stopped; look at hoses, doors and the fan's cover."),
-    mark("This flow should give far more pressure. The fan was stopped: a hose is off, or a door is open."),
+    mark(
+        "This flow should give far more pressure. The fan was stopped: a hose is off, a door is open, or another flow "
+        "range is fitted than entered."
+    ),
     mark(
         "The fan moves what took {pressure} Pa and more before. It was stopped: something was opened, or the "
         "gauge does not feel the pressure."

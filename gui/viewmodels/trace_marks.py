@@ -42,6 +42,7 @@ WORDS = {
     "program-held-up": mark("program held up"),
     "range-changed": mark("other range"),
     "range-doubtful": mark("range doubtful"),
+    "range-mixed": mark("range doubtful"),
     "readings-missing": mark("readings missing"),
     "readings-repeated": mark("readings repeated"),
     "time-gap": mark("gap in time"),

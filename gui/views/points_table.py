@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QPoint, Qt, Signal
@@ -19,7 +20,7 @@ from PySide6.QtWidgets import (
 from analysis.records import Direction
 from gui.look import Look, tabular
 from gui.theme import BODY, GAP_4, Tone
-from gui.viewmodels.points import TablePicture
+from gui.viewmodels.points import PointRow, TablePicture
 from gui.views.choices import Names
 from gui.views.parts import ElidedLabel, Panel, button, row
 from gui.words import mark, say, within
@@ -110,10 +111,11 @@ class PointsModel(QAbstractTableModel):
 
 
 class PointsTable(Panel):
-    """The panel. `strike_asked`, `restore_asked` and `again_asked` carry the window of the point."""
+    """The panel. `again_asked` carries the window of a point, the others the windows of those that are chosen."""
 
-    strike_asked = Signal(int, str)
-    restore_asked = Signal(int)
+    strike_asked = Signal(object, str)
+    restore_asked = Signal(object)
+    range_asked = Signal(object)
     again_asked = Signal(object)
     direction_asked = Signal(object)
     test_asked = Signal(int)
@@ -166,23 +168,28 @@ class PointsTable(Panel):
             self.view.scrollTo(self.model.index(picture.current, 0))
 
     def toggle_chosen(self) -> None:
-        """Ask to strike the chosen point, or to restore it."""
-        rows = self.view.selectionModel().selectedRows()
-        picture = self.model.picture
-        if not rows or picture is None:
-            return
-        item = picture.rows[rows[0].row()]
-        if item.window is None:
-            return
-        if item.struck:
-            self.restore_asked.emit(item.window)
-        else:
-            self.strike_asked.emit(item.window, item.cells[0])
+        """Ask to strike the chosen points, or to restore them where all are struck."""
+        chosen = self._chosen()
+        standing = [item for item in chosen if not item.struck]
+        if standing:
+            self.strike_asked.emit(_windows(standing), "; ".join(item.cells[0] for item in standing))
+        elif chosen:
+            self.restore_asked.emit(_windows(chosen))
 
     def take_chosen_again(self) -> None:
         """Ask to take the chosen point once more; without one, the point that is being taken."""
-        rows, picture = self.view.selectionModel().selectedRows(), self.model.picture
-        self.again_asked.emit(picture.rows[rows[0].row()].window if rows and picture is not None else None)
+        chosen = self._chosen()
+        self.again_asked.emit(chosen[0].window if chosen else None)
+
+    def correct_range(self) -> None:
+        """Ask with which flow range the chosen points were read; without any, those that leave the line."""
+        self.range_asked.emit(_windows(self._chosen()))
+
+    def _chosen(self) -> list[PointRow]:
+        """Return the rows that are chosen and hold a point, from above."""
+        picture, rows = self.model.picture, sorted(at.row() for at in self.view.selectionModel().selectedRows())
+        chosen = [picture.rows[at] for at in rows] if picture is not None else []
+        return [item for item in chosen if item.window is not None]
 
     def set_folded(self, folded: bool) -> None:
         """Show the head only."""
@@ -199,7 +206,7 @@ class PointsTable(Panel):
         view.setShowGrid(False)
         view.setItemDelegate(ToneDelegate(view))
         view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         view.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
@@ -227,18 +234,28 @@ class PointsTable(Panel):
         picture = self.model.picture
         if not index.isValid() or picture is None or picture.rows[index.row()].window is None:
             return
-        self.view.selectRow(index.row())
+        if not self.view.selectionModel().isRowSelected(index.row(), QModelIndex()):
+            self.view.selectRow(index.row())
+        several = len(self._chosen()) > 1
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        struck = picture.rows[index.row()].struck
-        action = QAction(say("Restore the point") if struck else say("Strike the point…"), menu)
+        if all(item.struck for item in self._chosen()):
+            words = say("Restore the points") if several else say("Restore the point")
+        else:
+            words = say("Strike the points…") if several else say("Strike the point…")
+        action = QAction(words, menu)
         action.setShortcut("X")
         action.triggered.connect(self.toggle_chosen)
         menu.addAction(action)
         again = QAction(say("Take the point again"), menu)
         again.setShortcut("P")
         again.triggered.connect(self.take_chosen_again)
+        again.setEnabled(not several)
         menu.addAction(again)
+        correct = QAction(say("Correct the flow range…"), menu)
+        correct.setShortcut("Shift+F")
+        correct.triggered.connect(self.correct_range)
+        menu.addAction(correct)
         menu.popup(self.view.viewport().mapToGlobal(where))
 
     def _show_tests(self, tests: tuple[tuple[int, str], ...], chosen: int | None) -> None:
@@ -257,3 +274,7 @@ class PointsTable(Panel):
 
     def _test_chosen(self, at: int) -> None:
         self.test_asked.emit(int(self.tests.itemData(at)))
+
+
+def _windows(rows: Sequence[PointRow]) -> tuple[int, ...]:
+    return tuple(item.window for item in rows if item.window is not None)

@@ -23,7 +23,7 @@ def counted(shown: Snapshot) -> int:
 
 def keyed(scene: Scene, out: io.StringIO, *lines: str) -> Keyed:
     texts = list(lines)
-    ranges = tuple(item.name for item in scene.rig.spec.ranges)
+    ranges = scene.rig.spec.ranges
     return Keyed(scene.engine, lambda ask: texts.pop(0), lambda prompt: texts.pop(0), out, ranges)
 
 

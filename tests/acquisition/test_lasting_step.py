@@ -7,8 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from acquisition.rangedoubt import LASTING
 from acquisition.regimes import BEFORE_STEP, regimes_of
-from acquisition.repair import ANEW, KEEP_ALL, LASTING, PUT_BACK, STAYS
+from acquisition.repair import ANEW, KEEP_ALL, PUT_BACK, STAYS
 from acquisition.report.content import content_of
 from acquisition.report.remarks import deviations
 from acquisition.snapshot import EngineState, PointState, Snapshot

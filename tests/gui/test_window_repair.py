@@ -7,7 +7,7 @@ from pathlib import Path
 
 from acquisition.job import RecordState
 from acquisition.snapshot import Activity, EngineState, PointState, Snapshot
-from gui.viewmodels.prompt import FIT, NOT_RESUME, STRIKE
+from gui.viewmodels.prompt import CORRECT, FIT, NOT_RESUME, STRIKE, STRIKE_ALL
 from tests.gui.conftest import Stage
 from tests.gui.driven import click, start
 
@@ -115,3 +115,63 @@ def test_strikes_are_taken_back_and_done_again(stage: Stage, tested: Path) -> No
     assert not struck()
     stage.program.intents.redo()
     assert struck()
+
+
+def test_the_range_of_points_already_taken_is_corrected_by_one_key_and_taken_back(stage: Stage, tested: Path) -> None:
+    job = stage.open_copy(tested)
+    window, repairs = stage.program.window, stage.program.desk.repairs
+    loaded = job.load(1)
+    right = loaded.test()
+    ranges = [item.name for item in loaded.record.rig.ranges]
+    entered = loaded.record.rig.fitted
+    wrong = ranges[ranges.index(entered) - 1]
+    last = [item.id for item in loaded.runs[1].windows if item.target_pa is not None][2:]
+    repairs.correct_range(last, wrong)
+    stage.draw()
+    table = window.test.points
+    assert job.load(1).test() != right
+    assert window.test.flow.foot.text() == "Read with another flow range? Shift+F"
+    rows = table.model.picture.rows if table.model.picture is not None else ()
+    assert [row.sign for row in rows] == ["✓", "✓", "✎", "✎", "✎"]
+    assert rows[2].tip == f"Worked out with flow range {wrong}; {entered} had been entered."
+    # Nothing is marked: the key asks about those that leave the line, the straightest answer first.
+    stage.program.actions.correct_range.trigger()
+    stage.draw()
+    prompt = window.test.prompt
+    assert prompt.isVisible()
+    offers = [prompt.reason.itemText(at) for at in range(prompt.reason.count())]
+    chosen = next(text for text in offers if f"range {entered}; " in text)
+    prompt.reason.setEditText(chosen)
+    click(stage, CORRECT)
+    stage.draw()
+    assert job.load(1).test() == right
+    assert window.test.flow.foot.text() != "Read with another flow range? Shift+F"
+    for _ in range(2):
+        repairs.undo()
+    stage.draw()
+    assert job.load(1).test() == right
+    assert all(not window.corrected for run in job.load(1).runs for window in run.windows)
+    repairs.redo()
+    table.view.selectAll()
+    table.correct_range()
+    stage.draw()
+    prompt.reason.setEditText("broad")
+    click(stage, CORRECT)
+    stage.draw()
+    told = [notice.sentence for notice in window.notices.notices]
+    assert any("'broad': one of this rig's is needed" in sentence for sentence in told)
+
+
+def test_several_points_are_struck_and_restored_at_once(stage: Stage, tested: Path) -> None:
+    stage.open_copy(tested)
+    table = stage.program.window.test.points
+    table.view.selectAll()
+    table.toggle_chosen()
+    stage.draw()
+    click(stage, STRIKE_ALL)
+    stage.draw()
+    assert table.model.picture is not None
+    assert all(row.struck for row in table.model.picture.rows)
+    stage.program.intents.undo()
+    stage.draw()
+    assert not any(row.struck for row in table.model.picture.rows)
