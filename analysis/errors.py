@@ -15,14 +15,14 @@ class InvalidInput(ValueError):
 
     def __init__(self, field: str, value: object, allowed: str, *, shown: str = "") -> None:
         """Keep the three parts; `allowed` is the end of the sentence, `shown` stands for the value in it if given."""
-        self.shown = shown or ("missing" if value is None else _short(value))
+        self.shown = shown or ("missing" if value is None else in_short(value))
         super().__init__(f"{field} is {self.shown}: {allowed}")
         self.field = field
         self.value = value
         self.allowed = allowed
 
 
-def _short(value: object) -> str:
+def in_short(value: object) -> str:
     """Return the value as text; of a long one begin and end, since a path says most at its end."""
     text = repr(value)
     return text if len(text) <= LONGEST else f"{text[: LONGEST - 70]}...{text[-67:]}"

@@ -10,7 +10,7 @@ import tempfile
 from importlib.resources import files
 from pathlib import Path
 
-from analysis.errors import InvalidInput
+from analysis.errors import InvalidInput, in_short
 
 APPLICATION_ID = 0x41495253
 STEPS = ("schema_2.sql", "schema_3.sql", "schema_4.sql", "schema_5.sql", "schema_6.sql", "schema_7.sql")
@@ -170,13 +170,18 @@ def _check_head(path: Path) -> None:
     except OSError as error:
         raise InvalidInput("job file", str(path), f"it cannot be read ({error.strerror})") from error
     if len(head) < _HEADER_BYTES or not head.startswith(_MAGIC):
-        raise InvalidInput("job file", str(path), "it is no Airseam job")
+        raise _not_a_job(path, "not an Airseam job")
     if struct.unpack_from(">I", head, APPLICATION_ID_AT)[0] != APPLICATION_ID:
-        raise InvalidInput("job file", str(path), "it is a database of another program, no Airseam job")
+        raise _not_a_job(path, "a database of another program, not an Airseam job")
     version = struct.unpack_from(">I", head, _VERSION_AT)[0]
     if version > USER_VERSION:
         allowed = f"it was written by a newer Airseam (file version {version}, this one knows up to {USER_VERSION})"
         raise InvalidInput("job file", str(path), allowed)
+
+
+def _not_a_job(path: Path, shown: str) -> InvalidInput:
+    allowed = "choose one that Airseam saved, its name ends in .airseam"
+    return InvalidInput(f"the file {in_short(str(path))}", str(path), allowed, shown=shown)
 
 
 def _check_body(connection: sqlite3.Connection, path: Path) -> None:

@@ -4784,14 +4784,6 @@
         <translation>sie ist beschädigt oder abgeschnitten</translation>
     </message>
     <message>
-        <source>it is no Airseam job</source>
-        <translation>sie ist kein Auftrag von Airseam</translation>
-    </message>
-    <message>
-        <source>it is a database of another program, no Airseam job</source>
-        <translation>sie ist die Datenbank eines anderen Programms, kein Auftrag von Airseam</translation>
-    </message>
-    <message>
         <source>it is open in another window of Airseam, close it there first</source>
         <translation>sie ist in einem anderen Fenster von Airseam offen, schließen Sie sie dort zuerst</translation>
     </message>
@@ -5242,6 +5234,22 @@
     <message>
         <source>{field} of “{name}”</source>
         <translation>{field} von „{name}“</translation>
+    </message>
+    <message>
+        <source>the file {path}</source>
+        <translation>die Datei {path}</translation>
+    </message>
+    <message>
+        <source>not an Airseam job</source>
+        <translation>kein Auftrag von Airseam</translation>
+    </message>
+    <message>
+        <source>a database of another program, not an Airseam job</source>
+        <translation>eine Datenbank eines anderen Programms, kein Auftrag von Airseam</translation>
+    </message>
+    <message>
+        <source>choose one that Airseam saved, its name ends in .airseam</source>
+        <translation>Wählen Sie eine, die Airseam gespeichert hat, ihr Name endet auf .airseam</translation>
     </message>
     <message>
         <source>zone pressure with the hole</source>

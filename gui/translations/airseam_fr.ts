@@ -4784,14 +4784,6 @@
         <translation>il est endommagé ou tronqué</translation>
     </message>
     <message>
-        <source>it is no Airseam job</source>
-        <translation>ce n’est pas un dossier d’Airseam</translation>
-    </message>
-    <message>
-        <source>it is a database of another program, no Airseam job</source>
-        <translation>c’est une base de données d’un autre programme, pas un dossier d’Airseam</translation>
-    </message>
-    <message>
         <source>it is open in another window of Airseam, close it there first</source>
         <translation>il est ouvert dans une autre fenêtre d’Airseam, fermez-le d’abord là-bas</translation>
     </message>
@@ -5242,6 +5234,22 @@
     <message>
         <source>{field} of “{name}”</source>
         <translation>{field} de «&#xa0;{name}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the file {path}</source>
+        <translation>le fichier {path}</translation>
+    </message>
+    <message>
+        <source>not an Airseam job</source>
+        <translation>autre chose qu’un dossier d’Airseam</translation>
+    </message>
+    <message>
+        <source>a database of another program, not an Airseam job</source>
+        <translation>une base de données d’un autre programme, pas un dossier d’Airseam</translation>
+    </message>
+    <message>
+        <source>choose one that Airseam saved, its name ends in .airseam</source>
+        <translation>choisissez-en un qu’Airseam a enregistré, son nom se termine par .airseam</translation>
     </message>
     <message>
         <source>zone pressure with the hole</source>
