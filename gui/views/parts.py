@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -12,6 +13,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 from gui.look import Look
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, TARGET_HEIGHT, Tone
 from gui.words import say
+
+MAY_BREAK = "\N{ZERO WIDTH SPACE}"
+_LONG_WORD = re.compile(r"\S{31,}")
+"""Longer than our own words are in any language."""
 
 
 def label(text: str = "", role: str = "", tone: Tone | None = None) -> QLabel:
@@ -45,6 +50,18 @@ def set_text(widget: QLabel, text: str) -> None:
     """Change the text of a label; cheap when it does not change."""
     if widget.text() != text:
         widget.setText(text)
+
+
+def set_typed(widget: QLabel, text: str) -> None:
+    """Change the text of a label that wraps where somebody typed it: a word wider than any line breaks anywhere.
+
+    Its words as they were typed are then its tip and what a screen reader says.
+    """
+    shown = _LONG_WORD.sub(lambda word: MAY_BREAK.join(word[0]), text)
+    if widget.text() != shown:
+        widget.setText(shown)
+        widget.setToolTip(text if shown != text else "")
+        widget.setAccessibleName(text)
 
 
 def button(text: str, role: str = "") -> QPushButton:

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from gui.theme import GAP_4, GAP_8, GAP_12, GAP_16, SIGNS, Tone
 from gui.viewmodels.setup_place import CAUTION, SetupPicture, StateRow
-from gui.views.parts import Panel, button, column, in_order, label, row, set_text, set_tone, wrapped
+from gui.views.parts import Panel, button, column, in_order, label, row, set_text, set_tone, set_typed, wrapped
 from gui.views.scrolled import scrolled
 from gui.words import say
 
@@ -66,8 +66,8 @@ class StateLine(QWidget):
         """Show a state."""
         if shown != self._shown:
             self._shown = shown
-            set_text(self._text, shown.text)
-            set_text(self._note, shown.note)
+            set_typed(self._text, shown.text)
+            set_typed(self._note, shown.note)
             self._note.setVisible(bool(shown.note))
             set_text(self._sign, SIGNS.get(shown.tone, "○") if shown.tone is not Tone.PLAIN else "○")
             set_tone(self._sign, shown.tone)
@@ -112,7 +112,7 @@ class StateList(Panel):
 
     def show_rows(self, rows: tuple[StateRow, ...], lead: str) -> None:
         """Show a moment."""
-        set_text(self.lead, lead)
+        set_typed(self.lead, lead)
         while len(self.lines) < len(rows):
             made = StateLine(below=self.kind == "opening")
             made.chosen.connect(self._chosen)
@@ -193,9 +193,8 @@ class SetupPlace(QWidget):
         if sum(len(view.lines) for view in self.lists) != self._lines:
             self._lines = sum(len(view.lines) for view in self.lists)
             self._read_down()
-        set_text(
-            self._checked, picture.checked or say("Nobody else looked it over yet. A second pair of eyes finds most.")
-        )
+        nobody = say("Nobody else looked it over yet. A second pair of eyes finds most.")
+        set_typed(self._checked, picture.checked or nobody)
 
     def _read_down(self) -> None:
         """Have the Tab key go down the left side, then down the right one."""

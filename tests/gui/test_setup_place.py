@@ -13,6 +13,7 @@ from analysis.records import Direction
 from gui.viewmodels.moment import Place
 from gui.viewmodels.next_step import NextStep, next_step
 from gui.viewmodels.prompt import CLOSE_ANYWAY, PUT_BACK, PromptKind
+from gui.views.parts import MAY_BREAK
 from tests.gui.boxes import cut_texts, overlaps
 from tests.gui.conftest import Stage
 from tests.gui.driven import click
@@ -164,6 +165,11 @@ def test_an_opening_that_is_sealed_stands_on_the_seal_board_until_it_is_off(stag
 def test_nothing_is_cut_in_the_place(stage: Stage) -> None:
     answer(stage, fibres="no", sheeting="no")
     stage.program.intents.house.note("seal", "The outlet of the dryer behind the kitchen wall", "on")
+    endless = "Dunstabzug" * 20
+    stage.program.intents.house.note("seal", endless, "on")
+    stage.draw()
+    seal = stage.program.window.setup.seals.lines[1]._text
+    assert (seal.toolTip(), seal.accessibleName(), seal.text().replace(MAY_BREAK, "")) == (endless,) * 3
     for size in ((1024, 700), (1440, 900)):
         stage.program.window.resize(*size)
         for _ in range(3):
