@@ -42,7 +42,7 @@ from gui.look import Look
 from gui.report_pages import ReportPages
 from gui.screen import Screen
 from gui.settings import SettingsFile, display_of
-from gui.single import Doorbell, hand_over, name_of
+from gui.single import Doorbell, enter, name_of
 from gui.support import keep_log
 from gui.theme import DARK
 from gui.window import Window
@@ -126,20 +126,24 @@ def run(job_path: Path | None, sources: Sequence[RigSource], trainer: OpenTraine
     if scale != FULL_SCALE:
         os.environ.setdefault("QT_SCALE_FACTOR", f"{scale / FULL_SCALE:g}")
     application()
-    if hand_over(name_of(settings), job_path):
+    lock = enter(settings, job_path)
+    if lock is None:
         return 0
-    return run_window(
-        sources,
-        job_path,
-        folder,
-        WallClock(),
-        settings_path=settings,
-        register=register_path(),
-        office=office_path(),
-        trainer=trainer,
-        door=name_of(settings),
-        logs=platformdirs.user_log_path("airseam", appauthor=False),
-    )
+    try:
+        return run_window(
+            sources,
+            job_path,
+            folder,
+            WallClock(),
+            settings_path=settings,
+            register=register_path(),
+            office=office_path(),
+            trainer=trainer,
+            door=name_of(settings),
+            logs=platformdirs.user_log_path("airseam", appauthor=False),
+        )
+    finally:
+        lock.unlock()
 
 
 def run_window(

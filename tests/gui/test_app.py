@@ -79,11 +79,10 @@ def test_a_second_start_hands_its_job_over_as_the_front_door_starts_it(
 ) -> None:
     handed: list[Path | None] = []
 
-    def taken(_: str, job: Path | None) -> bool:
+    def taken(_: Path, job: Path | None) -> None:
         handed.append(job)
-        return True
 
-    monkeypatch.setattr(gui.app, "hand_over", taken)
+    monkeypatch.setattr(gui.app, "enter", taken)
     job = tmp_path / "a.airseam"
     Job.create(job, WallClock(), "A").close()
     assert airseam.main([str(job)]) == 0

@@ -16,7 +16,7 @@ from pytestqt.qtbot import QtBot
 
 from gui.app import forget_exceptions, watch_exceptions
 from gui.settings import Settings
-from gui.single import Doorbell, hand_over, name_of
+from gui.single import Doorbell, enter, hand_over, name_of
 from gui.support import LOG, anonymous, bundle, bundle_parts, keep_log
 from gui.viewmodels.keys import KEYS
 from gui.views.parts import StopButton
@@ -155,3 +155,44 @@ def test_a_second_start_hands_its_job_over_and_ends(qtbot: QtBot, tmp_path: Path
         second.wait()
         bell.close()
         bell.deleteLater()
+
+
+def test_a_start_while_the_first_window_is_being_opened_waits_for_it(qtbot: QtBot, tmp_path: Path) -> None:
+    settings, job = tmp_path / "airseam" / "settings.json", tmp_path / "a.airseam"
+    lock = enter(settings, None)
+    assert lock is not None
+    assert lock.isLocked()
+    code = (
+        "import sys\n"
+        "from pathlib import Path\n"
+        "from PySide6.QtCore import QCoreApplication\n"
+        "from gui.single import enter\n"
+        "app = QCoreApplication([])\n"
+        "print('asks', flush=True)\n"
+        "sys.exit(0 if enter(Path(sys.argv[1]), Path(sys.argv[2])) is None else 1)\n"
+    )
+    second = subprocess.Popen([sys.executable, "-c", code, str(settings), str(job)], cwd=ROOT, stdout=subprocess.PIPE)
+    holder = QApplication.instance()
+    assert holder is not None
+    assert second.stdout is not None
+    try:
+        assert second.stdout.readline() == b"asks\n"
+        qtbot.wait(400)
+        assert second.poll() is None
+        bell = Doorbell(name_of(settings), holder)
+        rung: list[Path | None] = []
+        bell.rung.connect(rung.append)
+        qtbot.waitUntil(lambda: second.poll() is not None, timeout=30_000)
+        assert (second.returncode, rung) == (0, [job])
+        bell.close()
+        bell.deleteLater()
+    finally:
+        second.kill()
+        second.wait()
+        second.stdout.close()
+        lock.unlock()
+    # The lock of a process that is gone, or of a window that was closed, holds nobody up.
+    again = enter(settings, None)
+    assert again is not None
+    assert again.isLocked()
+    again.unlock()
