@@ -25,6 +25,15 @@ DEFAULT_VOLUME_M3 = 400.0
 """Only for the controller's first guess where no volume is known yet."""
 
 
+@dataclass(frozen=True, slots=True)
+class RangeAsked:
+    """A question about the flow range: what was noticed (its id), which range would be fitted, which was before."""
+
+    about: str
+    fitted: str
+    before: str = ""
+
+
 @dataclass(slots=True)
 class Bench:
     """State of the test that the step executors share. Lives in the engine's loop only."""
@@ -53,10 +62,8 @@ class Bench:
     """Findings of which somebody said that nothing was wrong: they are not asked about again."""
     asked: Counter[str] = field(default_factory=Counter)
     """How often somebody was asked about a finding in this direction."""
-    doubted: str = ""
-    """The flow range that the readings hold to be fitted, while somebody is asked about it."""
-    doubted_before: str = ""
-    """The one that the points before would have been read with instead, if any."""
+    range_asked: RangeAsked | None = None
+    """What somebody is asked about the flow range at present."""
     unwatched: bool = False
     """Whether the test stood still since the vigil last looked: that it saw nothing meanwhile is no gap."""
 

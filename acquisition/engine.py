@@ -283,7 +283,7 @@ class Engine:
         asks = not self._auto_answer and not isinstance(self._executor, HoseCheck)
         asked = notice(bench, self._rig, self._executor, now_ns, asks=asks)
         if asked is not None:
-            self._fitting = (0, bench.doubted) if bench.doubted else None
+            self._fitting = (0, bench.range_asked.fitted) if bench.range_asked is not None else None
             self._stop_and_ask(asked, now_ns)
 
     def _advance(self, bench: Bench, now_ns: int) -> None:

@@ -153,6 +153,7 @@ class TestProgress:
         self.outlook: Outlook | None = None
         self._clock = clock
         self._recording = False
+        self._flags_before = 0
         self._next_window = 1 + max((item.id for run in self.runs for item in run.windows), default=0)
 
     @property
@@ -224,6 +225,7 @@ class TestProgress:
 
     def open_window(self, kind: WindowKind, now_ns: int, target_pa: float | None) -> None:
         """Show that averaging has begun."""
+        self._flags_before = len(self.flags)
         if self.current is not None:
             self.current.open_window = WindowView(kind, now_ns, None, target_pa)
 
@@ -392,6 +394,8 @@ class TestProgress:
     def _look_at_range(self, run: RunInProgress, start_ns: int, end_ns: int) -> None:
         """Flag a point whose element pressure lies outside the calibrated range, and name the range that would fit."""
         now = run.fitted(self.spec).now
+        if any(flag.id == "out-of-range" for flag in self.flags[self._flags_before :]):
+            return  # said while the point was averaged
         for number, ((_, element), fitted) in enumerate(zip(FAN_FLOWS, now, strict=False), 1):
             _, values = run.data.slice(element, start_ns, end_ns)
             if not len(values) or (number > 1 and float(values.mean()) < RESTING_PA):

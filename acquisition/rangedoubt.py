@@ -5,14 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from acquisition.bench import Bench
+from acquisition.bench import Bench, RangeAsked
 from acquisition.planning.reach import flow_of
 from acquisition.points import FIT_RANGE
 from acquisition.rig import RigSpec, Role
 from acquisition.steps import Ask
 from acquisition.vigil.findings import Finding, off_the_line
 
-DOUBTFUL, LASTING = "range-doubtful", "lasting-step"
+DOUBTFUL, OUTSIDE, LASTING = "range-doubtful", "out-of-range", "lasting-step"
 LASTING_S, NEAR_RANGE, FAR_RANGE = 8.0, 0.2, 0.5
 """Over so long, and as logarithm of the flow, it is told whether another range would bring it onto the line."""
 TYPICAL_ELEMENT_PA = 60.0
@@ -28,15 +28,22 @@ def ask_to_fit(spec: RigSpec, fan: int, name: str) -> Ask:
 
 
 def ask_which_range(bench: Bench, spec: RigSpec, found: Finding, now_ns: int) -> Ask | None:
-    """Return the question which range is fitted, or was before, where another one would explain what was noticed."""
+    """Return the question which range is fitted, or was before, where another one would explain what was noticed.
+
+    Where the flow element leaves the calibration of its range, the one that measures such a flow is asked for.
+    """
     if spec.further or DOUBTFUL in bench.declined:
         return None
+    if found.id == OUTSIDE and found.flow_range:
+        bench.range_asked = RangeAsked(OUTSIDE, found.flow_range)
+        return Ask(FIT_RANGE, f"{found.sentence} The fan was stopped.", ask_to_fit(spec, 0, found.flow_range).choices)
     fitting = found.flow_range or _other_range(bench, spec, found, now_ns)
     if not fitting:
         return None
-    bench.doubted, text = fitting, off_the_line(0.0, 50.0, fitting).sentence
+    text = off_the_line(0.0, 50.0, fitting).sentence
     fits, stays = ask_to_fit(spec, 0, fitting).choices
-    earlier = bench.doubted_before = _earlier_range(bench, spec, fitting)
+    earlier = _earlier_range(bench, spec, fitting)
+    bench.range_asked = RangeAsked(DOUBTFUL, fitting, earlier)
     choices = (fits, f"The points before were read with range {earlier}", stays) if earlier else (fits, stays)
     return Ask(FIT_RANGE, f"{text} The fan was stopped.", choices)
 

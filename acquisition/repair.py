@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from acquisition.bench import Bench
 from acquisition.multipoint import ALL_THE_SAME
 from acquisition.progress import TAKEN_AGAIN
-from acquisition.rangedoubt import DOUBTFUL, LASTING, ask_which_range, correct_before
+from acquisition.rangedoubt import LASTING, OUTSIDE, ask_which_range, correct_before
 from acquisition.regimes import AFTER_STEP, BEFORE_STEP
 from acquisition.rig import RigSpec
 from acquisition.sleep import lasting_words
@@ -101,20 +101,21 @@ def heed(bench: Bench, ask: Ask, choice: str, now_ns: int) -> bool:
 
     Return whether the way to the target is no longer known.
     """
-    doubted, before = bench.doubted, bench.doubted_before
-    bench.doubted = bench.doubted_before = ""
+    asked, bench.range_asked = bench.range_asked, None
     if choice == IS_RIGHT:
         bench.declined.add(ask.id)
     elif choice == ALL_THE_SAME:
         bench.declined |= BY_A_PERSON
-    elif doubted and choice == ask.choices[0]:
+    elif asked is None or (asked.about == OUTSIDE and choice == ask.choices[0]):
+        return False
+    elif choice == ask.choices[0]:
         repeat_late(bench, TAKEN_AGAIN, now_ns)
         bench.vigil.recall(bench.line)
-    elif before and choice == ask.choices[1]:
-        correct_before(bench, before, now_ns)
+    elif asked.before and choice == ask.choices[1]:
+        correct_before(bench, asked.before, now_ns)
         return True
-    elif doubted:
-        bench.declined.add(DOUBTFUL)
+    else:
+        bench.declined.add(asked.about)
     return False
 
 

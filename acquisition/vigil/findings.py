@@ -64,6 +64,11 @@ def lasting(change_m3_h: float, at_pa: float) -> Finding:
     return Finding("lasting-step", text)
 
 
+def outside(sentence: str, fitting_range: str) -> Finding:
+    """Say that the flow element has left the calibration of its range, and which range measures such a flow."""
+    return Finding("out-of-range", sentence, flow_range=fitting_range)
+
+
 def fan_differs(off: float) -> Finding:
     """Say that the fan moves more or less than before at such a speed; `off` is ln of the ratio."""
     share = 100.0 * (math.exp(off) - 1.0)

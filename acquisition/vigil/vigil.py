@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from acquisition.leakline import LeakLine
+from acquisition.register.validity import check_validity
 from acquisition.snapshot import Activity
 from acquisition.vigil import findings
 from acquisition.vigil.fanlaw import FanLaw
@@ -64,6 +65,7 @@ SWAPPED_SHARE = 0.15
 RATE_S, RATE_SHARE = 3.0, 0.7
 REPEATED_SHARE, REPEATED_MORE = 0.25, 0.2
 GAP_S = 3.0
+OUTSIDE_S = 3.0
 BAD_FRAMES, BAD_S = 2, 10.0
 QUIET_AFTER_S = 12.0
 """The same thing is not said again within this time."""
@@ -140,7 +142,8 @@ class Vigil:
             elif sight.activity in (Activity.AVERAGE, Activity.SETTLE):
                 exponent = self.line.exponent() if len(self.line) else None
                 hose = self.hose.look(sight, exponent)
-                seen = self._moved(sight), hose or self._off_line(sight) or self._off_fan_law(sight)
+                off = hose or self._off_line(sight) or self._off_fan_law(sight) or self._outside(sight)
+                seen = self._moved(sight), off
                 found += [item for item in seen if item is not None]
         if sight.activity in (Activity.AVERAGE, Activity.SETTLE, Activity.ZERO) and not handing_over:
             resting = self.hose.look(sight, None) if sight.activity is Activity.ZERO else None
@@ -285,6 +288,16 @@ class Vigil:
         self.line.clear()
         self._off = 0
         return lasting(change, 50.0)
+
+    def _outside(self, sight: Sight) -> Finding | None:
+        """Return that the flow element has left the calibration of its range, where another one measures the flow."""
+        fitted = self._ranges.get(self._fitted)
+        if fitted is None or sight.activity is not Activity.AVERAGE or sight.held_s < OUTSIDE_S:
+            return None
+        if not len(sight.element_pa):
+            return None
+        found = check_validity(_late(sight.flow_s, sight.element_pa, OUTSIDE_S), fitted, tuple(self._ranges.values()))
+        return None if found.inside or not found.proposed else findings.outside(found.sentence, found.proposed)
 
     def _off_fan_law(self, sight: Sight) -> Finding | None:
         if sight.activity is Activity.SETTLE and sight.activity_s < FAN_LAW_BLIND_S:

@@ -17,7 +17,7 @@ from acquisition.report.remarks import deviations
 from acquisition.snapshot import Activity, EngineState, PointState, Snapshot
 from acquisition.steps import Ask, GoTo, StrikeLast
 from analysis.units import Display
-from drivers.clock import VirtualClock
+from drivers.clock import VirtualClock, seconds
 from simulators import faults
 from simulators.hoses import Hose
 from tests.acquisition.scenes import Scene, a_scene
@@ -90,10 +90,34 @@ def test_another_range_than_entered_is_asked_about_and_corrected(clock: VirtualC
         assert "with flow range middle it would lie on it" in ask.text
         assert (ask.choices[0], ask.choices[-1]) == ("Range middle is fitted", "Range narrow stays fitted")
         scene.engine.answer(ask.id, ask.choices[0])
+        scene.pass_time(1.0)
+        # It is large for this house, which is asked about once.
+        ask = asked(scene, "fit-range")
+        assert "below the 8 Pa that range middle is calibrated to" in ask.text
+        scene.engine.answer(ask.id, ask.choices[1])
         shown = scene.until(lambda shown: len(taken(shown)) == 3)
         assert scene.rig.spec.fitted == "middle"
         true = scene.house.true_q_m3_h(42.0, "depressurize")
         assert shown.runs[0].points[2].flow_m3_h == pytest.approx(true, rel=0.03)
+
+
+def test_a_flow_below_its_range_is_asked_about_while_the_point_is_averaged(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path, auto_answer=False) as scene:
+        right = scene.rig.spec.fitted
+        scene.rig.fit(0, "wide")
+        scene.house.happen(faults.range_changed("wide"))
+        scene.begin(replace(scene.plan(targets_pa=TARGETS), safety="The fan may start.", hose_check=False))
+        averaging = scene.until(lambda shown: shown.activity is Activity.AVERAGE and shown.target_pa is not None)
+        noticed = scene.until(lambda shown: any(flag.id == "out-of-range" for flag in shown.flags))
+        assert noticed.now_ns - averaging.now_ns < seconds(4.0)
+        ask = asked(scene, "fit-range")
+        assert "Pa at the flow element is below the 8 Pa that range wide is calibrated to." in ask.text
+        assert ask.choices == (f"Range {right} is fitted", "Range wide stays fitted")
+        scene.house.happen(faults.range_changed(right))
+        scene.engine.answer(ask.id, ask.choices[0])
+        shown = scene.until(lambda shown: len(taken(shown)) == 1)
+        assert scene.rig.spec.fitted == right
+        assert [flag.id for flag in shown.flags].count("out-of-range") == 1
 
 
 def test_a_change_that_comes_a_second_time_may_be_a_flap() -> None:
