@@ -13,11 +13,11 @@ from acquisition.report import wording
 from acquisition.report.content import ReportContent
 from acquisition.report.names import Json
 from acquisition.report.typeface import printable
+from acquisition.told.headline import headline
 from acquisition.told.titles import method_title
 from analysis.effective import QUANTITIES, REFERENCE_PRESSURE_PA, mean_flow
 from analysis.limits import shipped_limits
 from analysis.limits.entry import ANYWHERE
-from analysis.methods import method_of
 from analysis.records import Direction
 from analysis.units import Display, Quantity, format_value, format_with_unit
 
@@ -144,11 +144,12 @@ def _meaning(content: ReportContent, display: Display) -> str:
 
 
 def _usual_flow(content: ReportContent) -> tuple[float, float]:
-    """Return the pressure (Pa) that the method looks at in front, and the flow (m3/h) at it."""
+    """Return the pressure (Pa) of the quantity in front, no less than the usual one, and the flow (m3/h) at it."""
     result = content.result
-    pressure_pa = QUANTITIES[method_of(result.method).reports[0]].pressure_pa
+    front, _ = headline(result, content.test.building, next((item.limit for item in result.verdicts), None))
+    pressure_pa = QUANTITIES[front].pressure_pa
     lines = [line for run in result.runs if (line := run.reference_line) is not None]
-    if pressure_pa == REFERENCE_PRESSURE_PA or len(lines) < len(result.runs):
+    if pressure_pa <= REFERENCE_PRESSURE_PA or len(lines) < len(result.runs):
         return REFERENCE_PRESSURE_PA, result.mean.q50_m3_h.value
     return pressure_pa, mean_flow(lines, pressure_pa).value
 

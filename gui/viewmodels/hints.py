@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from acquisition.told.headline import front_of
 from analysis.air import pressure_at_altitude
 from analysis.numbertext import format_number
 from analysis.records import Air, Building, TestResult
@@ -42,7 +43,7 @@ def volume_worth(sheet: Sheet, result: TestResult | None, display: Display) -> s
     if sheet.plan.building.volume_m3 is None:
         return say("Without a volume the result is a flow and no air change rate.")
     n50 = result.mean.n50_per_h if result is not None else None
-    if n50 is None:
+    if n50 is None or front_of(sheet.plan.method, sheet.plan.building, None) != "n50_per_h":
         return say("5 % of volume moves the air change rate by 5 %.")
     less, more = n50.value / (1 + VOLUME_SHARE), n50.value / (1 - VOLUME_SHARE)
     low, middle, high = (format_number(value, 2, display.decimal_mark) for value in (less, n50.value, more))

@@ -86,8 +86,10 @@ def test_the_certificate_shows_it_large_and_compares_the_quantity_of_the_limit()
 
 def test_the_certificate_says_what_it_lacks() -> None:
     _, content = large(building=WIDE)
-    hero = printed(content)["hero"]
+    page = printed(content)
+    hero = page["hero"]
     assert hero["symbol"] == ["q", "50"]
+    assert page["certificate"]["paragraphs"][-1]["text"].startswith("With 50 Pa between indoors and outdoors,")
     assert hero["scope"].endswith("it needs the envelope area, which is not stated.")
 
 

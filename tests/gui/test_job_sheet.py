@@ -233,6 +233,8 @@ def test_five_percent_of_volume_is_told_as_what_it_moves() -> None:
     assert volume_worth(sheet, None, SI) == "5 % of volume moves the air change rate by 5 %."
     words = volume_worth(sheet, shown().result, SI)
     assert words.startswith("5 % of volume moves the result by 0.09: 1.7")
+    large = sheet_of(JobDetails("x"), replace(PLAN, method="astm-e3158"))
+    assert volume_worth(large, shown().result, SI) == "5 % of volume moves the air change rate by 5 %."
     bare = replace(PLAN, building=replace(BUILDING, volume_m3=None))
     assert volume_worth(sheet_of(JobDetails("x"), bare), None, SI).startswith("Without a volume")
 
