@@ -370,8 +370,12 @@ class Playing(Timed):
             zero = progress.close_zero(step.kind, step.start_ns, step.at_ns)
             if zero is not None and step.kind is WindowKind.ZERO_BEFORE:
                 bench.zero_pa = zero.mean_pa
-        if step.kind is not None and step.struck_reason is not None and progress.current is not None:
-            progress.strike(progress.current.windows[-1].id, step.struck_reason)
+        if step.kind is not None and progress.current is not None:
+            window = progress.current.windows[-1].id
+            if step.struck_reason is not None:
+                progress.strike(window, step.struck_reason)
+            for right in step.corrected:
+                progress.correct_range([window], right.fan, right.flow_range.name, now_ns)
         return Done()
 
 

@@ -10,6 +10,7 @@ from collections.abc import Generator
 from dataclasses import dataclass
 from enum import StrEnum
 
+from acquisition.fitted import Corrected
 from acquisition.planning.outlook import Outlook
 from analysis.records import Direction, FlowRange, Point, ZeroFlow
 
@@ -184,6 +185,7 @@ class PlayUntil:
     start_ns: int = 0
     target_pa: float | None = None
     struck_reason: str | None = None
+    corrected: tuple[Corrected, ...] = ()
 
 
 Step = (

@@ -18,7 +18,7 @@ from acquisition.openrig import OpenRig
 from acquisition.register import Register
 from acquisition.rig import Role
 from acquisition.snapshot import Severity
-from acquisition.steps import BeginRun, Checkpoint, EndRun, Mark, PlayUntil, Procedure, Step
+from acquisition.steps import BeginRun, Checkpoint, EndRun, FitRange, Mark, PlayUntil, Procedure, Step
 from analysis.errors import InvalidInput
 from analysis.records import TestResult
 from analysis.resultjson import result_document
@@ -133,10 +133,13 @@ def _playable(stored: list[StoredReading]) -> list[tuple[Role, Reading]]:
 
 
 def _events(loaded: LoadedTest, run: LoadedRun) -> Iterator[tuple[int, Step]]:
-    """Yield what happened in a run, with its time: windows that were closed, marks, what was noticed."""
+    """Yield what happened in a run, with its time: windows that were closed, ranges, marks, what was noticed."""
     for window in run.windows:
-        step = PlayUntil(window.end_ns, window.kind, window.start_ns, window.target_pa, window.struck_reason)
-        yield window.end_ns, step
+        what = (window.kind, window.start_ns, window.target_pa, window.struck_reason, window.corrected)
+        yield window.end_ns, PlayUntil(window.end_ns, *what)
+    for change in run.changes:
+        yield change.t_ns, PlayUntil(change.t_ns)
+        yield change.t_ns, FitRange(change.fan, change.flow_range.name)
     said = {mark.text for mark in loaded.marks}
     start_ns, end_ns = run.record.started_ns, _end_ns(run)
     for mark in loaded.marks:

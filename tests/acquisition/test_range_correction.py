@@ -128,6 +128,8 @@ def test_a_range_that_was_wrong_from_the_start_is_corrected_and_stays_fitted(
         assert f"With flow range {fitted} instead of {entered} the points at" in told
         assert main([*named, fitted]) == 0
         assert f"Worked out with flow range {fitted}; {entered} had been entered." in capsys.readouterr().out
+        assert main(["replay", str(path), "--job", str(tmp_path / "played.airseam")]) == 0
+        assert "the same to the digit" in capsys.readouterr().err
         again = Job.open(path, clock, read_only=True)
         assert again.load(record.id).test() == shown.test
         assert all(item.ok for item in again.verify())
