@@ -41,6 +41,9 @@ class FanLaw:
             slope = min(max(float(np.polyfit(loads, flows, 1)[0]), STEEPEST), 0.0)
         load, flow = math.log(pressure_pa / speed**2), math.log(flow_m3_h / speed)
         if not slope:
-            # The newest point is the nearest one.
-            return flow - float(flows[-1])
+            # The newest point is the nearest one; how steep the curve is there the points do not say.
+            further = load - float(loads[-1])
+            most, least = sorted((0.0, STEEPEST * further), reverse=True)
+            off = flow - float(flows[-1])
+            return off - min(max(off, least), most)
         return flow - float(np.mean(flows - slope * loads)) - slope * load

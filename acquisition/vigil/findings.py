@@ -26,7 +26,8 @@ class Finding:
 def shifted(shift: Shift, move: Move) -> Finding:
     """Say what a shift under a held fan can have been."""
     pascal, share = shift.pressure_pa - shift.pressure_before_pa, 100.0 * shift.flow_share
-    seen = f"With the fan held the pressure changed by {pascal:+.1f} Pa and the flow by {share:+.0f} %"
+    changed = f"{pascal:+.1f} Pa and the flow by {share:+.0f} %".replace("-", "−")
+    seen = f"With the fan held the pressure changed by {changed}"
     match move:
         case Move.OPENED:
             return Finding("leakage-jumped", f"{seen}: a door, a window or a seal let go. Look.", spoils=True)
@@ -71,11 +72,11 @@ def outside(sentence: str, fitting_range: str) -> Finding:
 
 def fan_differs(off: float) -> Finding:
     """Say that the fan moves more or less than before at such a speed; `off` is ln of the ratio."""
-    share = 100.0 * (math.exp(off) - 1.0)
+    share = 100.0 * abs(math.exp(off) - 1.0)
     if off < 0:
-        text = f"The fan moves {share:+.0f} % against what it moved at such a speed: does something lie before it?"
+        text = f"The fan moves {share:.0f} % less than before at such a speed: does something lie before it?"
         return Finding("fan-weaker", text)
-    text = f"The fan moves {share:+.0f} % against what it moved at such a speed: was it cleared, or opened wider?"
+    text = f"The fan moves {share:.0f} % more than before at such a speed: was it cleared, or opened wider?"
     return Finding("fan-stronger", text)
 
 

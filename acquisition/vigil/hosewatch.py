@@ -29,6 +29,10 @@ JUDGED_S = (3.5, 5.0)
 FELT = 4.0
 """A swing that should move the pressure by so many times the noise is one that a sound hose shows."""
 HIDDEN_SHARE, HIDDEN_UNREST = 0.35, 0.45
+NUDGED, NOISE_ALONE = 10.0, 1.6
+"""Wind cancels a swing smaller than a nudge at times: where it is hidden, no more than the gauge's noise is left."""
+ANSWERED_SHARE = 0.6
+"""Over the other span the swing was followed so far: then it is not hidden."""
 HIDDEN_LOOKS = 2
 AGAIN_S = 8.0
 """A nudge that was answered speaks for the hose so long."""
@@ -69,7 +73,7 @@ class HoseWatch:
             self._hidden = 0
             return None
         seen = [item for span_s in JUDGED_S if (item := _swing(sight, span_s)) is not None]
-        self._hidden = self._hidden + 1 if any(map(_hides, seen)) else 0
+        self._hidden = self._hidden + 1 if any(map(_hides, seen)) and not any(map(_answers, seen)) else 0
         if self._hidden >= HIDDEN_LOOKS:
             return findings.HOSE_DEAF
         lately = self._nudged_ns is not None and sight.now_ns - self._nudged_ns < AGAIN_S * NS_PER_S
@@ -102,4 +106,9 @@ def _swing(sight: Sight, span_s: float) -> Swing | None:
 
 
 def _hides(seen: Swing) -> bool:
-    return seen.expected > FELT and seen.share < HIDDEN_SHARE and seen.seen < max(HIDDEN_UNREST * seen.expected, 1.0)
+    most = HIDDEN_UNREST * seen.expected if seen.expected > NUDGED else NOISE_ALONE
+    return seen.expected > FELT and seen.share < HIDDEN_SHARE and seen.seen < most
+
+
+def _answers(seen: Swing) -> bool:
+    return seen.expected > FELT and seen.share > ANSWERED_SHARE

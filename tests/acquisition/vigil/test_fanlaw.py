@@ -38,3 +38,12 @@ def test_before_two_points_or_at_rest_nothing_is_said() -> None:
     assert law.deviation(0.0, 50.0, 1000.0) is None
     law.clear()
     assert law.deviation(0.5, 50.0, 1000.0) is None
+
+
+def test_points_at_one_pressure_do_not_say_how_steep_the_curve_is() -> None:
+    # A two-point test: five readings at 50 Pa, then the first at 12.5 Pa, by an invented fan near its stall.
+    law = FanLaw()
+    for speed in (0.58, 0.581, 0.579):
+        law.add(speed, 50.0, 530.0)
+    assert law.deviation(0.27, 12.2, 217.0) == pytest.approx(0.0, abs=0.02)
+    assert law.deviation(0.58, 40.0, 430.0) == pytest.approx(math.log(430.0 / 530.0), abs=0.01)

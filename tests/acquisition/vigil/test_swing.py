@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from acquisition.vigil.hosewatch import _answers, _hides
 from acquisition.vigil.swing import Swing, reading_noise, swing_of
 
 TIMES = np.arange(-100, 1) / 10.0
@@ -49,3 +50,11 @@ def test_too_few_readings_tell_nothing() -> None:
     assert looked(SWING, 20.0) is None
     assert reading_noise(np.array([1.0, 2.0])) == 0.0
     assert 0.07 < reading_noise(OWN) < 0.13
+
+
+def test_a_small_swing_that_a_gust_hides_for_once_is_no_dead_hose() -> None:
+    # Seen in a quiet test at 3 m/s: over five seconds 0.25 Pa of swing were gone, yet more than noise was left.
+    assert not _hides(Swing(seen=1.79, expected=5.28, share=-0.28))
+    assert _hides(Swing(seen=1.1, expected=5.28, share=0.1))
+    assert _hides(Swing(seen=4.0, expected=20.0, share=0.1))
+    assert _answers(Swing(seen=7.8, expected=5.7, share=1.04))
