@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Generator, Iterable
 from dataclasses import dataclass
 
-from acquisition.plan import FEWEST_POINTS, TestPlan
+from acquisition.plan import FEWEST_POINTS, TestPlan, stations
 from acquisition.planning.outlook import Outlook, foresee
 from acquisition.planning.rounds import between_pays, rounds
 from acquisition.planning.spacing import lowest_target_pa
@@ -204,7 +204,12 @@ def turn(direction: Direction, *, turns: bool) -> Ask:
 
 
 def usable_targets(targets_pa: tuple[float, ...], before: ZeroFlow) -> tuple[float, ...]:
-    """Return the targets that the zero-flow pressure allows, the lowest raised to five times it where needed."""
+    """Return the targets that the zero-flow pressure allows, the lowest raised to five times it where needed.
+
+    Stations stay: their method names them.
+    """
+    if stations(targets_pa):
+        return targets_pa
     floor = lowest_target_pa(before)
     top = max(targets_pa)
     kept = [target for target in targets_pa if target >= floor]

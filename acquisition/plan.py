@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from acquisition.kinds import TestKind
@@ -19,6 +20,11 @@ STANDARD_TARGETS_PA = (60.0, 54.0, 48.0, 43.0, 38.0, 33.0, 28.0, 23.0, 18.0, 13.
 FEWEST_POINTS = 5
 LOWEST_PA = 10.0
 """ISO 9972: no target is lower (from memory)."""
+
+
+def stations(targets_pa: Sequence[float]) -> bool:
+    """Tell whether targets are read several times each, as single-point and two-point tests want it."""
+    return len(set(targets_pa)) < len(targets_pa)
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,9 +109,14 @@ class TestPlan:
 
     @property
     def allowed_targets_pa(self) -> tuple[float, ...]:
-        """The targets up to the cap; where too few are left, as many as are needed from the cap down."""
+        """The targets up to the cap; where too few are left, as many as are needed from the cap down.
+
+        Those that are read several times are brought down to the cap: a method by stations wants each as often.
+        """
         if self.cap_pa is None or max(self.targets_pa) <= self.cap_pa:
             return self.targets_pa
+        if stations(self.targets_pa):
+            return tuple(min(target, self.cap_pa) for target in self.targets_pa)
         kept = tuple(target for target in self.targets_pa if target <= self.cap_pa)
         fewest = min(len(self.targets_pa), FEWEST_POINTS)
         if len(kept) >= fewest:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Generator, Iterable
 from dataclasses import dataclass, field
 
-from acquisition.plan import TestPlan
+from acquisition.plan import TestPlan, stations
 from acquisition.planning.outlook import GOOD_ENOUGH_SHARE, Outlook, held_against
 from acquisition.planning.reach import Proposal, better_range, range_doubt
 from acquisition.planning.spacing import halfway, lowest_target_pa, respaced
@@ -77,13 +78,26 @@ class Course:
     def left_of(self, targets_pa: Iterable[float]) -> list[float]:
         """Return the targets that are still to be taken, those beyond the reach of the fan left out."""
         counted = [item.target_pa for item in self.taken]
+        if self.repeats:
+            targets_pa, counted = self.reachable(targets_pa), self.reachable(counted)
         left = []
         for target in targets_pa:
             if target in counted:
                 counted.remove(target)
             else:
                 left.append(target)
-        return within_reach(left, self.taken)
+        return left if self.repeats else within_reach(left, self.taken)
+
+    @property
+    def repeats(self) -> bool:
+        """Whether the method wants several readings at the same pressure."""
+        return stations(self.plan.targets_pa)
+
+    def reachable(self, targets_pa: Iterable[float]) -> list[float]:
+        """Return repeated targets, those beyond the reach of the fan as near to it as it surely comes."""
+        reach_pa = min((item.reached_pa for item in self.taken if item.out_of_reach), default=math.inf)
+        surely_pa = reach_pa if math.isinf(reach_pa) else math.floor(2.0 * REACHED_SHARE * reach_pa) / 2.0
+        return [min(target, surely_pa) for target in targets_pa]
 
     def signed(self, targets_pa: Iterable[float]) -> tuple[float, ...]:
         """Return targets with the sign of the direction."""
@@ -161,6 +175,15 @@ def points(course: Course, targets_pa: list[float], turns_at: Iterable[float] = 
 
 def _those_to_come(course: Course, point: Taken, targets_pa: list[float]) -> Generator[Step, StepResult, list[float]]:
     """Return the targets to come as a point leaves them: not beyond the reach, no gap too wide."""
+    if point.out_of_reach and course.repeats:
+        lowered = course.reachable(targets_pa)
+        if lowered != targets_pa:
+            text = (
+                f"The fan reaches {point.reached_pa:.0f} Pa; the readings that are left are taken at {lowered[0]:g} Pa."
+            )
+            yield Mark("reach", text, notable=True)
+            yield SetTargets(course.signed(lowered))
+        return lowered
     if point.out_of_reach:
         targets_pa = respaced(within_reach(targets_pa, [point]), point.reached_pa, lowest_target_pa(course.before))
         yield Mark("reach", f"The fan reaches {point.reached_pa:.0f} Pa; higher targets were left out.", notable=True)

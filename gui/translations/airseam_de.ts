@@ -968,6 +968,10 @@
         <translation>Ist diese Messung gültig?</translation>
     </message>
     <message>
+        <source>The requirements of the method are checked from the first point on.</source>
+        <translation>Die Anforderungen des Verfahrens werden ab dem ersten Punkt geprüft.</translation>
+    </message>
+    <message>
         <source>The requirements of the method are checked from two points on.</source>
         <translation>Die Anforderungen des Verfahrens werden ab zwei Punkten geprüft.</translation>
     </message>
@@ -8762,6 +8766,10 @@
     <message>
         <source>The fan reaches {pressure} Pa; higher targets were left out.</source>
         <translation>Das Gebläse erreicht {pressure} Pa; höhere Druckstufen entfallen.</translation>
+    </message>
+    <message>
+        <source>The fan reaches {pressure} Pa; the readings that are left are taken at {lower} Pa.</source>
+        <translation>Das Gebläse erreicht {pressure} Pa; die übrigen Ablesungen werden bei {lower} Pa gemacht.</translation>
     </message>
     <message>
         <source>Range {name} is fitted</source>

@@ -968,6 +968,10 @@
         <translation>Cet essai est-il valable&#x202f;?</translation>
     </message>
     <message>
+        <source>The requirements of the method are checked from the first point on.</source>
+        <translation>Les exigences de la méthode sont vérifiées dès le premier point.</translation>
+    </message>
+    <message>
         <source>The requirements of the method are checked from two points on.</source>
         <translation>Les exigences de la méthode sont vérifiées à partir de deux points.</translation>
     </message>
@@ -8762,6 +8766,10 @@
     <message>
         <source>The fan reaches {pressure} Pa; higher targets were left out.</source>
         <translation>Le ventilateur atteint {pressure} Pa&#x202f;; les paliers plus hauts sont omis.</translation>
+    </message>
+    <message>
+        <source>The fan reaches {pressure} Pa; the readings that are left are taken at {lower} Pa.</source>
+        <translation>Le ventilateur atteint {pressure} Pa ; les relevés restants sont faits à {lower} Pa.</translation>
     </message>
     <message>
         <source>Range {name} is fitted</source>

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from acquisition.plan import TestPlan
 from acquisition.report.names import check_value
 from acquisition.told.titles import method_title
+from analysis.methods import method_of
 from analysis.records import Check
 from analysis.units import Display
 from gui.theme import SIGNS, Tone
@@ -43,9 +45,7 @@ def check_picture(moment: Moment) -> CheckPicture:
     plan = shown.plan if shown is not None else (moment.job.plan if moment.job is not None else None)
     title = " ".join((say("Is this test valid?"), method_title(plan.method) if plan is not None else "")).strip()
     if shown is None or shown.result is None:
-        return CheckPicture(
-            title, "", Tone.QUIET, (), say("The requirements of the method are checked from two points on.")
-        )
+        return CheckPicture(title, "", Tone.QUIET, (), _none_yet(plan))
     over = not (moment.busy and shown.live)
     merged = _by_id([run.checks for run in shown.result.runs])
     rows = [_row(checks, moment.display, over=over) for checks in merged]
@@ -54,6 +54,12 @@ def check_picture(moment: Moment) -> CheckPicture:
     open_items = sum(row.tone in (Tone.QUIET, Tone.ATTENTION) for row in rows)
     count, tone = _count(failed, open_items, len(rows), over=over)
     return CheckPicture(title, count, tone, tuple(rows), "")
+
+
+def _none_yet(plan: TestPlan | None) -> str:
+    if plan is not None and method_of(plan.method).fewest_points == 1:
+        return say("The requirements of the method are checked from the first point on.")
+    return say("The requirements of the method are checked from two points on.")
 
 
 def _by_id(lists: Sequence[Sequence[Check]]) -> list[list[Check]]:

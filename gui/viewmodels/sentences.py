@@ -69,6 +69,7 @@ SENTENCES = (
     ),
     mark("The fan is turned"),
     mark("The fan reaches {pressure} Pa; higher targets were left out."),
+    mark("The fan reaches {pressure} Pa; the readings that are left are taken at {lower} Pa."),
     mark("Range {name} is fitted"),
     mark("Range {name} stays fitted"),
     mark("The points before were read with range {name}"),

@@ -212,3 +212,23 @@ def test_answered_safety_questions_and_a_cap_go_with_the_plan() -> None:
     steps = multipoint(replace(capped, safety="The fan may start."), Outfit())
     assert next(steps) == Mark("safety", "The fan may start.")
     assert next(multipoint(capped, Outfit())) is SAFETY
+
+
+def stations_plan(method: str) -> TestPlan:
+    return replace(a_plan().by_method(method), hose_check=False)
+
+
+def asked_pa(steps: list[Step]) -> list[float]:
+    return [abs(step.target_pa) for step in steps if isinstance(step, GoTo)]
+
+
+def test_readings_at_stations_keep_their_number_whatever_moves_the_station() -> None:
+    # ASTM E1827 (from memory): five readings at each of its stations, 50 Pa and 12.5 Pa.
+    single, two = stations_plan("astm-e1827-single"), stations_plan("astm-e1827-two")
+    assert asked_pa(walk(two, zero_pa=-4.0)) == [50.0] * 5 + [12.5] * 5
+    assert asked_pa(walk(replace(two, cap_pa=30.0))) == [30.0] * 5 + [12.5] * 5
+    assert asked_pa(walk(two, reach_pa=40.0)) == [50.0] + [38.0] * 4 + [12.5] * 5
+    steps = walk(single, reach_pa=40.0)
+    assert asked_pa(steps) == [50.0] + [38.0] * 4
+    said = [step.text for step in steps if isinstance(step, Mark) and step.kind == "reach"]
+    assert said == ["The fan reaches 40 Pa; the readings that are left are taken at 38 Pa."]
