@@ -285,7 +285,7 @@ class Intents(QObject):
             return
         match prompt.kind:
             case PromptKind.ASK:
-                self._desk.answer(prompt.id, choice)
+                self._answered(prompt, choice)
             case PromptKind.PAUSED:
                 self._after_pause(choice)
             case PromptKind.OWED:
@@ -326,6 +326,15 @@ class Intents(QObject):
         self._window.may_close = True
         self.gone.emit()
         self._window.close()
+
+    def _answered(self, prompt: Prompt, choice: str) -> None:
+        """Take the answer to a question of the test, or end the test at it."""
+        snapshot = self._desk.snapshot()
+        ask = snapshot.ask if snapshot is not None else None
+        if choice == END_TEST and (ask is None or choice not in ask.choices):
+            self._desk.end_test()
+        else:
+            self._desk.answer(prompt.id, choice)
 
     def _after_pause(self, choice: str) -> None:
         if choice == END_TEST:

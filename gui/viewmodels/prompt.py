@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from acquisition.multipoint import DO_NOT_TEST, NOT_TODAY
 from acquisition.snapshot import EngineState
 from drivers.instrument import LinkState
 from gui.viewmodels.moment import Moment
@@ -58,7 +59,7 @@ def running_prompt(moment: Moment) -> Prompt | None:
         return resume_prompt(moment.job.interrupted)
     if snapshot.state is EngineState.ASKING and snapshot.ask is not None:
         ask = snapshot.ask
-        return Prompt(PromptKind.ASK, ask.id, _title(ask.id), ask.text, ask.choices, ask.caution)
+        return Prompt(PromptKind.ASK, ask.id, _title(ask.id), ask.text, _with_a_way_out(ask.choices), ask.caution)
     if snapshot.state is not EngineState.PAUSED:
         return None
     stranger = next((link for link in snapshot.links if link.state is LinkState.WRONG_INSTRUMENT), None)
@@ -72,6 +73,11 @@ def running_prompt(moment: Moment) -> Prompt | None:
         choices,
         " ".join(lost) or say("Nothing is lost: the test goes on from the beginning of the interrupted step."),
     )
+
+
+def _with_a_way_out(choices: tuple[str, ...]) -> tuple[str, ...]:
+    """Return the choices with one that ends the test, where none of them does."""
+    return choices if {DO_NOT_TEST, NOT_TODAY} & set(choices) else (*choices, END_TEST)
 
 
 def strike_prompt(windows: tuple[int, ...], targets: str, reasons: tuple[str, ...]) -> Prompt:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from acquisition.job import RecordState
 from acquisition.snapshot import Activity, EngineState, PointState, Snapshot
-from gui.viewmodels.prompt import CORRECT, FIT, NOT_RESUME, STRIKE, STRIKE_ALL
+from gui.viewmodels.prompt import CORRECT, END_TEST, FIT, NOT_RESUME, STRIKE, STRIKE_ALL
 from tests.gui.conftest import Stage
 from tests.gui.driven import click, start
 
@@ -175,3 +175,20 @@ def test_several_points_are_struck_and_restored_at_once(stage: Stage, tested: Pa
     stage.program.intents.undo()
     stage.draw()
     assert not any(row.struck for row in table.model.picture.rows)
+
+
+def test_a_question_with_one_answer_is_no_dead_end(stage: Stage) -> None:
+    stage.connect()
+    stage.shorten()
+    stage.program.intents.edit("directions", "both")
+    stage.press()
+    stage.press()
+    asked = stage.until(lambda now: now.ask is not None and now.ask.id == "turn-fan")
+    assert asked.ask is not None
+    assert len(asked.ask.choices) == 1
+    click(stage, END_TEST)
+    stage.pass_time(1.0)
+    job = stage.program.desk.job
+    assert job is not None
+    assert not stage.engine().busy
+    assert job.tests()[-1].state is RecordState.STOPPED
