@@ -7,8 +7,8 @@ from acquisition.steps import WindowKind
 
 
 def pressure(value_pa: float) -> str:
-    """Return a target pressure in words, with a true minus sign: `−40 Pa`."""
-    return f"{value_pa:.0f} Pa".replace("-", "−")
+    """Return a target pressure in words, with a true minus sign: `−40 Pa`, `12.5 Pa`."""
+    return f"{round(value_pa, 1):g} Pa".replace("-", "−")
 
 
 def idle_sentence(*, linked: bool, complete: bool, stopped: bool) -> str:
