@@ -78,6 +78,22 @@ class Bench:
     _leak: tuple[int, tuple[float | None, float]] | None = None
 
     @property
+    def hold_pa(self) -> float | None:
+        """The target (with its sign) that a hold has or is about to get, None in any other test."""
+        plan = self.progress.plan
+        if not plan.hold:
+            return None
+        if self.wish is not None and self.wish.target_pa is not None:
+            return self.wish.target_pa
+        first_pa = plan.directions[0].sign * plan.allowed_targets_pa[0]
+        return self.targets_pa[-1] if self.targets_pa else first_pa
+
+    def take_wish(self) -> Wish | None:
+        """Return what is wanted of the pressure that is held, once."""
+        wish, self.wish = self.wish, None
+        return wish
+
+    @property
     def sign(self) -> int:
         """Sign of the induced pressure of the run."""
         return self.direction.sign if self.direction is not None else 1

@@ -148,7 +148,9 @@ class FirstApproach(Timed):
         self._held_since_ns: int | None = None
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
-        """Raise, hold, predict."""
+        """Raise, hold, predict; a wish for another pressure is followed on the way."""
+        if bench.wish is not None:
+            return Done(bench.take_wish())
         controller = bench.controller
         waited_s = self.elapsed_s(now_ns)
         bench.target_pa = self._signed_target_pa
@@ -157,7 +159,7 @@ class FirstApproach(Timed):
             controller.stand(bench.dt_s)
             return None
         if self._held_since_ns is None:
-            if waited_s == 0.0 and bench.direction is not None:
+            if waited_s == 0.0 and controller.command == 0.0 and bench.direction is not None:
                 # A fan that turns by itself does so only when it has run down: by now it has.
                 bench.rig.set_direction(bench.direction)
             if controller.command >= BLIND_SPEED and induced < BLIND_PA and waited_s < APPROACH_LIMIT_S:
@@ -189,7 +191,9 @@ class Settling(Timed):
         self._timeout_s = step.timeout_s
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
-        """Steer, and look whether it stands."""
+        """Steer, and look whether it stands; a wish for another pressure is followed on the way."""
+        if bench.wish is not None:
+            return Done(bench.take_wish())
         waited_s = self.elapsed_s(now_ns)
         steer(bench, now_ns)
         now = bench.induced_trend(now_ns)
@@ -298,7 +302,7 @@ class Holding(Timed):
         bench.held = HeldView(held_s, flow, self._first, self._start_ns or 0)
         if bench.wish is None:
             return None
-        wish, bench.wish = bench.wish, None
+        wish = bench.take_wish()
         if flow is not None:
             was = "" if self._first is None else f", at the beginning {self._first:.0f} m³/h"
             text = f"Held {abs(bench.target_pa or 0.0):.0f} Pa for {held_s:.0f} s: {flow:.0f} m³/h{was}."

@@ -52,7 +52,9 @@ class HandSettling(Timed):
         self.words = ""
 
     def tick(self, bench: Bench, now_ns: int) -> Done | None:
-        """Say what to do; done when it stands, or when it stands lower and rises no more."""
+        """Say what to do; done when it stands, or when it stands lower and rises no more, or when a wish comes."""
+        if bench.wish is not None:
+            return Done(bench.take_wish())
         waited_s = self.elapsed_s(now_ns)
         now = bench.induced_trend(now_ns)
         signed_pa = bench.target_pa or 0.0
@@ -179,7 +181,7 @@ def _order(last: Order, now: Trend, target_pa: float, near_pa: float) -> Order:
 
 
 def _hand_words(order: Order, now_pa: float, target_pa: float) -> str:
-    there = f"It stands at {pressure(now_pa)}, the target is {pressure(target_pa)}."
+    there = f"It stands at {pressure(round(now_pa))}, the target is {pressure(target_pa)}."
     match order:
         case Order.RAISE:
             return f"Raise the speed slowly. {there}"

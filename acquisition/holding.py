@@ -73,17 +73,23 @@ def allowed_pa(plan: TestPlan, target_pa: float, held_pa: float) -> float:
 
 def _run(plan: TestPlan, direction: Direction, target_pa: float, *, shutter: bool) -> Generator[Step, StepResult, Wish]:
     """Yield the steps of one direction; return the wish that ended it."""
-    yield Checkpoint()
-    yield from _zero(plan, shutter=shutter)
     signed_pa = direction.sign * target_pa
     yield SetTargets((signed_pa,))
     yield Checkpoint()
-    yield Approach(signed_pa)
+    yield from _zero(plan, shutter=shutter)
+    approached = False
     while True:
-        yield Checkpoint()
-        yield GoTo(signed_pa)
-        yield Settle(HOLD_SETTLE_S)
-        wish = yield Hold()
+        wish: StepResult = None
+        if not approached:
+            yield Checkpoint()
+            wish = yield Approach(signed_pa)
+        if not isinstance(wish, Wish):
+            approached = True
+            yield Checkpoint()
+            yield GoTo(signed_pa)
+            wish = yield Settle(HOLD_SETTLE_S)
+        if not isinstance(wish, Wish):
+            wish = yield Hold()
         assert isinstance(wish, Wish)
         if wish.zero:
             yield Checkpoint()

@@ -96,6 +96,7 @@ class Publisher:
             result_gap="" if progress is None else progress.result_gap,
             last_error=view.last_error,
             held=bench.held if bench is not None and activity is Activity.HOLD else None,
+            hold_pa=bench.hold_pa if bench is not None and view.state is not EngineState.IDLE else None,
             hand=str(getattr(view.executor, "order", "")),
             typing=getattr(view.executor, "wanted", ()) if view.state is EngineState.RUNNING else (),
             outlook=None if progress is None else progress.outlook,

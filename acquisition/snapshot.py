@@ -185,5 +185,7 @@ class Snapshot:
     outlook: Outlook | None = None
     """What the test can be expected to know, from its first zero-flow record on."""
     held: HeldView | None = None
+    hold_pa: float | None = None
+    """The target of a hold that is under way, from its first moment on; None where nobody holds a pressure."""
     typing: tuple[Role, ...] = ()
     """The readings that a person is asked to type now."""

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 import segno
 
+from acquisition.holding import direction_of
 from acquisition.job import Entry
 from acquisition.phone.addresses import private_addresses
 from acquisition.rig import INDOORS, OUTDOORS, Role
@@ -61,8 +62,8 @@ class HuntDrawing:
         )
         snapshot = moment.snapshot
         target_pa, direction = choices.target_pa, hunting.direction(choices.direction)
-        if snapshot is not None and snapshot.held is not None and snapshot.target_pa is not None:
-            target_pa, direction = abs(snapshot.target_pa), snapshot.direction or direction
+        if snapshot is not None and snapshot.hold_pa is not None:
+            target_pa, direction = abs(snapshot.hold_pa), direction_of(snapshot.hold_pa)
         self._window.hunt.show_picture(
             HuntPlacePicture(
                 figures=hunt_picture(moment, facts),

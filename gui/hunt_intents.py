@@ -90,7 +90,7 @@ class HuntIntents(QObject):
         assert isinstance(direction, Direction)
         self._screen.hunt.direction = direction
         snapshot = self._desk.snapshot()
-        if snapshot is not None and snapshot.held is not None and snapshot.direction is not direction:
+        if snapshot is not None and snapshot.hold_pa is not None and snapshot.hold_pa * direction.sign < 0.0:
             self._hunting.hold_other_way()
         self._screen.touch()
 

@@ -12,7 +12,7 @@ from acquisition.job import Job, SealingMark
 from acquisition.sealing.hold import HoldLook
 from acquisition.sealing.leaks import Leak, LeakStatus
 from acquisition.sealing.session import HoldSession, last_exponent, withdraw
-from acquisition.snapshot import Severity, Snapshot
+from acquisition.snapshot import Activity, EngineState, Severity, Snapshot
 from analysis.errors import InvalidInput
 from analysis.records import Direction
 from analysis.sealing.levelled import USUAL_EXPONENT
@@ -26,6 +26,8 @@ from gui.words import say
 LOWEST_HELD_PA, HIGHEST_HELD_PA = 4.0, 75.0
 """Between which pressures a held one can be moved: the fan is stopped at 80 Pa."""
 LOOK_EVERY_NS = seconds(1.0)
+STEERED = (Activity.APPROACH, Activity.SETTLE, Activity.HOLD)
+"""In these a wish for another pressure, or for the end, is followed at once."""
 
 T = TypeVar("T")
 Tell = Callable[[Severity, str], None]
@@ -150,20 +152,26 @@ class Hunting:
             self._engine.hold_at(-held_pa)
 
     def end_hold(self) -> None:
-        """End holding a pressure."""
-        if self._engine is not None:
+        """End holding a pressure, or the way to it: at a question or a zero-flow record nothing is held yet."""
+        if self._engine is None:
+            return
+        shown = self._engine.snapshot()
+        if shown.state is EngineState.RUNNING and shown.activity in STEERED:
             self._engine.end_hold()
+        elif shown.hold_pa is not None:
+            self._engine.abandon()
 
     def zero_again(self) -> None:
         """Read the zero-flow pressure again, then hold the pressure on."""
-        if self._held_pa() is None or self._engine is None:
+        if self._engine is None or self._engine.snapshot().held is None:
             self._tell(Severity.ATTENTION, say("No pressure is held: begin to hold one first (H)."))
         else:
             self._engine.zero_again()
 
     def _held_pa(self) -> float | None:
+        """Return the target of the hold that is under way: a wish is followed before it is reached, too."""
         shown = self._engine.snapshot() if self._engine is not None else None
-        return shown.target_pa if shown is not None and shown.held is not None else None
+        return shown.hold_pa if shown is not None else None
 
     # --- what the keys ask for
 

@@ -103,6 +103,8 @@ class HuntPicture:
     `way` is how much of the way from the beginning to the target is gone (0..1), None without a target.
     """
 
+    under_way: bool
+    """Whether a hold is under way, on its way to the pressure or there."""
     holding: bool
     idle: str
     flow: Big
@@ -148,6 +150,7 @@ def hunt_picture(moment: Moment, facts: HuntFacts) -> HuntPicture:
     stale = facts.age_s is None or facts.age_s > STALE_S
     way, way_text = _way(moment, look, now) if look is not None and now is not None else (None, "")
     return HuntPicture(
+        under_way=snapshot is not None and snapshot.hold_pa is not None,
         holding=holding,
         idle="" if holding else _idle(moment),
         flow=_flow(now, reference, display),

@@ -175,7 +175,7 @@ class HuntPlace(QWidget):
         self._make_room()
         figures = picture.figures
         target_pa = f"{picture.target_pa:g}".replace(".", picture.decimal_mark)
-        self.controls.show_choice(target_pa, picture.direction, holding=figures.holding, afar=picture.afar)
+        self.controls.show_choice(target_pa, picture.direction, holding=figures.under_way, afar=picture.afar)
         self.controls.tone.setChecked(picture.tone)
         self.views.setCurrentIndex(1 if picture.afar else 0)
         if picture.afar:

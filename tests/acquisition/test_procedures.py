@@ -9,7 +9,7 @@ import pytest
 
 from acquisition.holding import held_plan, holding
 from acquisition.plan import TestPlan
-from acquisition.snapshot import Activity, EngineState
+from acquisition.snapshot import Activity, EngineState, Snapshot
 from acquisition.steps import Ask, BeginRun, GoTo, Hold, MeasureZero, Step, StepResult, StopFan, Wish
 from analysis.methods import method_ids
 from analysis.records import Air, Building, Direction, ZeroFlow
@@ -59,6 +59,27 @@ def test_a_pressure_is_held_until_another_one_is_wished_for(clock: VirtualClock,
         assert scene.house.world.speed == 0.0
         assert [flag.id for flag in seen.flags].count("held") == 2
         assert seen.activity is Activity.NONE
+
+
+def test_a_wish_on_the_way_up_is_followed_at_once(clock: VirtualClock, tmp_path: Path) -> None:
+    with a_scene(clock, tmp_path, wind_m_s=0.0) as scene:
+        scene.begin(held_plan(scene.plan(), -60.0))
+        scene.until(lambda s: s.activity is Activity.APPROACH and s.fan_fraction > 0.15)
+        scene.engine.hold_at(-15.0)
+        highest_pa = 0.0
+
+        def held(seen: Snapshot) -> bool:
+            nonlocal highest_pa
+            highest_pa = max(highest_pa, abs(seen.envelope_pa or 0.0))
+            return seen.held is not None and seen.target_pa == -15.0 and seen.held.seconds > 3.0
+
+        seen = scene.until(held, 60.0)
+        assert (seen.envelope_pa or 0.0) - (seen.zero_pa or 0.0) == pytest.approx(-15.0, abs=2.0)
+        assert highest_pa < 25.0  # not the 60 Pa that were wanted first
+        scene.engine.hold_at(-60.0)
+        scene.until(lambda s: s.target_pa == -60.0 and s.activity is Activity.SETTLE, 5.0)
+        scene.engine.end_hold()
+        scene.until(lambda s: not scene.engine.busy, 12.0)
 
 
 def test_a_wish_for_the_other_direction_stops_the_fan_and_begins_a_new_run() -> None:

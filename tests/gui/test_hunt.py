@@ -8,7 +8,7 @@ import pytest
 
 from acquisition.job import SealingMarkKind
 from acquisition.sealing.leaks import LeakStatus
-from acquisition.snapshot import EngineState
+from acquisition.snapshot import Activity, EngineState
 from analysis.records import Direction
 from analysis.sealing.change import Sureness
 from analysis.sealing.zeroage import ZeroAge
@@ -160,3 +160,36 @@ def test_old_data_never_looks_new() -> None:
     assert old.age == "data 2.5 s old"
     assert fresh.age == "data 0.1 s old"
     assert hunt_picture(moment(display=SI), HuntFacts()).age == "no data"
+
+
+def test_a_pressure_chosen_on_the_way_up_is_the_one_that_is_held(stage: Stage) -> None:
+    stage.connect()
+    stage.program.screen.go_to(Place.HUNT)
+    stage.shorten()
+    stage.draw()
+    stage.press()
+    stage.press()
+    stage.until(lambda now: now.activity is Activity.APPROACH and now.fan_fraction > 0.15)
+    controls = stage.program.window.hunt.controls
+    assert controls.end.isVisible()
+    assert not controls.begin.isVisible()
+    stage.program.intents.hunt.choose_target(15.0)
+    held = stage.until(lambda now: now.held is not None, 40.0)
+    assert held.target_pa == -15.0
+    stage.program.intents.hunt.choose_target(25.0)
+    stage.until(lambda now: now.target_pa == -25.0, 2.0)
+    controls.end.click()
+    stage.until(lambda now: now.state is EngineState.IDLE, 12.0)
+    assert stage.houses[-1].world.speed == 0.0
+
+
+def test_a_hold_can_be_ended_before_anything_is_held(stage: Stage) -> None:
+    stage.connect()
+    stage.program.screen.go_to(Place.HUNT)
+    stage.draw()
+    stage.press()
+    stage.press()
+    stage.until(lambda now: now.activity is Activity.ZERO)
+    stage.draw()
+    stage.program.window.hunt.controls.end.click()
+    stage.until(lambda now: now.state is EngineState.IDLE, 2.0)
