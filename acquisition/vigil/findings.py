@@ -25,9 +25,9 @@ class Finding:
 
 def shifted(shift: Shift, move: Move) -> Finding:
     """Say what a shift under a held fan can have been."""
-    pascal, share = shift.pressure_pa - shift.pressure_before_pa, 100.0 * shift.flow_share
-    changed = f"{pascal:+.1f} Pa and the flow by {share:+.0f} %".replace("-", "−")
-    seen = f"With the fan held the pressure changed by {changed}"
+    pascal = f"{shift.pressure_pa - shift.pressure_before_pa:+.1f}".replace("-", "−")
+    share = f"{100.0 * shift.flow_share:+.0f}".replace("-", "−")
+    seen = f"With the fan held the pressure changed by {pascal} Pa and the flow by {share} %"
     match move:
         case Move.OPENED:
             return Finding("leakage-jumped", f"{seen}: a door, a window or a seal let go. Look.", spoils=True)
