@@ -38,7 +38,7 @@ class SleepyClock(VirtualClock):
 def test_sleep_interrupts_the_test_and_it_goes_on(tmp_path: Path, slept_s: float) -> None:
     clock = SleepyClock(START)
     with a_scene(clock, tmp_path, auto_answer=False, wind_m_s=0.0) as scene:
-        scene.begin(replace(scene.plan(targets_pa=TARGETS), safety="The fan may start.", hose_check=False))
+        scene.begin(replace(scene.plan(targets_pa=TARGETS, valid=True), safety="The fan may start.", hose_check=False))
         scene.until(lambda shown: shown.target_pa == -42.0 and shown.activity is Activity.AVERAGE)
         clock.slept += timedelta(seconds=slept_s)
         shown = scene.pass_time(0.5)
@@ -72,7 +72,7 @@ def test_a_nearly_empty_battery_is_told_and_an_empty_one_stops_the_fan(clock: Vi
     scene = Scene(clock, house, rig, engine, job)
     try:
         scene.pass_time(3.0)
-        scene.begin(replace(scene.plan(targets_pa=TARGETS), safety="The fan may start.", hose_check=False))
+        scene.begin(replace(scene.plan(targets_pa=TARGETS, valid=True), safety="The fan may start.", hose_check=False))
         scene.until(lambda shown: shown.activity is Activity.AVERAGE)
         left[0] = Battery(0.09, draining=True)
         shown = scene.until(lambda shown: any(flag.id == "battery-low" for flag in shown.flags), 15.0)

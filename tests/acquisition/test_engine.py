@@ -29,7 +29,7 @@ def unmet(seen: Snapshot) -> list[tuple[str, float | None]]:
 
 def test_a_test_in_both_directions_runs_from_one_call_to_a_valid_result(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin(scene.plan(both=True))
+        scene.begin(scene.plan(both=True, valid=True))
         seen = scene.to_the_end()
         assert [run.direction for run in seen.runs] == [Direction.DEPRESSURIZE, Direction.PRESSURIZE]
         assert all(run.complete and len(run.points) == len(SHORT) for run in seen.runs)
@@ -49,7 +49,7 @@ def test_points_stand_near_their_targets_and_the_fan_is_held_while_averaging(
     clock: VirtualClock, tmp_path: Path
 ) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin()
+        scene.begin(scene.plan(valid=True))
         held: set[float] = set()
         averaging_at(-40.0, scene)
         while scene.engine.snapshot().activity is Activity.AVERAGE:
@@ -92,7 +92,7 @@ def test_refusing_the_safety_question_ends_the_test_without_moving_the_fan(clock
 
 def test_the_stop_key_brings_the_fan_to_rest_and_the_test_can_go_on(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin()
+        scene.begin(scene.plan(valid=True))
         averaging_at(-50.0, scene)
         taken = sum(point.state is PointState.TAKEN for point in scene.engine.snapshot().runs[0].points)
         scene.engine.stop_fan()
@@ -114,7 +114,7 @@ def test_a_pulled_cable_stops_the_fan_and_the_point_is_taken_again(
     clock: VirtualClock, tmp_path: Path, link: str
 ) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin()
+        scene.begin(scene.plan(valid=True))
         averaging_at(-40.0, scene)
         port = scene.house.ports[f"sim:{link}"]
         port.unplug()
@@ -196,7 +196,7 @@ def test_a_door_opened_while_averaging_spoils_the_point_and_it_is_taken_again(
 ) -> None:
     with a_scene(clock, tmp_path) as scene:
         targets_pa = (58.0, 50.0, 42.0, 34.0, 26.0, 18.0)
-        scene.begin(scene.plan(targets_pa=targets_pa))
+        scene.begin(scene.plan(targets_pa=targets_pa, valid=True))
         averaging_at(-42.0, scene)
         leaks = scene.house.plant.leaks
         shut = leaks.outflow

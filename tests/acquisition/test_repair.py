@@ -48,7 +48,7 @@ def same_digits(scene: Scene, shown: Snapshot) -> None:
 @pytest.mark.parametrize("gap_s", [30.0, pytest.param(1200.0, marks=pytest.mark.walk)])
 def test_a_test_goes_on_at_the_point_that_was_cut_short(clock: VirtualClock, tmp_path: Path, gap_s: float) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin(scene.plan(both=True))
+        scene.begin(scene.plan(both=True, valid=True))
         cut(scene, 2)
         assert scene.job.tests()[0].state is RecordState.STOPPED
         scene.pass_time(gap_s)
@@ -113,7 +113,7 @@ def test_another_rig_and_a_complete_test_are_refused(clock: VirtualClock, tmp_pa
 
 def test_a_point_is_taken_again_and_the_old_one_stays_in_the_record(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path) as scene:
-        scene.begin()
+        scene.begin(scene.plan(valid=True))
         shown = scene.until(lambda shown: len(taken(shown)) == 2)
         scene.engine.take_again(shown.runs[0].points[0].window)
         shown = scene.to_the_end()
@@ -147,7 +147,7 @@ def test_the_range_is_changed_before_the_flow_leaves_it_and_each_point_keeps_its
 ) -> None:
     with a_scene(clock, tmp_path, built=replace(load_house("mill-row"), fitted="middle"), wind_m_s=0.0) as scene:
         scene.rig.fitter = scene.house.fit
-        scene.begin(scene.plan(targets_pa=(58.0, 50.0, 42.0, 34.0, 26.0, 18.0)))
+        scene.begin(scene.plan(targets_pa=(58.0, 50.0, 42.0, 34.0, 26.0, 18.0), valid=True))
         shown = scene.to_the_end()
         said = [flag.sentence for flag in shown.flags if flag.id == "range-changed"]
         assert said == ["Flow range narrow is fitted; before it was middle."]

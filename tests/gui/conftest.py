@@ -75,7 +75,7 @@ class Stage:
 
     def shorten(self) -> None:
         """Make the tests of the job short."""
-        for field, text in (("targets", SHORT_TARGETS), ("zero_s", "30"), ("average_s", "10")):
+        for field, text in (("targets", SHORT_TARGETS), ("zero_s", "15"), ("average_s", "8")):
             self.program.intents.edit(field, text)
 
     def until(self, condition: Callable[[Snapshot], bool], limit_s: float = 1500.0) -> Snapshot:

@@ -47,7 +47,7 @@ def test_what_happens_is_named_within_ten_seconds(
     clock: VirtualClock, tmp_path: Path, action: Action, named: str
 ) -> None:
     with a_scene(clock, tmp_path) as scene:
-        plan = scene.plan(targets_pa=SHORT)
+        plan = scene.plan(targets_pa=SHORT, valid=True)
         scene.begin(plan)
         held_at(-40.0, scene)
         scene.pass_time(6.0)
