@@ -70,6 +70,10 @@ class Bench:
     again_pa: list[float] = field(default_factory=list)
     """Targets (magnitudes) that somebody wants once more, until the procedure listens."""
 
+    hand_lag_s: float = 3.0
+    """How long the pressure rises on after a person at the knob is told to stop, as far as it was seen."""
+    hand_pa_s: float | None = None
+    """By how much a second of turning moves the pressure, None before it was seen."""
     running: int = 1
     """How many fans ran at the last tick."""
     wish: Wish | None = None

@@ -17,7 +17,7 @@ from acquisition.bench import Bench, new_bench
 from acquisition.computer import Computer
 from acquisition.executing import executor_of
 from acquisition.execution import Done, Executor, Retake
-from acquisition.fanbyhand import warning
+from acquisition.fanbyhand import StillBlowing, warning
 from acquisition.fancommand import FanCommand
 from acquisition.guard import Guard
 from acquisition.hosestep import HoseCheck
@@ -95,6 +95,7 @@ class Engine:
         looks = min(max(round(rig.rate_hz * PERIOD_S), 1), MOST_LOOKS)
         self._look_ns = seconds(PERIOD_S / looks)
         self._fan = FanCommand(rig, self._guard)
+        self._blowing = StillBlowing()
         self._last_error = ""
         self._busy = threading.Event()
         self._hosted: Hosted | None = None
@@ -260,6 +261,7 @@ class Engine:
             self._advance(self._bench, now_ns)
         elif self._state is EngineState.PAUSED:
             self._look_for_links(now_ns)
+        self._blowing.look(self._bench, now_ns, paused=self._state is EngineState.PAUSED)
         if self._bench is not None and self._state is not EngineState.RUNNING:
             self._bench.unwatched = True
         self._fan.command(self._bench, now_ns, running=self._state is EngineState.RUNNING)
@@ -495,5 +497,14 @@ class Engine:
     def _publish(self, now_ns: int) -> Snapshot:
         executor = self._executor if self._state is EngineState.RUNNING else None
         return self._publisher.snapshot(
-            now_ns, LoopView(self._state, self._bench, executor, self._ask, self._paused_reason, self._last_error)
+            now_ns,
+            LoopView(
+                self._state,
+                self._bench,
+                executor,
+                self._ask,
+                self._paused_reason,
+                self._last_error,
+                self._blowing.order,
+            ),
         )

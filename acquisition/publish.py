@@ -27,6 +27,8 @@ class LoopView:
     ask: Ask | None
     paused_reason: str
     last_error: str
+    order: str = ""
+    """What a person at the knob of the fan is asked to do where no step says it."""
 
 
 class Publisher:
@@ -97,7 +99,7 @@ class Publisher:
             last_error=view.last_error,
             held=bench.held if bench is not None and activity is Activity.HOLD else None,
             hold_pa=bench.hold_pa if bench is not None and view.state is not EngineState.IDLE else None,
-            hand=str(getattr(view.executor, "order", "")),
+            hand=str(getattr(view.executor, "order", "")) or view.order,
             typing=getattr(view.executor, "wanted", ()) if view.state is EngineState.RUNNING else (),
             outlook=None if progress is None else progress.outlook,
         )

@@ -19,7 +19,8 @@ def sight_of(bench: Bench, activity: Activity, activity_s: float, now_ns: int) -
     """Return the last seconds; `activity_s` is for how long the step has run."""
     pressure_s, raw_pa = bench.live.window(Role.ENVELOPE, REACH_S, now_ns)
     flow_s, flow_m3_h, element_pa = _flow(bench, now_ns)
-    swing_pa = bench.controller.swing_pa
+    # How fast a fan is that a person turns is not known, and nobody swings it.
+    swing_pa = bench.controller.swing_pa if bench.rig.has_fan else np.zeros(0)
     trend = bench.induced_trend(now_ns, 2.0)
     return Sight(
         now_ns=now_ns,
@@ -27,7 +28,7 @@ def sight_of(bench: Bench, activity: Activity, activity_s: float, now_ns: int) -
         activity_s=activity_s,
         held_s=activity_s if activity is Activity.AVERAGE else 0.0,
         speed=bench.controller.command,
-        motor=bench.controller.speed_now,
+        motor=bench.controller.speed_now if bench.rig.has_fan else 0.0,
         target_pa=abs(bench.target_pa or 0.0),
         pressure_s=pressure_s,
         raw_pa=raw_pa,

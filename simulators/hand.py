@@ -29,7 +29,8 @@ class Hand:
         self._rng = np.random.default_rng(seed)
         self._heard: deque[tuple[int, str]] = deque()
         self._last = self._doing = "off"
-        self._pace = SLOW_PER_S
+        self.reaction_s, self.slow_per_s = REACTION_S, SLOW_PER_S
+        self._pace = self.slow_per_s
         self._at_ns: int | None = None
         world.attach(self)
 
@@ -39,7 +40,7 @@ class Hand:
             raise ValueError(f"order is {order!r}: one of these is needed: {', '.join(ORDERS)}")
         if order != self._last:
             self._last = order
-            self._heard.append((now_ns + round(REACTION_S * NS_PER_S), order))
+            self._heard.append((now_ns + round(self.reaction_s * NS_PER_S), order))
 
     def follow(self, now_ns: int) -> None:
         """Turn the knob for the time since the last step of the world."""
@@ -47,7 +48,7 @@ class Hand:
         self._at_ns = now_ns
         while self._heard and self._heard[0][0] <= now_ns:
             self._doing = self._heard.popleft()[1]
-            self._pace = SLOW_PER_S * math.exp(HASTE * float(self._rng.standard_normal()))
+            self._pace = self.slow_per_s * math.exp(HASTE * float(self._rng.standard_normal()))
         world = self._world
         match self._doing:
             case "raise":

@@ -8888,6 +8888,10 @@
         <translation>Decken Sie das Gebläse ab: Nach so langer Pause wird die natürliche Druckdifferenz noch einmal gemessen.</translation>
     </message>
     <message>
+        <source>The fan still blows, at {pressure} Pa: turn it down and switch it off.</source>
+        <translation>Das Gebläse bläst noch, bei {pressure} Pa: zurückdrehen und ausschalten.</translation>
+    </message>
+    <message>
         <source>The pressure passed {pressure} Pa. The fan was stopped.</source>
         <translation>Der Druck überschritt {pressure} Pa. Das Gebläse wurde angehalten.</translation>
     </message>
@@ -10930,6 +10934,10 @@
     <message>
         <source>no flow</source>
         <translation>kein Volumenstrom</translation>
+    </message>
+    <message>
+        <source>fan still blows</source>
+        <translation>bläst noch</translation>
     </message>
     <message>
         <source>no pressure</source>

@@ -8888,6 +8888,10 @@
         <translation>Couvrez le ventilateur&#xa0;: après une telle pause, la pression à débit nul est relue.</translation>
     </message>
     <message>
+        <source>The fan still blows, at {pressure} Pa: turn it down and switch it off.</source>
+        <translation>Le ventilateur souffle encore, à {pressure} Pa : le baisser et l’éteindre.</translation>
+    </message>
+    <message>
         <source>The pressure passed {pressure} Pa. The fan was stopped.</source>
         <translation>La pression a dépassé {pressure} Pa. Le ventilateur a été arrêté.</translation>
     </message>
@@ -10930,6 +10934,10 @@
     <message>
         <source>no flow</source>
         <translation>aucun débit</translation>
+    </message>
+    <message>
+        <source>fan still blows</source>
+        <translation>souffle encore</translation>
     </message>
     <message>
         <source>no pressure</source>

@@ -109,6 +109,7 @@ SENTENCES = (
     mark("It is shut now: try once more"),
     mark("Flow range {was} was fitted last; the rig now says {fitted}. Which one is fitted?"),
     mark("Cover the fan: after such a gap the zero-flow pressure is read once more."),
+    mark("The fan still blows, at {pressure} Pa: turn it down and switch it off."),
     mark("The pressure passed {pressure} Pa. The fan was stopped."),
     mark("The pressure stayed above {pressure} Pa. The fan was stopped."),
     mark("The pressure climbed fast towards {pressure} Pa. The fan was stopped."),

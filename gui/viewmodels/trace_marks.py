@@ -33,6 +33,7 @@ WORDS = {
     "line-noise": mark("noise on the line"),
     "more-flow-than-expected": mark("too much flow"),
     "no-flow": mark("no flow"),
+    "still-blowing": mark("fan still blows"),
     "no-pressure": mark("no pressure"),
     "not-settled": mark("not settled"),
     "out-of-range": mark("out of range"),

@@ -71,6 +71,47 @@ def test_a_person_is_led_through_a_whole_test(clock: VirtualClock, tmp_path: Pat
     assert {"Raise the speed slowly", "Lower the speed slowly", "Turn the fan down slowly and switch it off."} <= said
 
 
+@pytest.mark.parametrize(("reaction_s", "pace"), [(4.0, 0.03), pytest.param(1.5, 0.02, marks=pytest.mark.walk)])
+def test_a_slow_person_passes_no_limit_and_gets_the_points(
+    clock: VirtualClock, tmp_path: Path, reaction_s: float, pace: float
+) -> None:
+    with hand_scene(clock, tmp_path) as scene:
+        hand, highest_pa = scene.house.hand, 0.0
+        assert hand is not None
+        hand.reaction_s, hand.slow_per_s = reaction_s, pace
+        scene.begin(scene.plan(targets_pa=(50.0, 35.0, 20.0)))
+
+        def watched(shown: Snapshot) -> bool:
+            nonlocal highest_pa
+            highest_pa = max(highest_pa, abs(float(scene.house.plant.pressure_pa[0])))
+            return shown.state in (EngineState.IDLE, EngineState.PAUSED) and not scene.engine.busy
+
+        shown = scene.until(watched, 900.0)
+        assert highest_pa < 80.0
+        assert [point.target_pa for point in shown.runs[0].points] == [-50.0, -35.0, -20.0]
+
+
+def test_a_fan_that_blows_on_while_the_test_stands_still_is_told_again_and_again(
+    clock: VirtualClock, tmp_path: Path
+) -> None:
+    with hand_scene(clock, tmp_path) as scene:
+        scene.begin()
+        scene.until(lambda shown: shown.activity is Activity.AVERAGE)
+        assert scene.house.hand is not None
+        scene.house.hand.reaction_s = 50.0
+        scene.engine.pause()
+        shown = scene.pass_time(45.0)
+        told = [flag for flag in shown.flags if flag.id == "still-blowing"]
+        assert len(told) == 3
+        assert all(flag.severity is Severity.ALARM for flag in told)
+        assert told[0].sentence.startswith("The fan still blows, at ")
+        assert shown.hand == Order.OFF
+        shown = scene.pass_time(25.0)
+        assert scene.house.world.speed == 0.0
+        assert shown.hand == ""
+        assert [flag.id for flag in scene.pass_time(20.0).flags].count("still-blowing") <= 4
+
+
 def test_the_point_is_taken_again_when_the_knob_is_turned(clock: VirtualClock, tmp_path: Path) -> None:
     with hand_scene(clock, tmp_path) as scene:
         scene.begin()
