@@ -69,12 +69,12 @@ def range_doubt(flow_range: FlowRange, flow_m3_h: float, pressure_pa: float, tar
     above = [target for target, flow in flows.items() if flow > highest_m3_h]
     if below:
         return (
-            f"From {max(below):.0f} Pa down the flow will be below the {lowest_m3_h:.0f} m³/h at which range "
+            f"From {max(below):g} Pa down the flow will be below the {lowest_m3_h:.0f} m³/h at which range "
             f"{flow_range.name} begins. A smaller range suits this house."
         )
     if above:
         return (
-            f"From {min(above):.0f} Pa up the flow will be above the {highest_m3_h:.0f} m³/h at which range "
+            f"From {min(above):g} Pa up the flow will be above the {highest_m3_h:.0f} m³/h at which range "
             f"{flow_range.name} ends. A larger range suits this house."
         )
     return ""

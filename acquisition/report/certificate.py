@@ -115,8 +115,8 @@ def _how(content: ReportContent, display: Display) -> str:
     low, high = (format_value(pa, Quantity.PRESSURE, display, 0) for pa in (min(induced), max(induced)))
     count = sum(len(run.run.points) for run in content.runs)
     how = say(
-        "By {method}: a fan {ways}, and its flow was measured at {count} pressure differences from {low} to {high} Pa "
-        "between indoors and outdoors.",
+        "By {method}: a fan {ways}, and its flow was measured {count} times, at pressure differences from {low} to "
+        "{high} Pa between indoors and outdoors.",
         method=method_title(content.result.method),
         ways=ways,
         count=count,

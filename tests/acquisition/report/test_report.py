@@ -93,7 +93,7 @@ def test_the_certificate_is_the_first_page_and_speaks_plainly() -> None:
     pages = PdfReader(io.BytesIO(report_pdf(content(OUT, IN)))).pages
     first, second = (" ".join(page.extract_text().split()) for page in pages)
     assert "By ISO 9972:2015: a fan drew air out of the building and then blew air into the building" in first
-    assert "20 pressure differences from 12 to 60 Pa" in first
+    assert "measured 20 times, at pressure differences from 12 to 60 Pa" in first
     assert "of air pass through the leaks of the building: all its air is exchanged 1.69 times an hour" in first
     assert "Results with 95 % intervals" not in first
     assert "Results with 95 % intervals" in second
