@@ -109,7 +109,7 @@ def test_the_stop_key_brings_the_fan_to_rest_and_the_test_can_go_on(clock: Virtu
         assert seen.result.valid, unmet(seen)
 
 
-@pytest.mark.parametrize("link", ["gauge", "fan"])
+@pytest.mark.parametrize("link", ["gauge", pytest.param("fan", marks=pytest.mark.walk)])
 def test_a_pulled_cable_stops_the_fan_and_the_point_is_taken_again(
     clock: VirtualClock, tmp_path: Path, link: str
 ) -> None:

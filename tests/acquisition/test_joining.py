@@ -23,6 +23,7 @@ def speeds(scene: Scene) -> tuple[float, float]:
     return first, second
 
 
+@pytest.mark.walk
 def test_in_a_descending_test_both_run_first_and_the_second_leaves(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.0, built=LEAKY, fans=2) as scene:
         scene.begin(scene.plan(targets_pa=TARGETS))

@@ -73,6 +73,7 @@ def test_where_it_stays_the_points_before_are_struck_and_taken_again(clock: Virt
     assert [item for item in said if item.startswith("Two regimes")] == [sentence]
 
 
+@pytest.mark.walk
 def test_where_it_is_put_back_the_points_before_count_on(clock: VirtualClock, tmp_path: Path) -> None:
     with a_scene(clock, tmp_path, wind_m_s=0.0, auto_answer=False) as scene:
         to_the_question(scene)

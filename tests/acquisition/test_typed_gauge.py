@@ -170,6 +170,7 @@ def typed_from_the_terminal(monkeypatch: pytest.MonkeyPatch, folder: Path, desk:
     return airseam.main(["test", "--rig", str(rig), "--job", str(job), "--yes", "--json"]), job
 
 
+@pytest.mark.walk
 def test_a_whole_test_is_typed_on_the_command_line(
     clock: VirtualClock, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

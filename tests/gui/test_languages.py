@@ -69,7 +69,7 @@ def texts(window: QWidget) -> Iterator[str]:
             yield from (item.itemText(at) for at in range(item.count()))
 
 
-@pytest.mark.parametrize("language", [Language.GERMAN, Language.FRENCH])
+@pytest.mark.parametrize("language", [Language.GERMAN, pytest.param(Language.FRENCH, marks=pytest.mark.walk)])
 def test_the_smallest_window_holds_every_text_and_is_gone_through_as_one_reads(
     stage: Stage, tested: Path, language: Language
 ) -> None:

@@ -51,6 +51,7 @@ def played(job: Job, folder: Path) -> tuple[Job, Engine]:
     return into, engine
 
 
+@pytest.mark.walk
 def test_the_result_is_the_same_to_the_digit_and_so_is_every_reading_and_window(recorded: Path, tmp_path: Path) -> None:
     job = Job.open(recorded, virtual_clock(), read_only=True)
     into, engine = played(job, tmp_path)
