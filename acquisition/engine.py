@@ -29,7 +29,7 @@ from acquisition.live import LiveBuffer
 from acquisition.noticing import notice
 from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
-from acquisition.procedures import again_from, procedure_of, rest_of
+from acquisition.procedures import again_from, steps_on
 from acquisition.progress import RunInProgress, TestProgress
 from acquisition.publish import LoopView, Publisher
 from acquisition.rangedoubt import LASTING, ask_to_fit, correct_range
@@ -327,14 +327,8 @@ class Engine:
     def _do_begin(self, plan: TestPlan, recorder: Recorder, standing: Standing | None) -> None:
         progress = TestProgress(plan, recorder.rig, recorder, self._clock)
         self._bench = new_bench(self._rig, self.live, progress, self._clock.slack_s)
-        spec, turns = self._rig.spec, self._rig.turns
-        fits = self._rig.fitter is not None or not self._auto_answer
-        if self._rig.script is not None:
-            self._queue.begin(self._rig.script())
-        elif standing is None:
-            self._queue.begin(procedure_of(plan, spec, turns=turns, fits=fits))
-        else:
-            self._queue.begin(rest_of(plan, standing, self._clock.utc(), spec, turns=turns, fits=fits))
+        somebody = not self._auto_answer
+        self._queue.begin(steps_on(self._rig, plan, standing, self._clock.utc(), somebody=somebody))
         self._fitting = None
         self._guard.release()
         self._guard.keep_below(plan.cap_pa)
@@ -496,15 +490,5 @@ class Engine:
 
     def _publish(self, now_ns: int) -> Snapshot:
         executor = self._executor if self._state is EngineState.RUNNING else None
-        return self._publisher.snapshot(
-            now_ns,
-            LoopView(
-                self._state,
-                self._bench,
-                executor,
-                self._ask,
-                self._paused_reason,
-                self._last_error,
-                self._blowing.order,
-            ),
-        )
+        words = (self._paused_reason, self._last_error, self._blowing.order)
+        return self._publisher.snapshot(now_ns, LoopView(self._state, self._bench, executor, self._ask, *words))

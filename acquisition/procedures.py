@@ -6,6 +6,7 @@ from datetime import datetime
 
 from acquisition.holding import holding
 from acquisition.multipoint import Outfit, directions, multipoint
+from acquisition.openrig import OpenRig
 from acquisition.plan import TestPlan
 from acquisition.resuming import resuming
 from acquisition.rig import RigSpec
@@ -35,6 +36,19 @@ def rest_of(
 ) -> Procedure:
     """Return the steps that are left of a test that was cut short."""
     return resuming(plan, standing, now, _outfit(spec, turns=turns, fits=fits))
+
+
+def steps_on(rig: OpenRig, plan: TestPlan, standing: Standing | None, now: datetime, *, somebody: bool) -> Procedure:
+    """Return the steps of a test on a rig, or those that are left of it; a rig with a script knows its own.
+
+    Another flow range is fitted by the rig itself, or where there is `somebody` to do it.
+    """
+    fits = rig.fitter is not None or somebody
+    if rig.script is not None:
+        return rig.script()
+    if standing is None:
+        return procedure_of(plan, rig.spec, turns=rig.turns, fits=fits)
+    return rest_of(plan, standing, now, rig.spec, turns=rig.turns, fits=fits)
 
 
 def _outfit(spec: RigSpec, *, turns: bool, fits: bool) -> Outfit:

@@ -2052,6 +2052,26 @@
         <translation>Nach {method}, {fit}: nicht wie diese Messung geplant war</translation>
     </message>
     <message>
+        <source>If the value stays, the interval has to shrink to {percent} % of its width</source>
+        <translation>Bleibt der Wert, so muss das Intervall auf {percent} % seiner Breite schrumpfen</translation>
+    </message>
+    <message>
+        <source>{share}: {ways}.</source>
+        <translation>{share}: {ways}.</translation>
+    </message>
+    <message>
+        <source>{share}; no single improvement would do.</source>
+        <translation>{share}; eine einzelne Verbesserung reicht nicht.</translation>
+    </message>
+    <message>
+        <source>a smaller uncertainty of {part}</source>
+        <translation>eine kleinere Unsicherheit von {part}</translation>
+    </message>
+    <message>
+        <source>the mean of {count} tests like this one</source>
+        <translation>das Mittel aus {count} Messungen wie dieser</translation>
+    </message>
+    <message>
         <source>Extrapolated: {pressure} Pa lies outside the pressures that were measured.</source>
         <translation>Extrapoliert: {pressure} Pa liegt außerhalb der gemessenen Drücke.</translation>
     </message>
@@ -11005,7 +11025,7 @@
     </message>
     <message>
         <source>With which flow range were they read?</source>
-        <translation>Mit welchem Messbereich wurden sie gemessen?</translation>
+        <translation>Mit welchem Messbereich gemessen?</translation>
     </message>
     <message>
         <source>What had been entered stays in the record, and the report says so. It can be taken back.</source>

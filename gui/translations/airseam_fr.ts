@@ -2052,6 +2052,26 @@
         <translation>Selon {method}, {fit}&#xa0;: autrement que cet essai était prévu</translation>
     </message>
     <message>
+        <source>If the value stays, the interval has to shrink to {percent} % of its width</source>
+        <translation>Si la valeur reste la même, l’intervalle doit se réduire à {percent} % de sa largeur</translation>
+    </message>
+    <message>
+        <source>{share}: {ways}.</source>
+        <translation>{share} : {ways}.</translation>
+    </message>
+    <message>
+        <source>{share}; no single improvement would do.</source>
+        <translation>{share} ; aucune amélioration seule n’y suffirait.</translation>
+    </message>
+    <message>
+        <source>a smaller uncertainty of {part}</source>
+        <translation>une incertitude plus faible de {part}</translation>
+    </message>
+    <message>
+        <source>the mean of {count} tests like this one</source>
+        <translation>la moyenne de {count} essais comme celui-ci</translation>
+    </message>
+    <message>
         <source>Extrapolated: {pressure} Pa lies outside the pressures that were measured.</source>
         <translation>Extrapolé&#xa0;: {pressure} Pa est hors des pressions mesurées.</translation>
     </message>

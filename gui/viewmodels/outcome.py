@@ -19,7 +19,7 @@ from analysis.units import Display, Quantity, format_estimate, format_value, to_
 from analysis.verdict import settling_words
 from gui.theme import Tone
 from gui.viewmodels.moment import Moment
-from gui.viewmodels.retold import retold_part
+from gui.viewmodels.retold import retold, retold_part
 from gui.words import mark, say
 
 NAMES = {
@@ -181,12 +181,27 @@ def _title(moment: Moment) -> str:
     )
 
 
+SETTLING = (
+    mark("If the value stays, the interval has to shrink to {percent} % of its width"),
+    mark("{share}: {ways}."),
+    mark("{share}; no single improvement would do."),
+    mark("a smaller uncertainty of {part}"),
+    mark("the mean of {count} tests like this one"),
+)
+"""What `settling_words` says with values in it."""
+
+
+def settled(text: str, **values: str | int) -> str:
+    """Say in the language of the window what an analysis says of a verdict."""
+    return say(text, **{name: str(value) for name, value in values.items()}) if values else retold(text)
+
+
 def _why(estimate: Estimate, quantity: str, verdict: Verdict | None) -> str:
     if estimate.extrapolated:
         pressure = f"{QUANTITIES[quantity].pressure_pa:g}"
         return say("Extrapolated: {pressure} Pa lies outside the pressures that were measured.", pressure=pressure)
     if verdict is not None and verdict.settling is not None:
-        return settling_words(verdict.settling)
+        return settling_words(verdict.settling, settled)
     return ""
 
 

@@ -89,6 +89,7 @@ class PromptPanel(QFrame):
         self.reason.setVisible(bool(prompt.reasons))
         self.reason.clear()
         self.reason.addItems(prompt.reasons)
+        self._reason.setCursorPosition(0)  # a long one shows its beginning
         for at, view in enumerate(self.choices):
             there = at < len(prompt.choices)
             view.setVisible(there)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 import string
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
@@ -23,12 +24,15 @@ from acquisition.snapshot import Activity
 from acquisition.stages import USUAL_STAGES
 from acquisition.steps import WindowKind
 from analysis.methods import method_ids, method_of
+from analysis.records import Improvement, Settling, UncertaintyPart
 from analysis.units import Display, System
+from analysis.verdict import settling_words
 from drivers.instrument import LinkState
 from gui.languages import FOLDER, decimal_mark, put_on
 from gui.settings import Settings, SettingsFile, display_of
 from gui.viewmodels.keys import key_words
 from gui.viewmodels.leak_sheet import FIELDS as LEAK_FIELDS
+from gui.viewmodels.outcome import settled
 from gui.viewmodels.retold import retold
 from gui.viewmodels.rig_sheet import profile_choices
 from gui.viewmodels.rooms import SURFACE_COLUMNS, Part, RoomsModel
@@ -176,3 +180,15 @@ def test_what_a_surface_adjoins_is_typed_in_the_language_or_in_english(qapp: QAp
         assert model.geometry.surfaces[0].adjoins is expected
     assert not model.type_cell(Part.SURFACE, 0, column, "Mond", Display(System.SI, ","))
     assert "außen, Erdreich" in model.error
+
+
+@pytest.mark.parametrize("language", [Language.GERMAN, Language.FRENCH])
+def test_what_would_settle_a_verdict_is_said_in_the_language_of_the_window(
+    qapp: QApplication, language: Language
+) -> None:
+    put_on(qapp, language)
+    found = Settling(0.06, 4, (Improvement(UncertaintyPart("volume", 0.05), 0.02),))
+    english, told = settling_words(found), settling_words(found, settled)
+    put_on(qapp, Language.ENGLISH)
+    assert settling_words(found, settled) == english
+    assert not {"value", "interval", "mean", "tests", "measured"} & set(re.findall("[a-z]+", told))
