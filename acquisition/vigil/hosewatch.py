@@ -18,7 +18,8 @@ from acquisition.vigil.unrest import liveliness
 from drivers.clock import NS_PER_S
 
 LIVELY_S = 6.0
-DULL, DULL_LOOKS = 1.35, 7
+DULL, DULL_LOOKS, DULL_LOOKS_AT_REST = 1.35, 7, 20
+"""A lull looks like a dull hose for some seconds; at rest there is time to wait for its end."""
 DEAF_LOOKS = 3
 WINDY_ENOUGH = 2.5
 """A sound hose is usually so lively; in calmer air a dull one cannot be told by that."""
@@ -45,7 +46,8 @@ class HoseWatch:
         """Have seen nothing."""
         self.suspected = False
         """Whether the fan should be nudged, to see whether the pressure is felt."""
-        self._lively = Typical(120)
+        # A leaky house at rest is calmer than under the fan: each is held against its own.
+        self._lively = {activity: Typical(120) for activity in (Activity.AVERAGE, Activity.ZERO)}
         self._dull = self._deaf = self._hidden = 0
         self._nudged_ns: int | None = None
 
@@ -84,19 +86,19 @@ class HoseWatch:
     def _lifeless(self, sight: Sight) -> Finding | None:
         still_s = sight.held_s if sight.activity is Activity.AVERAGE else sight.activity_s
         # A fan that swings tells more by its answer, and nothing of how restless the wind is.
-        looks = sight.activity in (Activity.AVERAGE, Activity.ZERO) and not len(sight.swing_pa)
-        if not looks or still_s <= LIVELY_S + 0.5:
+        usual = self._lively.get(sight.activity)
+        if usual is None or len(sight.swing_pa) or still_s <= LIVELY_S + 0.5:
             self._dull = 0
             return None
         recent = sight.pressure_s >= -LIVELY_S
         now = liveliness(sight.pressure_s[recent], sight.raw_pa[recent])
         if now is None:
             return None
-        windy = self._lively.known() and self._lively.median > WINDY_ENOUGH
+        windy = usual.known() and usual.median > WINDY_ENOUGH
         self._dull = self._dull + 1 if windy and now < DULL else 0
-        if self._dull >= DULL_LOOKS:
+        if self._dull >= (DULL_LOOKS_AT_REST if sight.activity is Activity.ZERO else DULL_LOOKS):
             return findings.HOSE_DULL
-        self._lively.learn(now)
+        usual.learn(now)
         return None
 
 
